@@ -1,0 +1,68 @@
+package calc
+
+import (
+	"fmt"
+	"math"
+)
+
+// minSpan is the least distance between two hooks, measured level, that
+// TwoPicks works with. It is a limit of this package and not of any code of
+// practice.
+const minSpan = 0.001
+
+// Tilt returns the angle, in radians and positive front down, to which a rigid
+// stack turns when it hangs freely from one hook. hole is the pick hole and cg
+// the stack's centre of gravity, both in the bar's axes. lever is how far cg
+// lies below the hole with the bar level, in metres: if it is not positive the
+// stack is top-heavy, the angle is that of no crew's making, and the stack
+// tips over.
+//
+// Free body: the whole stack, its weight at cg and one upward force at the
+// hole. Two forces balance only along one line, so cg hangs plumb below the
+// hole:
+//
+//	tilt = atan2(hole.Behind - cg.Behind, cg.Below - hole.Below)
+//
+// Source: Baker and Haynes, Engineering Statics: Open and Interactive,
+// chapter 3, two-force bodies; NAVEDTRA 14081, p. 13-28.
+func Tilt(hole, cg Offset) (tilt, lever float64) {
+	lever = cg.Below - hole.Below
+	return math.Atan2(hole.Behind-cg.Behind, lever), lever
+}
+
+// TwoPicks returns the upward forces, in newtons, at a front and a rear hook
+// that hold a stack of weight w newtons at the tilt it is held at. front, rear
+// and cg are the levels x of the hooks and of the centre of gravity with the
+// stack as it hangs, in metres, positive forward.
+//
+// Free body: the whole stack, w down at cg and two forces up. Moments about
+// each hook in turn give
+//
+//	front hook = w (cg - rear) / (front - rear)
+//	rear hook  = w (front - cg) / (front - rear)
+//
+// so that their sum stays free to serve as a check. A negative force means
+// that the hook would have to push: the chain there is slack. It is reported
+// as it comes out; to refuse it is for the caller.
+//
+// TwoPicks returns an error if an argument is not finite or if the front hook
+// is not at least 1 mm ahead of the rear one.
+//
+// Source: OpenStax, University Physics vol. 1, section 12.1, equations 12.7
+// and 12.9 (a rigid body under parallel forces).
+func TwoPicks(w, cg, front, rear float64) (atFront, atRear float64, err error) {
+	span := front - rear
+	if !(span >= minSpan) || math.IsInf(span, 0) || !finite(w, cg) {
+		return 0, 0, fmt.Errorf("two picks: weight %v N at %v m between hooks at %v and %v m", w, cg, front, rear)
+	}
+	return w * (cg - rear) / span, w * (front - cg) / span, nil
+}
+
+func finite(values ...float64) bool {
+	for _, v := range values {
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			return false
+		}
+	}
+	return true
+}

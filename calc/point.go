@@ -1,0 +1,41 @@
+package calc
+
+import "math"
+
+// Hoist is a chain hoist with its chain.
+type Hoist struct {
+	Mass        float64 // kg, without chain
+	ChainMass   float64 // kg/m
+	ChainLength float64 // m, all of it
+	Falls       int
+	Headroom    float64 // m, hook to hook, run right up
+}
+
+// Static returns the mass, in kg, that a point carries at rest: what the pick
+// carries, the rigging below the hoist, the hoist with the whole of its chain,
+// and the rigging above it.
+//
+// Free body: everything between the roof and the bar, in one plumb line.
+func Static(pick, below float64, h Hoist, above float64) float64 {
+	return pick + below + h.Mass + h.ChainMass*h.ChainLength + above
+}
+
+// Design returns a static load (in any unit) with the mass tolerance, a
+// fraction of one, and the dynamic factor in it.
+func Design(static, tolerance, dynamic float64) float64 {
+	return static * (1 + tolerance) * dynamic
+}
+
+// LowestHook returns how low a hoist's hook comes, in metres, when its high
+// hook is at high and reserve metres of its chain are never used.
+func LowestHook(high float64, h Hoist, reserve float64) float64 {
+	return high - h.Headroom - (h.ChainLength-reserve)/float64(h.Falls)
+}
+
+// Plan returns the plan position of what lies at x in a stack whose bar hinge
+// is at the given place and whose forward direction is turned by pan radians
+// from straight downstage towards stage left. All in metres.
+func Plan(stageLeft, downstage, pan, x float64) (left, down float64) {
+	sin, cos := math.Sincos(pan)
+	return stageLeft + x*sin, downstage + x*cos
+}

@@ -1,0 +1,79 @@
+package layouts
+
+import (
+	"fmt"
+	"strings"
+
+	qrcode "github.com/skip2/go-qrcode"
+)
+
+// A Code is a square code that a phone reads. Text is what it carries: any
+// {page} in it stands for the page of the sheet To, to which a click leads.
+type Code struct{ Text, To string }
+
+// A bitmap is the modules of a code, true for black, without its quiet zone.
+type bitmap [][]bool
+
+// Sizes of codes in mm. Modules of half a millimetre outlive two copies on a
+// poor machine; the quiet zone of four modules is that of ISO/IEC 18004.
+const (
+	leastModule = 0.5
+	quiet       = 4
+	usualCode   = 30.0
+)
+
+// filled returns the code's text with its page filled in.
+func (c *canvas) filled(code Code) string {
+	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(c.pages[code.To]))
+}
+
+// bitmapOf encodes a text at level M, once per text.
+func (c *canvas) bitmapOf(s string) bitmap {
+	if b, ok := c.codes[s]; ok {
+		return b
+	}
+	q, err := qrcode.New(s, qrcode.Medium)
+	if err != nil {
+		c.fault("code for %q: %w", s, err)
+		return bitmap{{true}}
+	}
+	q.DisableBorder = true
+	c.codes[s] = q.Bitmap()
+	return c.codes[s]
+}
+
+// codeSide returns how wide the square of a code is, with its quiet zone: the
+// usual size, or more where modules would be too small. A page number takes at
+// most four digits while pages are still being counted.
+func (c *canvas) codeSide(code Code) float64 {
+	s := strings.ReplaceAll(code.Text, "{page}", "9999")
+	side := leastModule * float64(len(c.bitmapOf(s))+2*quiet)
+	return max(side, usualCode)
+}
+
+// code draws a code into a square and makes it a click to its sheet.
+func (c *canvas) code(x, y, side float64, code Code) {
+	s := c.filled(code)
+	bits := c.bitmapOf(s)
+	module := side / float64(len(bits)+2*quiet)
+	c.mark("code", x, y, x+side, y+side).Text = s
+	k := c.pdf.GetConversionRatio()
+	var runs strings.Builder
+	for row, line := range bits {
+		for from := 0; from < len(line); {
+			to := from
+			for to < len(line) && line[to] {
+				to++
+			}
+			if to > from {
+				fmt.Fprintf(&runs, "%d %d %d 1 re\n", from+quiet, row+quiet, to-from)
+			}
+			from = to + 1
+		}
+	}
+	c.pdf.RawWriteStr(fmt.Sprintf("q 0 g %.4f 0 0 %.4f %.4f %.4f cm\n%sf Q\n",
+		module*k, -module*k, x*k, (c.h-y)*k, runs.String()))
+	if link, ok := c.links[code.To]; ok {
+		c.pdf.Link(x, y, side, side, link)
+	}
+}

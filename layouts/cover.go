@@ -1,0 +1,149 @@
+package layouts
+
+import (
+	"fmt"
+)
+
+// Cover is the first sheet: the job, its stacks, what the roof carries and
+// what is still open.
+type Cover struct {
+	Title    string
+	Revision string
+	Facts    []Fact
+	Stacks   []StackRow
+	Total    string
+	Open     []OpenItem
+	Note     string // 'hangpack 1.0'
+}
+
+// A Fact is a word and what it is for this job.
+type Fact struct{ Of, Is string }
+
+// A StackRow is one stack on the cover.
+type StackRow struct {
+	ID, Name, Shape string
+	Facts           []Fact
+	Verdict         string
+	Held            bool
+	To              string // its pin sheet
+	Code            Code
+}
+
+// An OpenItem is something not settled yet, with a line for the name of who
+// settles it.
+type OpenItem struct{ Where, Says string }
+
+func (v Cover) pages(c *canvas) []page {
+	pieces := []piece{c.coverTitle(v)}
+	for _, f := range v.Facts {
+		pieces = append(pieces, c.fact(f, c.body().w))
+	}
+	pieces = append(pieces, c.heading("Stacks"))
+	for _, s := range v.Stacks {
+		pieces = append(pieces, c.stackRow(s))
+	}
+	pieces = append(pieces, c.words(textB, v.Total, 4))
+	pieces = append(pieces, c.openItems(v.Open)...)
+	pieces = append(pieces, c.signOff(), c.words(small, v.Note, 0))
+	return c.flowing("cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
+}
+
+// coverTitle is the show's title with the revision beside it.
+func (c *canvas) coverTitle(v Cover) piece {
+	rev := digits(12)
+	revision := "REV " + v.Revision
+	w := c.body().w - c.width(rev, revision) - 8
+	beside := w > 60
+	if !beside {
+		w = c.body().w
+	}
+	lines := c.wrap(title, w, v.Title)
+	h := float64(len(lines))*title.lead() + 4
+	if !beside {
+		h += 15
+	}
+	return piece{max(h, 19), func(c *canvas, room box) {
+		c.lines(room.x, room.y+9, title, lines)
+		base := room.y + 12.5
+		if !beside {
+			base = room.bottom() - 4.4
+		}
+		c.right(room.right(), base, rev, revision)
+		c.right(room.right(), base+4, small, "bin any other")
+	}}
+}
+
+func (c *canvas) heading(s string) piece {
+	return piece{9, func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }}
+}
+
+// fact is a word and what it is, in a column w wide.
+func (c *canvas) fact(f Fact, w float64) piece {
+	lines := c.wrap(small, w-ofWidth, f.Is)
+	return piece{max(float64(len(lines)), 1) * small.lead(), func(c *canvas, room box) {
+		c.text(room.x, room.y+small.lead()*0.8, smallB, f.Of)
+		c.lines(room.x+ofWidth, room.y+small.lead()*0.8, small, lines)
+	}}
+}
+
+// stackRow is one stack: its id large, its figures, its code.
+func (c *canvas) stackRow(s StackRow) piece {
+	id := digits(8)
+	side := c.codeSide(s.Code)
+	idW := max(c.width(id, s.ID), 16) + 4
+	w := c.body().w - side - idW - 4
+	name := c.wrap(textB, w, s.Name+" · "+s.Verdict)
+	facts := 0.0
+	for _, f := range s.Facts {
+		facts += c.fact(f, w).h
+	}
+	h := max(float64(len(name))*textB.lead()+facts+6, side+3)
+	return piece{h + 2, func(c *canvas, room box) {
+		c.line(room.x, room.y, room.right(), room.y, light)
+		c.text(room.x, room.y+11, id, s.ID)
+		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})
+		y := c.lines(room.x+idW, room.y+5, textB, name) - textB.lead() + 1.6
+		for _, f := range s.Facts {
+			p := c.fact(f, w)
+			p.draw(c, box{room.x + idW, y, w, p.h})
+			y += p.h
+		}
+		x := room.right() - side
+		c.code(x, room.y+1, side, s.Code)
+		c.centre(x+side/2, room.y+side+3.4, small, fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To]))
+		if s.Held {
+			c.stop(box{room.x, room.y + 24, 9, 9})
+		}
+	}}
+}
+
+// openItems lists what is open, each with a line for a name.
+func (c *canvas) openItems(items []OpenItem) []piece {
+	pieces := []piece{c.heading(fmt.Sprintf("Open items: %d", len(items)))}
+	if len(items) == 0 {
+		return append(pieces, c.words(small, "None found by this calculation.", 2))
+	}
+	columns := []column{{"where", 30, false}, {"what is open", c.body().w - 84, false}, {"closed by (name, time)", 54, false}}
+	pieces = append(pieces, c.tableHead(columns))
+	for _, o := range items {
+		pieces = append(pieces, c.tableRow(columns, []string{o.Where, o.Says, ""}, small, false))
+	}
+	return pieces
+}
+
+// signOff is three boxes: until they are signed the pack is a plan.
+func (c *canvas) signOff() piece {
+	return piece{32, func(c *canvas, room box) {
+		w := (room.w - 8) / 3
+		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
+			x := room.x + float64(i)*(w+4)
+			c.rect(box{x, room.y + 4, w, 26}, solid, white)
+			c.text(x+2, room.y+8.4, smallB, s)
+			for n, line := range []string{"name", "date, time", "signature", "revision"} {
+				y := room.y + 13.4 + float64(n)*5
+				c.text(x+2, y, small, line)
+				c.line(x+20, y+0.6, x+w-2, y+0.6, light)
+			}
+		}
+	}}
+}

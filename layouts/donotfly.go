@@ -1,0 +1,36 @@
+package layouts
+
+// DoNotFly is the one page of a held stack, in place of every sheet that shows
+// holes to set.
+type DoNotFly struct {
+	Target  string
+	Head    Head
+	Reasons []Caution
+	Code    Code
+	Says    string // beside the code: its text
+}
+
+func (v DoNotFly) pages(c *canvas) []page {
+	pieces := []piece{{40, func(c *canvas, room box) {
+		c.rect(box{room.x, room.y + 4, room.w, 32}, 0, black)
+		c.inverse(func() { c.centre(room.x+room.w/2+8, room.y+26, digits(15), "DO NOT FLY") })
+		c.rect(box{room.x + 4, room.y + 8, 24, 24}, 0, white)
+		c.stop(box{room.x + 5, room.y + 9, 22, 22})
+	}}, c.words(section, "This stack must not be flown as described. No holes are printed for it.", 4)}
+	for _, r := range v.Reasons {
+		pieces = append(pieces, c.cautionRow(r))
+	}
+	pieces = append(pieces, c.words(text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
+	side := c.codeSide(v.Code)
+	pieces = append(pieces, piece{side + 4, func(c *canvas, room box) {
+		c.code(room.x, room.y+2, side, v.Code)
+		c.paragraph(room.x+side+4, room.y+8, room.w-side-4, text, v.Says)
+	}})
+	head := func(cv *canvas, room box, _ string) box {
+		if cv == nil {
+			return c.headRoom(room, v.Head)
+		}
+		return cv.head(room, v.Head)
+	}
+	return c.flowing(v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, head, pieces)
+}

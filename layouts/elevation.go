@@ -1,0 +1,205 @@
+package layouts
+
+import (
+	"math"
+)
+
+// An Elevation is a stack seen from the side, the audience to the right, as it
+// hangs. Places are metres; Z is a height, as the levels say it.
+type Elevation struct {
+	Ruler    Ruler
+	Cabinets []Side
+	Bar      []Place // its outline
+	Holes    []Place // all pick holes
+	Picks    []Pick
+	Centre   Place // of gravity
+	Levels   []Level
+}
+
+// A Side is one cabinet from the side.
+type Side struct {
+	Number  string
+	Corners [4]Place // top front, bottom front, bottom rear, top rear
+	Hole    string   // of the joint above it
+	Looks   string   // '2.5° down'
+	Aim     float64  // rad, positive down: the way of its aim line
+}
+
+// A Pick is a pick hole in use with its hook line.
+type Pick struct{ At Place }
+
+// A Level is a height marked at the side of the drawing.
+type Level struct {
+	Z     float64
+	Says  string
+	Under bool // the words stand under the mark; else above it
+}
+
+// places of the elevation that its frame must hold.
+func (e Elevation) places() (all []Place) {
+	all = append(append(all, e.Bar...), e.Centre)
+	for _, s := range e.Cabinets {
+		all = append(all, s.Corners[:]...)
+	}
+	for _, l := range e.Levels {
+		all = append(all, Place{e.Centre.X, l.Z})
+	}
+	return all
+}
+
+// Room beside and above the column, in mm: hook lines, labels, leaders.
+const (
+	hookStub   = 9.0
+	labelPitch = 3.6
+	leader     = 5.0
+	rayLength  = 4.0
+)
+
+// elevation draws a stack from the side into a room and states its scale.
+func (c *canvas) elevation(room box, e Elevation) {
+	holes, looks := c.sideLabels(e)
+	top := room.y + 5 + hookStub
+	inner := box{room.x + holes + leader, top, room.w - holes - looks - 2*leader - rayLength, room.bottom() - top - 12}
+	lo, hi := extent(e.places()...)
+	f := frameFor(e.Ruler, lo, hi, inner)
+	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f)+", audience to the right →")
+	c.right(room.right(), room.y+7.4, small, "looks")
+	c.stackFromSide(f, e)
+	c.levels(f, e, room)
+	c.holeLabels(f, e, room, room.x+holes)
+	c.lookLabels(f, e, room, room.right()-looks)
+	c.scaleBar(e.Ruler, f, room.x+holes+leader, room.bottom()-2, room.w*0.5)
+}
+
+// sideLabels measures the widest labels left and right of the column.
+func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
+	for _, s := range e.Cabinets {
+		holes = max(holes, c.width(smallB, s.Hole))
+		looks = max(looks, c.width(small, s.Number+"  "+s.Looks))
+	}
+	return holes, looks
+}
+
+// stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
+// gravity.
+func (c *canvas) stackFromSide(f frame, e Elevation) {
+	c.shape("bar", spots(f, e.Bar), solid, grey)
+	for _, s := range e.Cabinets {
+		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
+		c.aimLine(f, s)
+	}
+	for _, h := range e.Holes {
+		p := f.at(h)
+		c.disc(p.x, p.y, 0.25, 0, black)
+	}
+	bottom := f.at(Place{0, lowest(e)}).y + 3
+	for _, pick := range e.Picks {
+		p := f.at(pick.At)
+		c.dashed(4, 1, func() { c.line(p.x, p.y-hookStub, p.x, p.y, solid) })
+		c.disc(p.x, p.y, 0.9, 0, black)
+	}
+	g := f.at(e.Centre)
+	from := g.y
+	if len(e.Picks) == 1 {
+		from = f.at(e.Picks[0].At).y
+	}
+	c.dashed(3, 1, func() { c.line(g.x, min(from, g.y), g.x, bottom, light) })
+	c.gravity(g)
+}
+
+func lowest(e Elevation) float64 {
+	low := math.Inf(1)
+	for _, s := range e.Cabinets {
+		for _, p := range s.Corners {
+			low = min(low, p.Z)
+		}
+	}
+	return low
+}
+
+func spots(f frame, places []Place) (at []spot) {
+	for _, p := range places {
+		at = append(at, f.at(p))
+	}
+	return at
+}
+
+// aimLine draws a short line the way a cabinet looks, from the middle of its
+// front.
+func (c *canvas) aimLine(f frame, s Side) {
+	a := front(f, s)
+	sin, cos := math.Sincos(s.Aim)
+	c.line(a.x, a.y, a.x+rayLength*cos, a.y+rayLength*sin, light)
+}
+
+// front returns the middle of a cabinet's front on paper.
+func front(f frame, s Side) spot {
+	a, b := f.at(s.Corners[0]), f.at(s.Corners[1])
+	return spot{(a.x + b.x) / 2, (a.y + b.y) / 2}
+}
+
+// gravity draws the centre of gravity: a disc in quarters.
+func (c *canvas) gravity(p spot) {
+	const r = 1.8
+	c.disc(p.x, p.y, r, solid, white)
+	for _, from := range []float64{0, math.Pi} {
+		corners := []spot{p}
+		for i := range 9 {
+			sin, cos := math.Sincos(from + float64(i)*math.Pi/16)
+			corners = append(corners, spot{p.x + r*cos, p.y - r*sin})
+		}
+		c.shape("gravity", corners, 0, black)
+	}
+}
+
+// holeLabels writes each joint's hole behind the rear end of the joint, with a
+// leader where labels had to be spread.
+func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
+	var want []float64
+	for _, s := range e.Cabinets {
+		want = append(want, f.at(s.Corners[3]).y)
+	}
+	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-12) {
+		s := e.Cabinets[i]
+		c.right(x, y+1.1, smallB, s.Hole)
+		rear := f.at(s.Corners[3])
+		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
+	}
+}
+
+// lookLabels writes each cabinet's number and aim before its front.
+func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
+	var want []float64
+	for _, s := range e.Cabinets {
+		want = append(want, front(f, s).y)
+		c.numberInside(f, s)
+	}
+	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-8) {
+		s := e.Cabinets[i]
+		c.text(x, y+1.1, smallB, s.Number)
+		c.right(room.right(), y+1.1, small, s.Looks)
+		a := front(f, s)
+		sin, cos := math.Sincos(s.Aim)
+		c.line(a.x+rayLength*cos, a.y+rayLength*sin, x-0.8, y, light)
+	}
+}
+
+// numberInside writes a cabinet's number inside it where it is tall enough.
+func (c *canvas) numberInside(f frame, s Side) {
+	a, b := f.at(s.Corners[0]), f.at(s.Corners[2])
+	if math.Abs(f.at(s.Corners[1]).y-a.y) > 4 {
+		c.centre((a.x+b.x)/2, (a.y+b.y)/2+1.1, smallB, s.Number)
+	}
+}
+
+// levels draws the height marks.
+func (c *canvas) levels(f frame, e Elevation, room box) {
+	for _, l := range e.Levels {
+		y := f.at(Place{e.Centre.X, l.Z}).y
+		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
+		if l.Under {
+			y += 4
+		}
+		c.text(room.x, y-0.8, small, l.Says)
+	}
+}

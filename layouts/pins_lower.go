@@ -1,0 +1,73 @@
+package layouts
+
+// The lower part of a pin sheet: the bar's strip across the page, then the
+// figures with their notes to the left and the code to the right.
+
+const (
+	ofWidth   = 34.0
+	figureGap = 3.0
+)
+
+// belowHeight measures the lower part.
+func (c *canvas) belowHeight(p Pins, w float64) float64 {
+	height := 0.0
+	if p.Strip != nil {
+		height += stripHeight + 3
+	}
+	side := c.codeSide(p.Code)
+	return height + max(c.figuresHeight(p, w-side-4), side+5) + 2
+}
+
+// figuresHeight measures the figures and notes in a column w wide.
+func (c *canvas) figuresHeight(p Pins, w float64) float64 {
+	height := 0.0
+	for _, l := range p.Figures {
+		height += c.lineHeight(l, w)
+	}
+	for _, n := range p.Notes {
+		height += float64(len(c.wrap(small, w, n))) * small.lead()
+	}
+	return height + 2
+}
+
+// figureText is what stands beside a figure, in lines.
+func (c *canvas) figureText(l Line, w float64) []string {
+	return c.wrap(small, w-ofWidth-c.width(section, l.Figure)-figureGap, l.Says)
+}
+
+func (c *canvas) lineHeight(l Line, w float64) float64 {
+	rows := max(len(c.figureText(l, w)), len(c.wrap(small, ofWidth-2, l.Of)))
+	return max(5.7, float64(rows)*small.lead()+1.2)
+}
+
+// lower draws the lower part.
+func (c *canvas) lower(room box, p Pins) {
+	y := room.y
+	if p.Strip != nil {
+		b := box{room.x, y, room.w, stripHeight}
+		c.in("strip", b, func() { c.strip(b, *p.Strip) })
+		y += stripHeight + 3
+	}
+	side := c.codeSide(p.Code)
+	left := box{room.x, y, room.w - side - 4, room.bottom() - y}
+	c.in("figures", left, func() { c.figures(left, p) })
+	right := box{room.right() - side, y, side, side + 5}
+	c.in("code", right, func() {
+		c.code(right.x, right.y, side, p.Code)
+		c.centre(right.x+side/2, right.bottom()-1.4, small, "this stack's pins")
+	})
+}
+
+func (c *canvas) figures(room box, p Pins) {
+	y := room.y
+	for _, l := range p.Figures {
+		c.lines(room.x, y+4, small, c.wrap(small, ofWidth-2, l.Of))
+		c.text(room.x+ofWidth, y+4.6, section, l.Figure)
+		c.lines(room.x+ofWidth+c.width(section, l.Figure)+figureGap, y+4, small, c.figureText(l, room.w))
+		y += c.lineHeight(l, room.w)
+	}
+	y += 4
+	for _, n := range p.Notes {
+		y = c.paragraph(room.x, y, room.w, small, n)
+	}
+}

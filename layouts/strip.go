@@ -1,0 +1,152 @@
+package layouts
+
+import "math"
+
+// A Strip is the bar from the side with its row of pick holes, the audience to
+// the right, to scale; over the holes stand the aims they give, as on a ruler.
+type Strip struct {
+	Ruler Ruler
+	Holes []StripHole
+	Used  []int  // the pick holes to use, front first
+	Hinge Place  // the bar's hinge pin
+	Lead  string // what the aims are of; "" where there are none
+}
+
+// A StripHole is one pick hole: X is positive towards the audience.
+type StripHole struct {
+	At    Place
+	Label string
+	Aim   string // "" where there are none
+}
+
+const (
+	stripHeight = 31.0
+	stripLabel  = 17.0 // room for an aim
+)
+
+// strip draws the bar into a room.
+func (c *canvas) strip(room box, s Strip) {
+	var all []Place
+	for _, h := range s.Holes {
+		all = append(all, h.At)
+	}
+	lo, hi := extent(append(all, s.Hinge)...)
+	side := stripLabel / 2
+	f := frameFor(s.Ruler, lo, hi, box{room.x + side, room.y + 15.5, room.w - 2*side, 6})
+	c.text(room.x, room.y+3.2, smallB, "Bar from the side, "+scaleWords(f)+", audience to the right →")
+	if s.Lead != "" {
+		c.right(room.right(), room.y+3.2, small, s.Lead)
+	}
+	c.stripBar(f, s, lo, hi)
+	c.stripAims(f, s, room)
+	c.stripNumbers(f, s, room)
+}
+
+// stripBar draws the bar's outline, its hinge pin and its holes.
+func (c *canvas) stripBar(f frame, s Strip, lo, hi Place) {
+	const edge = 3.0
+	a, b := f.at(Place{lo.X, hi.Z}), f.at(Place{hi.X, lo.Z})
+	c.rect(box{a.x - edge, a.y - edge, b.x - a.x + 2*edge, b.y - a.y + 2*edge}, solid, white)
+	r := c.holeRadius(f, s)
+	for _, h := range s.Holes {
+		p := f.at(h.At)
+		c.disc(p.x, p.y, r, light, white)
+	}
+	p := f.at(s.Hinge)
+	c.line(p.x-1.5, p.y, p.x+1.5, p.y, light)
+	c.line(p.x, p.y-1.5, p.x, p.y+1.5, light)
+	for _, u := range s.Used {
+		p := f.at(s.Holes[u].At)
+		c.disc(p.x, p.y, max(r, 1.2), 0, black)
+	}
+}
+
+// holeRadius keeps neighbouring holes apart on paper.
+func (c *canvas) holeRadius(f frame, s Strip) float64 {
+	r := 0.9
+	for i := 1; i < len(s.Holes); i++ {
+		a, b := f.at(s.Holes[i-1].At), f.at(s.Holes[i].At)
+		r = min(r, 0.4*math.Hypot(a.x-b.x, a.y-b.y))
+	}
+	return max(r, 0.1)
+}
+
+// stripAims writes the aims over their holes: those of the hole to use and of
+// the two on either side on leaders, then of every fifth or tenth.
+func (c *canvas) stripAims(f frame, s Strip, room box) {
+	if s.Lead == "" {
+		return
+	}
+	near := nearest(s.Used[0], 2, len(s.Holes))
+	var want []float64
+	for _, i := range near { // from left to right: rear to front
+		want = append(want, f.at(s.Holes[i].At).x)
+	}
+	y := room.y + 8.6
+	at := spread(want, stripLabel+1, room.x+stripLabel/2, room.right()-stripLabel/2)
+	for n, i := range near {
+		face := small
+		if i == s.Used[0] {
+			face = smallB
+		}
+		p := f.at(s.Holes[i].At)
+		c.centre(at[n], y, face, s.Holes[i].Aim)
+		c.line(at[n], y+1.2, p.x, p.y-1.2, light)
+	}
+	c.farAims(f, s, y, at[0]-stripLabel-1, at[len(at)-1]+stripLabel+1)
+}
+
+// nearest returns the holes within n of one, in the order of the page: holes
+// count from the front, which is to the right.
+func nearest(i, n, of int) (near []int) {
+	for k := min(i+n, of-1); k >= max(i-n, 0); k-- {
+		near = append(near, k)
+	}
+	return near
+}
+
+// farAims writes the aims of every fifth or tenth hole that stand clear of the
+// ones on leaders.
+func (c *canvas) farAims(f frame, s Strip, y, left, right float64) {
+	last := math.Inf(1)
+	for i := 0; i < len(s.Holes); i++ {
+		p := f.at(s.Holes[i].At)
+		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || p.x > left && p.x < right || math.Abs(last-p.x) < stripLabel+1 {
+			continue
+		}
+		last = p.x
+		c.centre(p.x, y, small, s.Holes[i].Aim)
+		c.line(p.x, y+1.2, p.x, p.y-1.2, light)
+	}
+}
+
+// stripNumbers writes the numbers of the holes to use, large, and of every
+// fifth or so below the bar.
+func (c *canvas) stripNumbers(f frame, s Strip, room box) {
+	y := room.bottom() - 1
+	var taken []float64
+	for _, u := range s.Used {
+		p := f.at(s.Holes[u].At)
+		c.line(p.x, p.y, p.x, y-5, light)
+		c.centre(p.x, y, digits(4), s.Holes[u].Label)
+		taken = append(taken, p.x)
+	}
+	for i, h := range s.Holes {
+		p := f.at(h.At)
+		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || near(p.x, taken, 9) {
+			continue
+		}
+		taken = append(taken, p.x)
+		c.line(p.x, p.y+1, p.x, y-3.4, light)
+		c.centre(p.x, y, small, h.Label)
+	}
+}
+
+func near(x float64, taken []float64, gap float64) bool {
+	for _, t := range taken {
+		if math.Abs(t-x) < gap {
+			return true
+		}
+	}
+	return false
+}

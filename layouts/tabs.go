@@ -1,0 +1,137 @@
+package layouts
+
+import (
+	"strings"
+)
+
+// A Hole is a hole of a joint as it prints: its label as stamped and, where
+// the label is not the same figure, the splay it sets beside it.
+type Hole struct {
+	Label string
+	Splay string // "1.5°", or "" when the label says it
+}
+
+// A Ladder is the holes of one joint, as many and in the order of the gear's
+// list, with the right one.
+type Ladder struct {
+	Of, Right int // Right counts from 0
+}
+
+// plainNumber reports whether a label is a figure with at most one point.
+func plainNumber(label string) bool {
+	return strings.Trim(label, "0123456789.") == "" && strings.Count(label, ".") <= 1
+}
+
+// labelWidths returns how wide a label's parts are: before its point and from
+// the point on. A label that is no figure has no second part.
+func (c *canvas) labelWidths(f face, label string) (whole, rest float64) {
+	if i := strings.IndexByte(label, '.'); plainNumber(label) && i >= 0 {
+		return c.width(f, label[:i]), c.width(f, label[i:])
+	}
+	return c.width(f, label), 0
+}
+
+// label writes a hole's label, mm tall, so that its point (or its end) stands
+// at x: figures in a column then line up. On a poor copy a slashed nought is
+// an eight and a lost point makes a hole of 1.0 a hole of 10, so the slash of
+// each nought is wiped out and each point is set as a larger square. The text
+// stays text.
+func (c *canvas) label(x, y, mm float64, label string) {
+	f := digits(mm)
+	whole, _ := c.labelWidths(f, label)
+	x -= whole
+	c.text(x, y, f, label)
+	for _, r := range label {
+		c.legible(x, y, f.em(), r)
+		x += c.width(f, string(r))
+	}
+}
+
+// legible redraws what a copier spoils of one character at x.
+func (c *canvas) legible(x, y, em float64, r rune) {
+	switch r {
+	case '0':
+		c.pdf.SetFillColor(white, white, white)
+		c.pdf.Ellipse(x+0.2785*em, y-0.361*em, 0.103*em, 0.290*em, 0, "F")
+	case '.':
+		const side = 0.2 // em; more than a quarter of a digit's height
+		c.pdf.SetFillColor(black, black, black)
+		c.pdf.Rect(x+(pointWidth-side)/2*em, y-side*em, side*em, side*em, "F")
+	}
+}
+
+// A tabStyle is how large the tabs of a sheet are.
+type tabStyle struct {
+	height, digit float64 // mm
+	beside        face    // of the splay beside a label
+	whole, rest   float64 // widest parts of the labels
+	splay         float64 // widest splay beside them, with its gap
+}
+
+// tabsFor measures the tabs that hold some holes.
+func (c *canvas) tabsFor(height, digit float64, beside face, holes []Hole) tabStyle {
+	t := tabStyle{height: height, digit: digit, beside: beside}
+	for _, h := range holes {
+		whole, rest := c.labelWidths(digits(digit), h.Label)
+		t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
+		if h.Splay != "" {
+			t.splay = max(t.splay, c.width(beside, h.Splay)+1.5)
+		}
+	}
+	return t
+}
+
+// width returns how wide a tab is.
+func (t tabStyle) width() float64 {
+	return max(t.whole+t.rest+t.splay+0.5*t.digit+2, t.height*1.5)
+}
+
+// tab draws the hole of a joint on the line between two bodies, which it
+// straddles: x is its left edge, y the line.
+func (c *canvas) tab(x, y float64, t tabStyle, h Hole) {
+	w := t.width()
+	c.round(box{x, y - t.height/2, w, t.height}, t.height*0.15, heavy, white)
+	free := w - t.whole - t.rest - t.splay
+	point := x + free/2 + t.whole
+	base := y + t.digit/2
+	c.label(point, base, t.digit, h.Label)
+	if h.Splay != "" {
+		c.right(x+w-1.5, base, t.beside, h.Splay)
+	}
+}
+
+// ghost draws the tab of a joint that belongs to another sheet.
+func (c *canvas) ghost(x, y, w, h float64, s string) {
+	c.dashed(1.5, 1.2, func() { c.round(box{x, y - h/2, w, h}, h*0.15, light, white) })
+	c.centre(x+w/2, y+text.em()*0.3, text, s)
+}
+
+// ladderMost is how many holes of a joint a ladder shows.
+const ladderMost = 9
+
+// ladder draws a row of a joint's holes with the right one filled, the middle
+// of its first hole at x; where the list is longer than the row, dots say that
+// it goes on.
+func (c *canvas) ladder(x, y, pitch float64, l Ladder) {
+	first := 0
+	if l.Of > ladderMost {
+		first = min(max(l.Right-ladderMost/2, 0), l.Of-ladderMost)
+	}
+	last := min(first+ladderMost, l.Of)
+	for i := first; i < last; i++ {
+		at := x + pitch*float64(i-first)
+		switch {
+		case i == l.Right:
+			c.disc(at, y, pitch*0.48, 0, black)
+		case i == first && first > 0 || i == last-1 && last < l.Of:
+			for _, d := range []float64{-0.3, 0, 0.3} {
+				c.disc(at+d*pitch, y, 0.15, 0, black)
+			}
+		default:
+			c.disc(at, y, pitch*0.36, light, white)
+		}
+	}
+}
+
+// tick draws a box for a pencil.
+func (c *canvas) tick(x, y, side float64) { c.rect(box{x, y, side, side}, solid, white) }

@@ -1,0 +1,179 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/calc"
+)
+
+// cautionAll gathers what the crew or the venue must know and what does not
+// stop the work. What would repeat on every lift is given once, for the worst.
+func (h *hung) cautionAll() {
+	h.cautionAim()
+	h.cautionLinks()
+	h.cautionLightPick()
+	h.cautionLiftTilt()
+	h.cautionHinges()
+	h.cautionOneHoist()
+	h.cautionBacks()
+	h.cautionArms()
+	h.cautionTurning()
+	h.cautionUnchecked()
+}
+
+func (h *hung) cautionAim() {
+	got := h.finished.poses[0].Aim
+	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
+		h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
+			aim(got), aim(h.Aim), angle(off), trimmed(degrees(h.job.Practice.AimTolerance)))
+	}
+}
+
+// states are the finished stack and its lifts.
+func (h *hung) states() []state { return append([]state{h.finished}, h.lifts...) }
+
+func (h *hung) cautionLinks() {
+	for k := range h.Cabinets {
+		worst, at := -alike, ""
+		for _, s := range h.states() {
+			if k < len(s.joints) && s.joints[k].Link < worst {
+				worst, at = s.joints[k].Link, where(s.where, joint(k))
+			}
+		}
+		if at != "" && h.mayPush(k) {
+			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().force(worst))
+		}
+	}
+}
+
+func (h *hung) cautionLightPick() {
+	for i := range h.Picks {
+		least, worst := h.job.Practice.LeastShare-within, state{}
+		for _, s := range h.lifts {
+			if share := s.loads[i] / s.centre.Mass; share < least && s.loads[i]*calc.G >= -alike {
+				least, worst = share, s
+			}
+		}
+		if worst.where != "" && len(h.Picks) > 1 {
+			h.caution("light_pick", where(worst.where, h.end(i)), "%s", h.lightPick(worst, i))
+		}
+	}
+}
+
+func (h *hung) cautionLiftTilt() {
+	most, worst := h.job.Practice.LiftTilt+within, state{}
+	for _, s := range h.lifts {
+		if math.Abs(s.tilt) > most {
+			most, worst = math.Abs(s.tilt), s
+		}
+	}
+	if worst.where != "" {
+		h.caution("lift_tilt", worst.where, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+			aim(worst.tilt), trimmed(degrees(h.job.Practice.LiftTilt)))
+	}
+}
+
+// cautionHinges looks, lift by lift, for a hinge whose pull changes sign.
+func (h *hung) cautionHinges() {
+	for k := range h.Cabinets {
+		sign := 0.0
+		for _, s := range append(h.lifts[:len(h.lifts):len(h.lifts)], h.finished) {
+			if k >= len(s.joints) || math.Abs(s.joints[k].HingePull) < alike {
+				continue
+			}
+			now := math.Copysign(1, s.joints[k].HingePull)
+			if sign*now < 0 {
+				h.caution("hinge_turns", joint(k), "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+					pulled(sign), pulled(now), h.liftName(s))
+				break
+			}
+			sign = now
+		}
+	}
+}
+
+func pulled(sign float64) string {
+	if sign > 0 {
+		return "pulled"
+	}
+	return "pushed"
+}
+
+// liftName names the set whose lift gives a state.
+func (h *hung) liftName(s state) string { return "dolly " + letter(h.setOf(s.flown)-1) }
+
+// cautionOneHoist: with two picks, one hoist left alone with the whole stack.
+func (h *hung) cautionOneHoist() {
+	if len(h.Picks) == 1 {
+		return
+	}
+	for i, p := range h.Picks {
+		kg := h.finished.centre.Mass + p.Below.Mass
+		if kg*(1+h.job.Practice.MassTolerance)*calc.G > p.Hoist.Capacity*h.job.Practice.HoistUse+alike {
+			h.caution("one_hoist", h.end(i), "alone it would hold %s, more than %s: run both together, watch the tilt",
+				h.plusTolerance(kg), h.hoistLimit(p.Hoist))
+		}
+	}
+}
+
+// backsSpare is how far a joint may open past the room of its wedges before
+// it is worth a caution, in degrees. Common practice: the play of the pins.
+const backsSpare = 0.3
+
+func (h *hung) cautionBacks() {
+	for k := 1; k < len(h.Cabinets); k++ {
+		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
+		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
+			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
+		if radians(lower.Hole.Splay) > room+radians(backsSpare)+within {
+			h.caution("backs_meet", joint(k), "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
+				splay(lower.Hole.Splay), fixed(math.Floor(degrees(room)*10)/10, 1))
+		}
+	}
+}
+
+// armsDiffer is how much the link arms of a joint may differ, in metres,
+// before it is worth a caution. It is a limit of this tool.
+const armsDiffer = 0.005
+
+func (h *hung) cautionArms() {
+	above, name := h.LinkArm, h.Bar.Key
+	for k, c := range h.Cabinets {
+		if math.Abs(above-c.LinkArm) > armsDiffer+within {
+			h.caution("mixed_arms", joint(k), "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
+				h.unit().fine(above), name, h.unit().fine(c.LinkArm), c.Key)
+		}
+		above, name = c.LinkArm, c.Key
+	}
+}
+
+func (h *hung) cautionTurning() {
+	if len(h.Picks) == 1 {
+		h.caution("one_pick_turns", "", "nothing in this paper keeps it from turning")
+	}
+}
+
+// cautionUnchecked names every limit that the gear of this stack does not
+// give, and steel whose height is not given.
+func (h *hung) cautionUnchecked() {
+	b := h.Bar
+	unchecked := func(given bool, gear, what string) {
+		if !given {
+			h.caution("not_checked", gear, "NOT CHECKED: %s not given", what)
+		}
+	}
+	unchecked(b.Rating > 0, b.Key, "rating of the bar")
+	unchecked(b.PickRating > 0, b.Key, "pick_rating of the bar")
+	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
+	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
+	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
+	for _, t := range h.types() {
+		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
+	}
+	for i, p := range h.Picks {
+		if i == 0 {
+			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", h.ID))
+		}
+	}
+}

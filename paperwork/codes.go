@@ -1,0 +1,53 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+)
+
+// codeHead is what every code that carries text begins with: which stack, which
+// revision, which job. It is in the letters of a QR code's alphanumeric mode.
+func (h *hung) codeHead() string {
+	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.job.Revision, h.job.Fingerprint))
+}
+
+// pinText is the pick holes and the holes of cabinets from to, both counted
+// from 1, as a phone shows them with no network: 'SL REV B 3F9A1C07 PICK 22
+// 1:0 2:0.5'.
+func (h *hung) pinText(from, to int) string {
+	parts := []string{h.codeHead(), "PICK"}
+	for _, hole := range h.holes {
+		parts = append(parts, h.label(hole).Text)
+	}
+	for n := from; n <= to; n++ {
+		parts = append(parts, fmt.Sprintf("%d:%s", n, h.Cabinets[n-1].Hole.Label))
+	}
+	return strings.Join(parts, " ")
+}
+
+// heldText is all that the code of a held stack says: no pins.
+func (h *hung) heldText() string { return h.codeHead() + " DO NOT FLY" }
+
+// code is a stack's code on the cover and on its pin sheet: the job's address
+// with page and stack filled in, or without one all pins as text.
+func (h *hung) code() layouts.Code {
+	switch {
+	case len(h.holds) > 0:
+		return layouts.Code{Text: h.heldText(), To: h.target()}
+	case h.job.URL == "":
+		return layouts.Code{Text: h.pinText(1, len(h.Cabinets)), To: h.target()}
+	}
+	return layouts.Code{Text: h.address(), To: h.target()}
+}
+
+// address is the job's address for this stack. An address without placeholders
+// gets the page as a fragment. Source: RFC 8118, section 3 (page=).
+func (h *hung) address() string {
+	url := h.job.URL
+	if !strings.Contains(url, "{page}") && !strings.Contains(url, "{stack}") {
+		return url + "#page={page}"
+	}
+	return strings.ReplaceAll(url, "{stack}", h.ID)
+}

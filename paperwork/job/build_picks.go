@@ -1,0 +1,141 @@
+package job
+
+import (
+	"math"
+)
+
+// picks reads where the hoists take the bar, front first.
+func (r *reader) picks(v *value, s Stack, g gear) []Pick {
+	hang := v.field("hang")
+	n := hang.field("picks")
+	if n == nil || n.bad {
+		return nil
+	}
+	two := n.num == 2
+	r.formOf(hang, two)
+	picks := make([]Pick, int(n.num))
+	for i := range picks {
+		end := [...]string{"front", "rear"}[i]
+		picks[i] = Pick{
+			Hole:  r.pickHole(hang, s.Bar, two, i),
+			Hoist: named(r, r.ofEnd(hang.field("hoist"), two, end), g.hoists, "gear.hoists"),
+			Steel: steel(r.ofEnd(v.field("steel"), two, end)),
+			Below: r.rigging(v.field("rigging_below"), two, end),
+			Above: r.rigging(v.field("rigging_above"), two, end),
+		}
+	}
+	if two {
+		r.order(hang, s, picks)
+	}
+	return picks
+}
+
+// formOf complains of keys that belong to the other number of picks.
+func (r *reader) formOf(hang *value, two bool) {
+	if two {
+		if v := hang.field("pick_hole"); v != nil && v.given {
+			r.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
+		}
+		return
+	}
+	for _, name := range []string{"front_hole", "rear_hole"} {
+		if v := hang.field(name); v != nil {
+			r.at(v, "%s goes with picks: 2; with one write pick_hole", name)
+		}
+	}
+}
+
+// split reports whether a value is given for each end.
+func split(v *value) bool { return v.has("front") || v.has("rear") }
+
+// ofEnd returns the value for one end, where a key may be one for both.
+func (r *reader) ofEnd(v *value, two bool, end string) *value {
+	switch {
+	case v == nil || v.bad:
+		return nil
+	case v.fields == nil:
+		return v
+	case !two:
+		r.at(v, "front and rear go with picks: 2; with one write one value")
+		return nil
+	}
+	return v.field(end)
+}
+
+func steel(v *value) *float64 {
+	if v == nil || v.bad {
+		return nil
+	}
+	h := v.num
+	return &h
+}
+
+// rigging reads what hangs in the line of one end: its own, or that of both.
+func (r *reader) rigging(v *value, two bool, end string) Rigging {
+	if v == nil || v.bad {
+		return Rigging{}
+	}
+	if !split(v) {
+		return Rigging{v.number("mass"), v.number("length")}
+	}
+	at := v.field(end)
+	switch {
+	case !two:
+		r.at(v, "front and rear go with picks: 2; with one write mass and length")
+	case v.has("mass") || v.has("length"):
+		r.at(v, "mass and length stand beside front and rear; write them under each")
+	case at == nil:
+		r.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
+	default:
+		return Rigging{at.number("mass"), at.number("length")}
+	}
+	return Rigging{}
+}
+
+// pickHole finds the hole of one pick.
+func (r *reader) pickHole(hang *value, bar *Bar, two bool, i int) int {
+	name := "pick_hole"
+	if two {
+		name = [...]string{"front_hole", "rear_hole"}[i]
+	}
+	v := hang.field(name)
+	switch {
+	case v == nil && two:
+		r.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
+		return Auto
+	case v == nil || v.bad || bar == nil || !two && v.text == "auto":
+		return Auto
+	}
+	for k, h := range bar.PickHoles {
+		if h.Label == v.text {
+			return k
+		}
+	}
+	if n := len(bar.PickHoles); n > 0 {
+		r.at(v, "%s has no pick hole %q; it has %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
+	}
+	return Auto
+}
+
+// apart is how far the rear hook of two must be behind the front one, measured
+// level as the bar hangs, in metres. It is a limit of hangpack's own.
+const apart = 0.001
+
+// order checks that the rear hole lies behind the front one, on the bar and as
+// the bar hangs. A place b behind and d below the hinge lies at
+// x = -b cos t - d sin t when the bar is tilted by t, positive front down.
+func (r *reader) order(hang *value, s Stack, picks []Pick) {
+	rear := hang.field("rear_hole")
+	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto || len(s.Cabinets) == 0 {
+		return
+	}
+	a, b := s.Bar.PickHoles[picks[0].Hole].At, s.Bar.PickHoles[picks[1].Hole].At
+	sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree)
+	level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin
+	switch {
+	case b.Behind <= a.Behind:
+		r.at(rear, "the rear hole has to lie behind the front one; name one further back")
+	case level < apart:
+		r.at(rear, "as the bar hangs, the rear hole is not behind the front one; name one further back")
+	}
+}

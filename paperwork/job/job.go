@@ -1,0 +1,195 @@
+// Package job reads a job file: one YAML document that describes the stacks
+// of a show, the gear they are made of and the practice they are checked by.
+//
+// Read walks the YAML tree node by node, so that every complaint still has
+// its line and column, and returns a Job in which every name has been looked
+// up, every default filled in and every quantity turned into SI units (m, kg,
+// N, rad; splays alone stay in degrees, as they are stamped). The keys, their
+// units, ranges and defaults stand in one table, keys.go.
+package job
+
+// Job is a job file that has no complaint.
+type Job struct {
+	Title, Venue string
+	Date         string // YYYY-MM-DD, a day that exists
+	Revision     string // 1 to 6 of A-Z a-z 0-9 . -
+	PreparedBy   string // "" when not given
+	Contact      string // "" when not given
+	Datum        string // "" when not given
+	HeightsFrom  string // "the floor" when not given
+	URL          string // "" when not given
+	Letter       bool   // Letter paper; else A4
+	Imperial     bool   // feet and pounds on paper; else metric
+	Practice     Practice
+	Stacks       []Stack // in the order of the file; at least one
+	Fingerprint  string  // 8 hex digits over all that the job gives
+}
+
+// Practice is what the shop checks by. Shares and tolerances are fractions of
+// one: 5 % is 0.05.
+type Practice struct {
+	MassTolerance float64
+	DynamicFactor float64
+	HoistUse      float64
+	GearUse       float64
+	SideShare     float64
+	LeastShare    float64
+	AimTolerance  float64 // rad
+	LiftTilt      float64 // rad
+	Clearance     float64 // m
+	LimitReserve  float64 // m
+	ReadingFloor  float64 // kg
+}
+
+// Offset is a place in the axes of a part, from its own top hinge pin, in
+// metres. Below is negative for what lies above the pin.
+type Offset struct{ Behind, Below float64 }
+
+// Hole is one hole of a joint: its label as stamped, and the splay it sets,
+// in degrees.
+type Hole struct {
+	Label string
+	Splay float64
+}
+
+// PinRatings are the working load limits of one pin with its ironwork, in
+// newtons.
+type PinRatings struct{ Hinge, Link float64 }
+
+// Cabinet is one type of loudspeaker.
+type Cabinet struct {
+	Key, Name                             string
+	Mass                                  float64 // kg
+	Width, Depth, FrontHeight, BackHeight float64 // m
+	HingeBehindFront, HingeBelowTop       float64 // m
+	HingePitch                            float64 // m, top hinge pin to bottom hinge pin
+	CentreOfGravity                       Offset
+	LinkArm                               float64 // m
+	Holes                                 []Hole  // of the joint that its list is for
+	HolesForJointAbove                    bool    // the list is for the joint above; else for the joint below
+	Transport                             *Hole   // one of Holes; nil when not given
+	HingePins, LinkPins                   int     // 1 or 2 pins a joint share its force
+	PinRatings                            *PinRatings
+	LinkPushes                            bool // its maker lets the link take compression
+}
+
+// PickHole is one hole of the bar's row. Number says that the job gives the
+// label as a plain number, so that figures print it as one.
+type PickHole struct {
+	Label  string
+	Number bool
+	At     Offset // in the bar's axes
+}
+
+// Bar is one type of bar.
+type Bar struct {
+	Key                string
+	Mass               float64 // kg
+	CentreOfGravity    Offset
+	PickHoles          []PickHole // as in the job; at least one
+	LinkArm            float64    // m; 0 when not given: the first cabinet's is used
+	Holes              []Hole     // of joint 1, unless cabinet 1 brings its own
+	Rating, PickRating float64    // N; 0 when not given
+	Most               []Most     // in the order of the job; nil when not given
+	TiltLimit          *TiltLimit // nil when not given
+	PinRatings         *PinRatings
+}
+
+// Most is the most cabinets of one type that a bar's maker allows below it.
+type Most struct {
+	Cabinet string // key
+	Count   int
+}
+
+// TiltLimit is how far a bar may tilt, in radians, both positive.
+type TiltLimit struct{ Down, Up float64 }
+
+// Dolly is one type of dolly.
+type Dolly struct {
+	Key        string
+	Takes      int
+	Mass       float64 // kg
+	DeckHeight float64 // m
+}
+
+// Hoist is one type of hoist.
+type Hoist struct {
+	Key         string
+	Capacity    float64 // N
+	Mass        float64 // kg, without its chain
+	ChainMass   float64 // kg/m
+	ChainLength float64 // m, all of it
+	Falls       int
+	Headroom    float64 // m, hook to hook, run right up
+}
+
+// Shape is the side mark of a stack: square, circle, triangle, diamond, or ""
+// when not given.
+type Shape string
+
+// PinsSet says when a crew sets the link pins of a dolly: on_dolly,
+// in_the_air, or "" when not given.
+type PinsSet string
+
+// The values of PinsSet.
+const (
+	OnDolly  PinsSet = "on_dolly"
+	InTheAir PinsSet = "in_the_air"
+)
+
+// Stack is one column of cabinets under its bar.
+type Stack struct {
+	ID, Name             string
+	Shape                Shape
+	StageLeft, Downstage float64 // m, of the bar's hinge pin
+	Pan                  float64 // rad, from straight downstage towards stage left
+	Bar                  *Bar
+	LinkArm              float64  // m, the bar's own, or the first cabinet's
+	Cabinets             []Placed // from the top; 1 to 40
+	Dolly                *Dolly   // nil when not given
+	Sets                 []int    // how many cabinets on each dolly, from the top; at least one
+	PinsSet              PinsSet
+	Aim                  float64 // rad, positive down
+	Picks                []Pick  // one, or front and rear
+	Trim                 Trim
+	Floor                float64 // m
+	Extras               []Extra
+}
+
+// Placed is one cabinet of a stack with the joint between it and what is
+// above it.
+type Placed struct {
+	*Cabinet
+	Hole  Hole   // where the joint's link is pinned; one of Joint
+	Joint []Hole // all holes of that joint, as listed
+}
+
+// Pick is where one hoist takes the bar.
+type Pick struct {
+	Hole  int // index into Bar.PickHoles; Auto when the figures are to choose
+	Hoist *Hoist
+	Steel *float64 // m; nil when not given
+	Below Rigging  // between hook and bar
+	Above Rigging  // between steel and hoist
+}
+
+// Auto stands for a pick hole that the figures are to choose.
+const Auto = -1
+
+// Rigging is what hangs between two things: its mass in kg and its length in m.
+type Rigging struct{ Mass, Length float64 }
+
+// Trim is the height at which a stack stays, in metres: of its lowest corner,
+// or of its highest pick hole in use.
+type Trim struct {
+	Height float64
+	OfPick bool
+}
+
+// Extra is something else that hangs with a stack, placed where it is tied.
+type Extra struct {
+	Name    string
+	Mass    float64 // kg
+	Cabinet int     // from 1; 0 when it is tied to the bar
+	At      Offset  // in the axes of the bar or of that cabinet
+}

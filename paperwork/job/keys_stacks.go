@@ -1,0 +1,70 @@
+package job
+
+var stackKeys = []Key{
+	items("stacks", 1, 60, Required, "", "the stacks"),
+	section("stacks[]", Optional, "one stack"),
+	{Path: "stacks[].id", Kind: ID, Min: 1, Max: 6, Need: Required, Meaning: "1 to 6 of A-Z 0-9 and -, unique"},
+	words("stacks[].name", 48, Derived, "the id", "name on paper"),
+	choice("stacks[].shape", Optional, "", "its side mark", "square", "circle", "triangle", "diamond"),
+	section("stacks[].place", Required, "of the bar's hinge pin, in plan"),
+	plan("stacks[].place.stage_left", "stage left of the datum"),
+	plan("stacks[].place.stage_right", "or stage right of it"),
+	plan("stacks[].place.downstage", "downstage of the datum"),
+	plan("stacks[].place.upstage", "or upstage of it"),
+	{Path: "stacks[].place.pan", Kind: Pan, Min: -180 * degree, Max: 180 * degree, Need: Defaulted, Default: "0", Meaning: "from straight downstage, like 6 deg stage_left"},
+	ref("stacks[].bar", Required, "", "its bar"),
+	items("stacks[].cabinets", 1, 40, Required, "", "its cabinets, from the top"),
+	section("stacks[].cabinets[]", Optional, "cabinets of one type"),
+	ref("stacks[].cabinets[].type", Required, "", "which type"),
+	tally("stacks[].cabinets[].count", 1, 40, Required, "", "how many"),
+	items("stacks[].cabinets[].splay", 1, 40, Required, "", "of each cabinet's joint to what is above it"),
+	{Path: "stacks[].cabinets[].splay[]", Kind: Degrees, Max: 30, Need: Optional, Meaning: "in degrees, as stamped"},
+	ref("stacks[].dolly", Optional, "", "what its sets travel on; they fill from the top"),
+	items("stacks[].sets", 1, 40, Optional, "", "how many cabinets on each dolly, if not as many as it takes"),
+	tally("stacks[].sets[]", 1, 40, Optional, "", "cabinets of one set"),
+	choice("stacks[].pins_set", Optional, "", "when link pins are set", "on_dolly", "in_the_air"),
+	{Path: "stacks[].aim", Kind: Aim, Min: -60 * degree, Max: 60 * degree, Need: Required, Meaning: "wanted of cabinet 1: 1 deg down, 2 deg up, level"},
+	section("stacks[].trim", Required, "the height at which it stays; lowest or highest_pick"),
+	height("stacks[].trim.lowest", Optional, "", "of the lowest corner of a cabinet"),
+	height("stacks[].trim.highest_pick", Optional, "", "or of the highest pick hole in use"),
+	height("stacks[].steel", Optional, "", "height of the structure; with two picks also {front, rear}"),
+	height("stacks[].steel.front", Required, "", "over the front pick"),
+	height("stacks[].steel.rear", Required, "", "over the rear pick"),
+	height("stacks[].floor", Defaulted, "0", "height of what the dollies roll on"),
+}
+
+// rigging is the rows of what hangs in a hoist's line.
+func rigging(path, meaning string) []Key {
+	part := func(path string) []Key {
+		return []Key{
+			mass(path+".mass", 0, 5000, Defaulted, "0", "its mass"),
+			{Path: path + ".length", Kind: Length, Hint: mm, Max: 200, Need: Defaulted, Default: "0", Meaning: "its length"},
+		}
+	}
+	keys := append([]Key{section(path, Defaulted, meaning+"; with two picks also {front, rear}")}, part(path)...)
+	for _, end := range []string{".front", ".rear"} {
+		keys = append(append(keys, section(path+end, Optional, "in the line of the "+end[1:]+" pick")), part(path+end)...)
+	}
+	return keys
+}
+
+var hangKeys = append(append([]Key{
+	section("stacks[].hang", Required, "how it hangs"),
+	tally("stacks[].hang.picks", 1, 2, Required, "", "one pick, or a front and a rear one"),
+	ref("stacks[].hang.hoist", Required, "", "which hoist; with two picks also {front, rear}"),
+	ref("stacks[].hang.hoist.front", Required, "", "at the front pick"),
+	ref("stacks[].hang.hoist.rear", Required, "", "at the rear pick"),
+	ref("stacks[].hang.pick_hole", Derived, "auto", "one pick: which hole, or auto"),
+	ref("stacks[].hang.front_hole", Optional, "", "two picks: hole of the front one"),
+	ref("stacks[].hang.rear_hole", Optional, "", "two picks: hole of the rear one"),
+	items("stacks[].extras", 0, 200, Optional, "", "what else hangs with it"),
+	section("stacks[].extras[]", Optional, "one thing, placed where it is tied"),
+	words("stacks[].extras[].name", textMost, Required, "", "what it is"),
+	mass("stacks[].extras[].mass", 0, 5000, Required, "", "its mass"),
+	tally("stacks[].extras[].on_cabinet", 1, 40, Optional, "", "which cabinet it is tied to; else the bar"),
+	place("stacks[].extras[].behind_hinge", Optional, "", "behind the hinge pin of bar or cabinet"),
+	place("stacks[].extras[].ahead_of_hinge", Optional, "", "or ahead of it"),
+	place("stacks[].extras[].below_hinge", Optional, "", "below it"),
+	place("stacks[].extras[].above_hinge", Optional, "", "or above it"),
+}, rigging("stacks[].rigging_below", "between hook and bar, at every pick")...),
+	rigging("stacks[].rigging_above", "between steel and hoist, at every point")...)

@@ -1,0 +1,45 @@
+package paperwork
+
+import (
+	"io"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// Job is a job read and worked out.
+type Job struct {
+	job     *job.Job
+	stacks  []*hung
+	Figures Figures
+}
+
+// Open reads a job file and works it out. file is the name that complaints
+// give. A job that is at fault gives complaints and no Job; any other error is
+// a fault of hangpack.
+func Open(file string, src io.Reader) (*Job, job.Complaints, error) {
+	j, complaints := job.Read(file, src, layouts.Prints)
+	if len(complaints) > 0 {
+		return nil, complaints, nil
+	}
+	worked := &Job{job: j}
+	for i := range j.Stacks {
+		h, err := hang(j, &j.Stacks[i])
+		if err != nil {
+			return nil, nil, err
+		}
+		worked.stacks = append(worked.stacks, h)
+	}
+	worked.Figures = figures(j, worked.stacks)
+	return worked, nil, nil
+}
+
+// Held reports whether any stack of the job is held.
+func (j *Job) Held() bool {
+	for _, s := range j.Figures.Stacks {
+		if s.Held {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,183 @@
+package paperwork
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+)
+
+// Report writes the figures for a person at a terminal: held stacks first, the
+// verdict last, at most 100 columns.
+func (j *Job) Report() string {
+	var b strings.Builder
+	stacks := append([]*hung{}, j.stacks...)
+	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].holds) > 0 && len(stacks[c].holds) == 0 })
+	for _, h := range stacks {
+		h.report(&b)
+		b.WriteString("\n")
+	}
+	b.WriteString(j.verdict() + "\n")
+	return b.String()
+}
+
+// verdict is the last line: how many stacks, which are held, the roof's total.
+func (j *Job) verdict() string {
+	u, t := units{j.job.Imperial}, j.Figures.Total
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", count(len(j.stacks), "stack"), j.heldWords(),
+		u.load(t.Static), u.load(t.Design), j.includesHeld())
+}
+
+// heldWords says which stacks are held: '1 held: SR', 'none held'.
+func (j *Job) heldWords() string {
+	var held []string
+	for _, h := range j.stacks {
+		if len(h.holds) > 0 {
+			held = append(held, h.ID)
+		}
+	}
+	if len(held) == 0 {
+		return "no hold found by this calculation"
+	}
+	return fmt.Sprintf("%d held: %s", len(held), strings.Join(held, ", "))
+}
+
+// includesHeld says that totals count held stacks too, where there are any.
+func (j *Job) includesHeld() string {
+	n := 0
+	for _, h := range j.stacks {
+		if len(h.holds) > 0 {
+			n++
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return "; includes " + count(n, "held stack")
+}
+
+func (h *hung) report(b *strings.Builder) {
+	if len(h.holds) > 0 {
+		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
+		h.reportFindings(b, "", h.holds)
+	} else {
+		fmt.Fprintf(b, "%s  %s     %s\n", h.ID, h.Name, h.verdict())
+		h.reportStack(b)
+		h.reportJoints(b)
+		h.reportLifts(b)
+	}
+	h.reportPoints(b)
+	h.reportFindings(b, "caution  ", h.cautions)
+}
+
+// verdict says what the calculation found of a stack.
+func (h *hung) verdict() string {
+	if len(h.holds) > 0 {
+		return "DO NOT FLY: " + count(len(h.holds), "hold")
+	}
+	cautions, unchecked := h.counts()
+	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", count(cautions, "caution"), unchecked)
+}
+
+// counts returns how many cautions there are, and how many things are not checked.
+func (h *hung) counts() (cautions, unchecked int) {
+	for _, c := range h.cautions {
+		if c.Rule == "not_checked" {
+			unchecked++
+		} else {
+			cautions++
+		}
+	}
+	return cautions, unchecked
+}
+
+func (h *hung) reportStack(b *strings.Builder) {
+	u := h.unit()
+	fmt.Fprintf(b, "  %s, %s     %s     aim %s (wanted %s)     lowest %s\n",
+		count(len(h.Cabinets), "cabinet"), u.load(h.finished.centre.Mass), h.holeWords(),
+		aim(h.finished.poses[0].Aim), aim(h.Aim), u.length(h.raise+h.finished.lowest()))
+	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())
+}
+
+// holeWords names the pick holes in use.
+func (h *hung) holeWords() string {
+	if len(h.holes) == 1 {
+		return "pick hole " + h.label(h.holes[0]).Text
+	}
+	return fmt.Sprintf("pick holes %s front, %s rear", h.label(h.holes[0]).Text, h.label(h.holes[1]).Text)
+}
+
+// mostUsedWords names the most used part: 'link pin, joint 1, 29 %'.
+func (h *hung) mostUsedWords() string {
+	m := h.mostUsed()
+	return where(m.part, m.where, percent(m.of))
+}
+
+func (h *hung) reportJoints(b *strings.Builder) {
+	u := h.unit()
+	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
+	for k, c := range h.Cabinets {
+		j := h.finished.joints[k]
+		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
+			aim(h.finished.poses[k].Aim), u.force(j.Hinge()), linkWords(u, j.Link), letter(h.setOf(k+1)-1))
+	}
+}
+
+// linkWords writes a link's force; a minus stands for one that is pushed.
+func linkWords(u units, n float64) string {
+	if n < -alike {
+		return "-" + u.force(n)
+	}
+	return u.force(n)
+}
+
+func (h *hung) reportLifts(b *strings.Builder) {
+	if len(h.lifts) == 0 {
+		return
+	}
+	u := h.unit()
+	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
+	for _, s := range h.lifts {
+		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", letter(h.setOf(s.flown)-1), s.flown,
+			h.hookWords(s), aim(s.poses[0].Aim), u.length(s.drop()))
+	}
+}
+
+// hookWords writes what the hooks hold, front first.
+func (h *hung) hookWords(s state) string {
+	var hooks []string
+	for i := range s.loads {
+		hooks = append(hooks, h.unit().reading(h.hook(s, i)))
+	}
+	return strings.Join(hooks, ", ")
+}
+
+func (h *hung) reportPoints(b *strings.Builder) {
+	u := h.unit()
+	fmt.Fprintf(b, "  %-13s %-24s %-24s %9s  %9s\n", "point", "across", "up/down", "static", "design")
+	for _, p := range h.pointFigures() {
+		fmt.Fprintf(b, "  %-13s %-24s %-24s %9s  %9s\n", p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design))
+	}
+}
+
+// reportFindings writes findings in columns, long sentences on lines of their own.
+func (h *hung) reportFindings(b *strings.Builder, kind string, findings []Finding) {
+	for _, f := range findings {
+		head := fmt.Sprintf("  %s%-23s", kind, where(f.Rule, f.Where))
+		for _, line := range folded(f.Says, 100-len([]rune(head))-1) {
+			fmt.Fprintf(b, "%s %s\n", head, line)
+			head = strings.Repeat(" ", len([]rune(head)))
+		}
+	}
+}
+
+// folded breaks a sentence into lines of at most n characters, at blanks.
+func folded(s string, n int) (lines []string) {
+	line := ""
+	for _, word := range strings.Fields(s) {
+		if line != "" && len([]rune(line))+1+len([]rune(word)) > n {
+			lines, line = append(lines, line), ""
+		}
+		line = strings.TrimSpace(line + " " + word)
+	}
+	return append(lines, line)
+}

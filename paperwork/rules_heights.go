@@ -1,0 +1,118 @@
+package paperwork
+
+import (
+	"fmt"
+
+	"hangpack/calc"
+)
+
+// checkHeadroom: at trim, and at the roll-in after each lift, low hook +
+// headroom + limit_reserve > high hook. It needs the height of the steel, and
+// at the roll-ins a dolly.
+func (h *hung) checkHeadroom() {
+	for i := range h.Picks {
+		h.headroom(i, h.end(i), h.pickHeight(i))
+	}
+	if h.Dolly == nil {
+		return
+	}
+	for k, s := range h.lifts {
+		for i := range h.Picks {
+			below := s.highestPick() - s.picks[i].Z
+			h.headroom(i, where(s.where, h.end(i)), h.rollIn(k)-below)
+		}
+	}
+}
+
+// rollIn returns how high the highest pick stands, after lift k counted from
+// 0, for the next dolly to roll in below with its clearance.
+func (h *hung) rollIn(k int) float64 {
+	return h.onDolly(k+1) + h.job.Practice.Clearance + h.lifts[k].drop()
+}
+
+// onDolly returns the height of the top hinge of a set, counted from 0, that
+// stands on its dolly.
+func (h *hung) onDolly(set int) float64 {
+	height := h.Floor + h.Dolly.DeckHeight
+	for _, c := range h.set(set) {
+		height += c.HingePitch
+	}
+	return height
+}
+
+func (h *hung) headroom(i int, at string, pick float64) {
+	p := h.Picks[i]
+	if p.Steel == nil {
+		return
+	}
+	reserve, u := h.job.Practice.LimitReserve, h.unit()
+	low, high := pick+p.Below.Length, *p.Steel-p.Above.Length
+	if low+p.Hoist.Headroom+reserve > high+within {
+		h.hold("headroom", at, "low hook %s + headroom %s + reserve %s = %s is more than the high hook at %s",
+			u.length(low), u.length(p.Hoist.Headroom), u.length(reserve), u.length(low+p.Hoist.Headroom+reserve), u.length(high))
+	}
+}
+
+// checkChain: the hook does not come down to the bar on the first dolly.
+//
+//	high hook - headroom - (chain_length - limit_reserve)/falls >
+//	floor + deck + hinge pitches of set 1 + the hole above the hinge + rigging below
+func (h *hung) checkChain() {
+	if h.Dolly == nil {
+		return
+	}
+	for i, p := range h.Picks {
+		if p.Steel == nil {
+			continue
+		}
+		lowest, wanted := h.reach(i)
+		if lowest > wanted+within {
+			h.hold("chain_reach", h.end(i), "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
+				h.unit().length(lowest), h.unit().length(wanted))
+		}
+	}
+}
+
+// reach returns how low hoist i lets its hook down and how low it has to come,
+// onto the bar that stands level on dolly A.
+func (h *hung) reach(i int) (lowest, wanted float64) {
+	p := h.Picks[i]
+	lowest = calc.LowestHook(*p.Steel-p.Above.Length, hoist(p.Hoist), h.job.Practice.LimitReserve)
+	return lowest, h.onDolly(0) - h.hole(i).Below + p.Below.Length
+}
+
+// set returns the cabinets of a set, counted from 0.
+func (h *hung) set(k int) (cabinets []placed) {
+	first := h.first(k)
+	for n := range h.Sets[k] {
+		cabinets = append(cabinets, placed{h.Cabinets[first+n], first + n + 1})
+	}
+	return cabinets
+}
+
+// first returns the index of the first cabinet of a set, both counted from 0.
+func (h *hung) first(k int) int {
+	n := 0
+	for _, size := range h.Sets[:k] {
+		n += size
+	}
+	return n
+}
+
+// setOf returns the set, counted from 1, of cabinet number n.
+func (h *hung) setOf(n int) int {
+	for k := range h.Sets {
+		if n <= h.first(k)+h.Sets[k] {
+			return k + 1
+		}
+	}
+	panic(fmt.Sprintf("cabinet %d is on no dolly", n))
+}
+
+// letter names a set on paper: A for the top of the stack.
+func letter(set int) string {
+	if set < 26 {
+		return string(rune('A' + set))
+	}
+	return "A" + string(rune('A'+set-26))
+}

@@ -1,0 +1,86 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/calc"
+	"hangpack/paperwork/job"
+)
+
+// checkPins: the force on one pin·(1+tolerance)·dynamic > rating · gear_use,
+// for the hinge and the link pins of every joint.
+func (h *hung) checkPins(s state) {
+	for k, j := range s.joints {
+		r := h.ratings(k)
+		if r == nil {
+			continue
+		}
+		at := where(s.where, joint(k))
+		h.checkPin("hinge_pin", "hinge pin", at, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
+		h.checkPin("link_pin", "link pin", at, j.Link, h.Cabinets[k].LinkPins, r.Link)
+	}
+}
+
+func (h *hung) checkPin(rule, part, at string, force float64, pins int, rating float64) {
+	load := h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
+	limit := rating * h.job.Practice.GearUse
+	h.use(part, at, load, limit)
+	if load > limit+alike {
+		h.hold(rule, at, "%s is more than %s", h.pinSum(force, pins), h.pinLimit(rating))
+	}
+}
+
+// pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
+func (h *hung) pinSum(force float64, pins int) string {
+	one := h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
+	of := h.unit().force(force)
+	if pins > 1 {
+		of += " x " + share(h.job.Practice.SideShare)
+	}
+	return fmt.Sprintf("%s x %s = %s", of, h.factors(), h.unit().force(one))
+}
+
+// pinLimit writes a pin's rating and, where it is not used whole, how much is.
+func (h *hung) pinLimit(rating float64) string {
+	use := h.job.Practice.GearUse
+	if use == 1 {
+		return h.unit().forceLimit(rating)
+	}
+	return fmt.Sprintf("%s x %s = %s", h.unit().forceLimit(rating), share(use), h.unit().forceLimit(rating*use))
+}
+
+// ratings returns what the pins of joint k, counted from 0, are rated: the
+// lower of its two bodies' ratings, the other's where one gives none, nil
+// where neither does.
+func (h *hung) ratings(k int) *job.PinRatings {
+	above, below := h.Bar.PinRatings, h.Cabinets[k].PinRatings
+	if k > 0 {
+		above = h.Cabinets[k-1].PinRatings
+	}
+	switch {
+	case above == nil:
+		return below
+	case below == nil:
+		return above
+	}
+	return &job.PinRatings{Hinge: math.Min(above.Hinge, below.Hinge), Link: math.Min(above.Link, below.Link)}
+}
+
+// mayPush reports whether the makers let the link of joint k, counted from 0,
+// take compression: every cabinet of the joint must say so.
+func (h *hung) mayPush(k int) bool {
+	return h.Cabinets[k].LinkPushes && (k == 0 || h.Cabinets[k-1].LinkPushes)
+}
+
+// checkLinks: a link in compression where its makers do not allow that.
+func (h *hung) checkLinks(s state) {
+	for k, j := range s.joints {
+		if j.Link < -alike && !h.mayPush(k) {
+			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().force(j.Link))
+		}
+	}
+}
+
+// joint names joint k, counted from 0, as people count.
+func joint(k int) string { return fmt.Sprintf("joint %d", k+1) }

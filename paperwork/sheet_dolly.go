@@ -1,0 +1,220 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// dollyMost is how many cabinets one dolly sheet holds.
+const dollyMost = 8
+
+// hasDollies reports whether the stack travels in sets. Without, its sheets
+// are called after their cabinets.
+func (h *hung) hasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
+
+// dollySheets are the sheets that are taped to the dollies, from the top.
+func (h *hung) dollySheets() (sheets []layouts.Dolly) {
+	for k, n := range h.Sets {
+		first := h.first(k) + 1
+		last := first + n - 1
+		for from := first; from <= last; from += dollyMost {
+			sheets = append(sheets, h.dollySheet(k, span{from, min(from+dollyMost-1, last)}))
+		}
+	}
+	return sheets
+}
+
+// dollySheet is the sheet of a span of cabinets of set k, counted from 0.
+func (h *hung) dollySheet(k int, s span) layouts.Dolly {
+	d := layouts.Dolly{
+		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
+		Above: h.above(s), First: h.first1(k, s),
+		Rows: h.rows(s, false), Caption: "Boxes: " + h.boxWords(s), Boxes: h.twoPins(s),
+		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k, s),
+		LoadOut: h.loadOut(s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
+	}
+	d.Word, d.Which = h.sheetName(k, s)
+	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
+	d.Joins = h.joins(k, s)
+	d.Below, d.Ghost = h.below(s)
+	return d
+}
+
+// sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
+func (h *hung) sheetName(k int, s span) (word, which string) {
+	if !h.hasDollies() {
+		return "cabinets", s.words()
+	}
+	return "dolly", letter(k)
+}
+
+func (s span) words() string {
+	if s.from == s.to {
+		return fmt.Sprint(s.from)
+	}
+	return fmt.Sprintf("%d-%d", s.from, s.to)
+}
+
+// split reports whether a set takes more than one sheet.
+func (h *hung) split(k int) bool { return h.Sets[k] > dollyMost }
+
+// joins says what a dolly joins above and below.
+func (h *hung) joins(k int, s span) string {
+	which := ""
+	if h.hasDollies() {
+		which = fmt.Sprintf("%s of %s: ", ordinal(k+1), countDollies(len(h.Sets)))
+		if h.split(k) {
+			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.words(), which)
+		}
+	}
+	return which + "joins " + h.neighbour(s.from-1) + " above, " + h.neighbour(s.to+1) + " below"
+}
+
+func countDollies(n int) string {
+	if n == 1 {
+		return "1 dolly"
+	}
+	return fmt.Sprintf("%d dollies", n)
+}
+
+// neighbour names what holds cabinet n: the bar, a dolly, or the next sheet.
+func (h *hung) neighbour(n int) string {
+	switch {
+	case n < 1:
+		return "the bar"
+	case n > len(h.Cabinets):
+		return "nothing"
+	case !h.hasDollies():
+		return fmt.Sprintf("cabinet %d", n)
+	}
+	return fmt.Sprintf("dolly %s (cabinet %d)", letter(h.setOf(n)-1), n)
+}
+
+// above says what the first joint of a sheet hangs from.
+func (h *hung) above(s span) string {
+	if s.from == 1 {
+		return h.Bar.Key + " · " + h.holeWords()
+	}
+	return h.neighbour(s.from - 1)
+}
+
+// first1 says how the first joint of a sheet is made.
+func (h *hung) first1(k int, s span) string {
+	switch {
+	case s.from == 1:
+		return "before the hoist takes weight"
+	case s.from == h.first(k)+1 && h.hasDollies():
+		return "made hanging: hinge first, then link"
+	}
+	return ""
+}
+
+// below says what hangs below, and whose its joint is.
+func (h *hung) below(s span) (what, ghost string) {
+	if s.to == len(h.Cabinets) {
+		return "", ""
+	}
+	what = h.neighbour(s.to+1) + " below"
+	label := h.Cabinets[s.to].Hole.Label
+	if set := h.setOf(s.to + 1); h.hasDollies() && set != h.setOf(s.to) {
+		return what, fmt.Sprintf("%s · goes with dolly %s", label, letter(set-1))
+	}
+	return what, fmt.Sprintf("%s · on the next sheet", label)
+}
+
+// setWords says when the link pins are set, or nothing where the job does not.
+func (h *hung) setWords() string {
+	switch h.PinsSet {
+	case job.OnDolly:
+		return "Set all pins now, before it rolls in."
+	case job.InTheAir:
+		return "Hinges only now, link pins at the lift."
+	}
+	return ""
+}
+
+// sum writes out the splays of a sheet's own joints, to be read over the radio.
+func (h *hung) sum(s span) string {
+	total, parts := 0.0, []string{}
+	for n := s.from; n <= s.to; n++ {
+		total += h.Cabinets[n-1].Hole.Splay
+		parts = append(parts, splay(h.Cabinets[n-1].Hole.Splay))
+	}
+	if len(parts) == 1 {
+		return parts[0]
+	}
+	return strings.Join(parts, " + ") + " = " + splay(total)
+}
+
+// dollyFigures are the masses of a set, and on the first one the pick holes.
+func (h *hung) dollyFigures(k int, s span) []layouts.Line {
+	kg, extras := h.setMass(k)
+	says := count(h.Sets[k], "cabinet")
+	if extras > 0 {
+		says += " and what is tied to them"
+	}
+	if h.Dolly != nil {
+		says += fmt.Sprintf("; %s with the dolly", h.unit().load(kg+h.Dolly.Mass))
+	}
+	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().load(kg), Says: says}}
+	if s.from == 1 {
+		for i, hole := range h.holes {
+			lines = append(lines, layouts.Line{Of: label("Pick hole", h.end(i)), Figure: h.label(hole).Text, Says: "counted from the front: the audience's side"})
+		}
+	}
+	return lines
+}
+
+func (h *hung) massOf(k int) string {
+	if h.hasDollies() {
+		return "Mass of dolly " + letter(k)
+	}
+	return "Mass of cabinets"
+}
+
+// setMass is the mass of set k with what is tied to its cabinets, in kg, and
+// how many such extras there are.
+func (h *hung) setMass(k int) (kg float64, extras int) {
+	for _, c := range h.set(k) {
+		kg += c.Mass
+	}
+	for _, e := range h.Extras {
+		if e.Cabinet > 0 && h.setOf(e.Cabinet) == k+1 {
+			kg += e.Mass
+			extras++
+		}
+	}
+	return kg, extras
+}
+
+// loadOut says which holes the pins go to for the truck, type by type.
+func (h *hung) loadOut(s span) string {
+	var parts []string
+	for _, t := range h.types() {
+		if !h.onSheet(t, s) {
+			continue
+		}
+		name := ""
+		if len(h.types()) > 1 {
+			name = " of " + t.Name
+		}
+		if t.Transport == nil {
+			parts = append(parts, fmt.Sprintf("transport hole%s NOT GIVEN: ask, and write it here ______", name))
+		} else {
+			parts = append(parts, fmt.Sprintf("pins%s to hole %s", name, t.Transport.Label))
+		}
+	}
+	return strings.Join(parts, "; ") + ". Then release the joint above."
+}
+
+func (h *hung) onSheet(t *job.Cabinet, s span) bool {
+	for n := s.from; n <= s.to; n++ {
+		if h.Cabinets[n-1].Cabinet == t {
+			return true
+		}
+	}
+	return false
+}

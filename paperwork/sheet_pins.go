@@ -1,0 +1,257 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// pinsMost is how many cabinets one pin sheet holds.
+const pinsMost = 16
+
+// A span is a run of cabinets, both counted from 1.
+type span struct{ from, to int }
+
+// pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
+// two dollies where there is one to cut at.
+func (h *hung) pinSpans() (spans []span) {
+	from, n := 1, len(h.Cabinets)
+	for n-from+1 > pinsMost {
+		to := from + pinsMost - 1
+		for k := range h.Sets {
+			if end := h.first(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+				to = end
+			}
+		}
+		spans = append(spans, span{from, to})
+		from = to + 1
+	}
+	return append(spans, span{from, n})
+}
+
+// pinSheets are the pin sheets of a stack.
+func (h *hung) pinSheets() (sheets []layouts.Pins) {
+	spans := h.pinSpans()
+	for i, s := range spans {
+		p := layouts.Pins{
+			Target: h.target(), Sheet: h.ID + " PINS", Head: h.head(),
+			Rows: h.rows(s, true), Caption: h.pinCaption(s), Boxes: h.twoPins(s),
+			Side: h.elevation(), Code: h.code(),
+		}
+		if len(spans) > 1 {
+			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
+			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.from, s.to)
+		}
+		if i == 0 {
+			strip := h.strip()
+			p.Bar, p.Strip = h.Bar.Key+" · "+h.holeWords(), &strip
+			p.Figures, p.Notes = h.pinFigures(), h.pinNotes()
+		} else {
+			p.Target = ""
+			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.from-1)
+		}
+		sheets = append(sheets, p)
+	}
+	return sheets
+}
+
+// rows are the cabinets of a span with their joints. cuts marks where a dolly
+// ends.
+func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
+	for n := s.from; n <= s.to; n++ {
+		c := h.Cabinets[n-1]
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: hole(c.Hole), Pins: c.LinkPins}
+		for i, other := range c.Joint {
+			if other == c.Hole {
+				r.Ladder = layouts.Ladder{Of: len(c.Joint), Right: i}
+				r.Ordinal = fmt.Sprintf("%s of %d", ordinal(i+1), len(c.Joint))
+			}
+		}
+		if set := h.setOf(n); cuts && n > 1 && set != h.setOf(n-1) {
+			r.Cut = fmt.Sprintf("dolly %s / dolly %s", letter(set-2), letter(set-1))
+		}
+		rows = append(rows, r)
+	}
+	return rows
+}
+
+// hole is a hole as it prints: as stamped, with its splay beside it where the
+// label is not the same figure.
+func hole(at job.Hole) layouts.Hole {
+	p := layouts.Hole{Label: at.Label}
+	if !sameFigure(at.Label, at.Splay) {
+		p.Splay = splay(at.Splay) + "°"
+	}
+	return p
+}
+
+// twoPins reports whether any joint of a span has a link pin each side.
+func (h *hung) twoPins(s span) bool {
+	for n := s.from; n <= s.to; n++ {
+		if h.Cabinets[n-1].LinkPins == 2 {
+			return true
+		}
+	}
+	return false
+}
+
+// onePin reports whether any joint of a span has one link pin in the middle.
+func (h *hung) onePin(s span) bool {
+	for n := s.from; n <= s.to; n++ {
+		if h.Cabinets[n-1].LinkPins == 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// pinCaption says what the figures and the boxes of a pin sheet are.
+func (h *hung) pinCaption(s span) string {
+	return "A figure on a line is the hole of the joint it straddles: " + h.boxWords(s) +
+		" 'Seen' is for the second person, who walks the whole column and touches every pin."
+}
+
+// boxWords says which pins the boxes of a span are for.
+func (h *hung) boxWords(s span) string {
+	switch {
+	case !h.twoPins(s):
+		return "rear link pin, one in the middle: one box."
+	case h.onePin(s):
+		return "rear link pins, both sides; where a joint has one pin in the middle there is one box."
+	}
+	return "rear link pins, both sides."
+}
+
+// pinFigures are the figures of a pin sheet, each with its sum.
+func (h *hung) pinFigures() []layouts.Line {
+	u, s := h.unit(), h.finished
+	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.load(s.centre.Mass), Says: h.massWords()}}
+	for i, p := range h.Picks {
+		kg := h.hook(s, i)
+		use := percent(kg * (1 + h.job.Practice.MassTolerance) * calc.G / (p.Hoist.Capacity * h.job.Practice.HoistUse))
+		lines = append(lines, layouts.Line{
+			Of: label("Hoist (motor)", h.end(i)), Figure: u.load(kg),
+			Says: fmt.Sprintf("%s, %s of %s; pick hole carries %s", h.plusTolerance(kg), use, h.hoistLimit(p.Hoist), u.load(s.loads[i])),
+		})
+	}
+	for _, p := range h.pointFigures() {
+		lines = append(lines, layouts.Line{
+			Of: "Point " + p.ID, Figure: u.load(p.Static),
+			Says: fmt.Sprintf("static, with hoist, chain and rigging; design %s (x %s)", u.load(p.Design), h.factors()),
+		})
+	}
+	return append(lines, h.inclinometer()...)
+}
+
+// label joins a word and the end of the bar it is at.
+func label(word, end string) string {
+	if end == "" {
+		return word
+	}
+	return word + " " + end
+}
+
+// massWords says what the mass below the hooks is of.
+func (h *hung) massWords() string {
+	s := "bar and " + count(len(h.Cabinets), "cabinet")
+	if n := len(h.Extras); n > 0 {
+		s += ", " + count(n, "extra")
+	}
+	return s + "; most used: " + h.mostUsedWords()
+}
+
+// inclinometer says what to read on the first and on the last cabinet.
+func (h *hung) inclinometer() []layouts.Line {
+	poses := h.finished.poses
+	first, last := poses[0].Aim, poses[len(poses)-1].Aim
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aim(first), Says: fmt.Sprintf("wanted %s; bar %s", aim(h.Aim), aim(h.finished.tilt))}}
+	if len(poses) == 1 {
+		return lines
+	}
+	return append(lines, layouts.Line{
+		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aim(last),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", angle(last-first)),
+	})
+}
+
+// pinNotes are the sentences under the figures.
+func (h *hung) pinNotes() []string {
+	notes := []string{"Inclinometer: on the flat of the front or back marked by the maker, not on the sloping lid, once the joint hangs."}
+	if len(h.Picks) == 1 {
+		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
+	}
+	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.job.HeightsFrom))
+}
+
+// elevation is the stack from the side, as it hangs at trim.
+func (h *hung) elevation() layouts.Elevation {
+	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + h.raise} }
+	u, s := h.unit(), h.finished
+	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At)}
+	for k, c := range h.Cabinets {
+		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
+		for i, corner := range s.corners[k] {
+			side.Corners[i] = up(corner)
+		}
+		e.Cabinets = append(e.Cabinets, side)
+	}
+	for _, o := range h.barOutline() {
+		e.Bar = append(e.Bar, up(o.Turned(s.tilt)))
+	}
+	for _, p := range h.Bar.PickHoles {
+		e.Holes = append(e.Holes, up(offset(p.At).Turned(s.tilt)))
+	}
+	for _, p := range s.picks {
+		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})
+	}
+	e.Levels = []layouts.Level{
+		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
+		{Z: h.raise + s.lowest(), Says: "lowest " + u.length(h.raise+s.lowest()), Under: true},
+	}
+	return e
+}
+
+// pickLevel says how high the picks and their low hooks are.
+func (h *hung) pickLevel() string {
+	u := h.unit()
+	if len(h.Picks) == 1 {
+		return fmt.Sprintf("pick hole %s, low hook %s", u.length(h.pickHeight(0)), u.length(h.lowHook(0)))
+	}
+	return fmt.Sprintf("pick holes front %s, rear %s", u.length(h.pickHeight(0)), u.length(h.pickHeight(1)))
+}
+
+// barEdge is how far the bar is drawn past its outermost holes, in metres. The
+// job gives no outline of a bar: it is drawn around its holes and hinge pin.
+const barEdge = 0.03
+
+// barOutline is a bar around its pick holes and its hinge pin.
+func (h *hung) barOutline() []calc.Offset {
+	lo, hi := calc.Offset{}, calc.Offset{}
+	for _, p := range h.Bar.PickHoles {
+		lo = calc.Offset{Behind: math.Min(lo.Behind, p.At.Behind), Below: math.Min(lo.Below, p.At.Below)}
+		hi = calc.Offset{Behind: math.Max(hi.Behind, p.At.Behind), Below: math.Max(hi.Below, p.At.Below)}
+	}
+	return []calc.Offset{
+		{Behind: lo.Behind - barEdge, Below: lo.Below - barEdge}, {Behind: hi.Behind + barEdge, Below: lo.Below - barEdge},
+		{Behind: hi.Behind + barEdge, Below: hi.Below}, {Behind: lo.Behind - barEdge, Below: hi.Below},
+	}
+}
+
+// strip is the bar with its pick holes, from the side.
+func (h *hung) strip() layouts.Strip {
+	s := layouts.Strip{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Used: h.holes}
+	for i, p := range h.Bar.PickHoles {
+		hole := layouts.StripHole{At: layouts.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}
+		if len(h.options) > 0 {
+			hole.Aim = aim(h.options[i].aim)
+		}
+		s.Holes = append(s.Holes, hole)
+	}
+	if len(h.options) > 0 {
+		s.Lead = "above each hole: the aim of cabinet 1 it gives"
+	}
+	return s
+}

@@ -1,0 +1,229 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/calc"
+	"hangpack/paperwork/job"
+)
+
+// A hung stack is one stack of a job with all that has been worked out of it.
+type hung struct {
+	*job.Stack
+	job      *job.Job
+	body     calc.Stack
+	centre   calc.Weight // all of it, in the bar's axes
+	options  []option    // one pick: every hole of the bar; else nil
+	holes    []int       // the pick holes in use, front first
+	finished state
+	lifts    []state // after each set but the last
+	raise    float64 // height of the bar's hinge at trim, above heights_from
+	holds    []Finding
+	cautions []Finding
+	uses     []use // of each part that has a rating, the finished stack's first
+}
+
+// An option is a pick hole that a stack with one pick could hang from.
+type option struct {
+	aim  float64 // of cabinet 1, rad
+	tips bool
+}
+
+// A state is a stack as it hangs: finished, or after a lift.
+type state struct {
+	where   string // "" finished, else "lift 2"
+	flown   int    // cabinets
+	tilt    float64
+	lever   float64 // one pick: how far the centre of gravity lies below it; m
+	centre  calc.Load
+	loads   []float64 // of each pick, kg
+	picks   []calc.Vec
+	poses   []calc.Pose
+	corners [][4]calc.Vec
+	joints  []calc.Joint
+}
+
+// hang works out one stack of a job.
+func hang(j *job.Job, s *job.Stack) (*hung, error) {
+	h := &hung{Stack: s, job: j, body: body(s)}
+	h.centre = h.body.CentreInBar()
+	h.choose()
+	var err error
+	if h.finished, err = h.state("", len(s.Cabinets)); err != nil {
+		return nil, fmt.Errorf("stack %s: %w", s.ID, err)
+	}
+	flown := 0
+	for k, n := range s.Sets[:len(s.Sets)-1] {
+		flown += n
+		lift, err := h.state(fmt.Sprintf("lift %d", k+1), flown)
+		if err != nil {
+			return nil, fmt.Errorf("stack %s, lift %d: %w", s.ID, k+1, err)
+		}
+		h.lifts = append(h.lifts, lift)
+	}
+	h.raise = h.atTrim()
+	h.check()
+	return h, nil
+}
+
+// choose settles the pick holes. With one pick every hole is worked out; auto
+// takes the one whose aim is closest to the wanted one, the earlier of two
+// alike, and passes over holes that tip over unless all do.
+func (h *hung) choose() {
+	for _, p := range h.Picks {
+		h.holes = append(h.holes, p.Hole)
+	}
+	if len(h.Picks) > 1 {
+		return
+	}
+	for _, hole := range h.Bar.PickHoles {
+		tilt, lever := calc.Tilt(offset(hole.At), h.centre.At)
+		h.options = append(h.options, option{tilt + h.body.Cabinets[0].Splay, lever <= within})
+	}
+	if h.holes[0] == job.Auto {
+		h.holes[0] = closest(h.options, h.Aim)
+	}
+}
+
+func closest(options []option, wanted float64) int {
+	best := 0
+	for i, o := range options {
+		off, least := math.Abs(o.aim-wanted), math.Abs(options[best].aim-wanted)
+		if tips := options[best].tips; o.tips != tips {
+			if tips {
+				best = i
+			}
+			continue
+		}
+		if off < least-within {
+			best = i
+		}
+	}
+	return best
+}
+
+// state works out the stack with its first n cabinets. One pick: it hangs as
+// it settles; two: the hoists hold the tilt of the finished stack.
+func (h *hung) state(where string, n int) (state, error) {
+	part := h.body.First(n)
+	s := state{where: where, flown: n, tilt: h.Aim - h.body.Cabinets[0].Splay}
+	if len(h.holes) == 1 {
+		s.tilt, s.lever = calc.Tilt(h.hole(0), part.CentreInBar().At)
+	}
+	s.centre = part.Centre(s.tilt)
+	for i := range h.holes {
+		s.picks = append(s.picks, h.hole(i).Turned(s.tilt))
+	}
+	s.poses, s.corners, s.joints = part.Poses(s.tilt), part.Corners(s.tilt), part.Joints(s.tilt)
+	s.loads = []float64{s.centre.Mass}
+	if len(h.holes) == 1 {
+		return s, nil
+	}
+	front, rear, err := calc.TwoPicks(s.centre.Mass*calc.G, s.centre.At.X, s.picks[0].X, s.picks[1].X)
+	s.loads = []float64{front / calc.G, rear / calc.G}
+	return s, err
+}
+
+// hole returns the place of pick i on the bar.
+func (h *hung) hole(i int) calc.Offset { return offset(h.Bar.PickHoles[h.holes[i]].At) }
+
+// atTrim returns the height of the bar's hinge pin at trim.
+func (h *hung) atTrim() float64 {
+	if h.Trim.OfPick {
+		return h.Trim.Height - h.finished.highestPick()
+	}
+	return h.Trim.Height - h.finished.lowest()
+}
+
+// highestPick returns the height of the highest pick above the hinge pin.
+func (s state) highestPick() float64 {
+	high := math.Inf(-1)
+	for _, p := range s.picks {
+		high = math.Max(high, p.Z)
+	}
+	return high
+}
+
+// lowest returns the height of the lowest corner above the hinge pin.
+func (s state) lowest() float64 {
+	low := math.Inf(1)
+	for _, c := range s.corners {
+		low = math.Min(low, calc.Lowest(c))
+	}
+	return low
+}
+
+// drop returns how far the lowest corner is below the highest pick in use.
+func (s state) drop() float64 { return s.highestPick() - s.lowest() }
+
+// hook returns what hoist i holds, in kg: its pick's load and the rigging below.
+func (h *hung) hook(s state, i int) float64 { return s.loads[i] + h.Picks[i].Below.Mass }
+
+// lowHook returns the height of the hook of hoist i at trim.
+func (h *hung) lowHook(i int) float64 { return h.pickHeight(i) + h.Picks[i].Below.Length }
+
+// pickHeight returns the height of pick i at trim.
+func (h *hung) pickHeight(i int) float64 { return h.raise + h.finished.picks[i].Z }
+
+// static returns what point i carries at rest, in kg.
+func (h *hung) static(i int) float64 {
+	p := h.Picks[i]
+	return calc.Static(h.finished.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
+}
+
+// design returns a static load with the job's tolerance and dynamic factor.
+func (h *hung) design(static float64) float64 {
+	return calc.Design(static, h.job.Practice.MassTolerance, h.job.Practice.DynamicFactor)
+}
+
+func hoist(h *job.Hoist) calc.Hoist {
+	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
+}
+
+func offset(o job.Offset) calc.Offset { return calc.Offset{Behind: o.Behind, Below: o.Below} }
+
+// body gives calc a stack of the job.
+func body(s *job.Stack) calc.Stack {
+	b := calc.Stack{Bar: calc.Bar{
+		Mass:            s.Bar.Mass,
+		CentreOfGravity: offset(s.Bar.CentreOfGravity),
+		LinkArm:         s.LinkArm,
+	}}
+	for _, c := range s.Cabinets {
+		b.Cabinets = append(b.Cabinets, calc.Cabinet{
+			Mass:            c.Mass,
+			CentreOfGravity: offset(c.CentreOfGravity),
+			Splay:           radians(c.Hole.Splay),
+			HingePitch:      c.HingePitch,
+			LinkArm:         c.LinkArm,
+			Corners:         calc.Outline(c.Depth, c.FrontHeight, c.BackHeight, c.HingeBehindFront, c.HingeBelowTop),
+		})
+	}
+	for _, e := range s.Extras {
+		tied := &b.Bar.Extras
+		if e.Cabinet > 0 {
+			tied = &b.Cabinets[e.Cabinet-1].Extras
+		}
+		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: offset(e.At)})
+	}
+	return b
+}
+
+// placed is a cabinet with its number from the top.
+type placed struct {
+	job.Placed
+	number int
+}
+
+// types returns the types of cabinet in the stack, from the top, each once.
+func (h *hung) types() (types []*job.Cabinet) {
+	seen := map[*job.Cabinet]bool{}
+	for _, c := range h.Cabinets {
+		if !seen[c.Cabinet] {
+			seen[c.Cabinet] = true
+			types = append(types, c.Cabinet)
+		}
+	}
+	return types
+}

@@ -1,0 +1,219 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"hangpack/calc"
+)
+
+// Factors of the imperial units on paper. Source: NIST Special Publication
+// 811 (2008), appendix B.8 (from memory): the pound, the foot and the
+// pound-force are exact by definition.
+const (
+	poundKg    = 0.45359237
+	inchM      = 0.0254
+	poundForce = poundKg * calc.G
+)
+
+// dust is taken off a figure before it is rounded up, so that 300 kg worked
+// out as 300.0000000001 kg does not print as 301 kg. It is in the unit that is
+// printed.
+const dust = 1e-6
+
+// units turns quantities into the words of the paper. Each quantity has one
+// formatter, which decides its digits, its rounding and its unit.
+type units struct{ imperial bool }
+
+// load writes a mass that something carries, rounded up to whole kg or lb.
+func (u units) load(kg float64) string {
+	if u.imperial {
+		return whole(up(kg/poundKg)) + " lb"
+	}
+	return whole(up(kg)) + " kg"
+}
+
+// reading writes what a load cell shows, to the nearest kg or lb.
+func (u units) reading(kg float64) string {
+	if u.imperial {
+		return whole(math.Round(kg/poundKg)) + " lb"
+	}
+	return whole(math.Round(kg)) + " kg"
+}
+
+// limit writes a rating or capacity, given in newtons, as a mass, rounded down
+// to a tenth.
+func (u units) limit(n float64) string {
+	if u.imperial {
+		return tenths(n/poundForce) + " lb"
+	}
+	return tenths(n/calc.G) + " kg"
+}
+
+// force writes the size of a force given in newtons, rounded up to 0.01 kN or
+// to whole lbf.
+func (u units) force(n float64) string {
+	n = math.Abs(n)
+	if u.imperial {
+		return whole(up(n/poundForce)) + " lbf"
+	}
+	return strconv.FormatFloat(math.Ceil(n/10-dust)/100, 'f', 2, 64) + " kN"
+}
+
+// forceLimit writes the rating of a pin, given in newtons, rounded down.
+func (u units) forceLimit(n float64) string {
+	if u.imperial {
+		return tenths(n/poundForce) + " lbf"
+	}
+	return strconv.FormatFloat(math.Floor(n/10+dust)/100, 'f', 2, 64) + " kN"
+}
+
+// length writes a height or a length to 1 cm or to half an inch.
+func (u units) length(m float64) string {
+	if u.imperial {
+		return feet(m, 2)
+	}
+	return plain(fixed(m, 2)) + " m"
+}
+
+// fine writes a length on the bar: to 1 mm or to a sixteenth of an inch.
+func (u units) fine(m float64) string {
+	if u.imperial {
+		return feet(m, 16)
+	}
+	return whole(math.Round(m*1000)) + " mm"
+}
+
+// percent writes a use, given as a fraction of one, rounded up.
+func percent(use float64) string { return whole(math.Ceil(use*100-dust)) + " %" }
+
+// share writes a fraction of one that the job gives, as it stands there.
+func share(x float64) string { return trimmed(x*100) + " %" }
+
+// aim writes which way a cabinet looks: '2.5° down', '0.4° up' or 'level'.
+func aim(rad float64) string {
+	deg := degrees(rad)
+	switch s := fixed(math.Abs(deg), 1); {
+	case s == "0.0":
+		return "level"
+	case deg > 0:
+		return s + "° down"
+	default:
+		return s + "° up"
+	}
+}
+
+// angle writes the size of an angle, as a difference of two aims is.
+func angle(rad float64) string { return fixed(math.Abs(degrees(rad)), 1) + "°" }
+
+// splay writes an angle in degrees with no more digits than it needs.
+func splay(deg float64) string { return trimmed(deg) }
+
+// across writes a plan position left or right of the datum.
+func (u units) across(m float64) string {
+	return u.offset(m, "stage left", "stage right", "on the centre line")
+}
+
+// upDown writes a plan position up or down stage of the datum.
+func (u units) upDown(m float64) string {
+	return u.offset(m, "downstage", "upstage", "on the datum line")
+}
+
+func (u units) offset(m float64, positive, negative, none string) string {
+	size := u.length(math.Abs(m))
+	switch {
+	case size == u.length(0):
+		return none
+	case m > 0:
+		return positive + " " + size
+	default:
+		return negative + " " + size
+	}
+}
+
+func up(x float64) float64 { return math.Ceil(x - dust) }
+
+func whole(x float64) string { return plain(strconv.FormatFloat(x, 'f', 0, 64)) }
+
+func fixed(x float64, decimals int) string { return strconv.FormatFloat(x, 'f', decimals, 64) }
+
+// trimmed writes x to at most six decimals, without needless noughts.
+func trimmed(x float64) string {
+	s := strings.TrimRight(strconv.FormatFloat(x, 'f', 6, 64), "0")
+	return plain(strings.TrimSuffix(s, "."))
+}
+
+// tenths rounds down to a tenth.
+func tenths(x float64) string { return trimmed(math.Floor(x*10+dust) / 10) }
+
+// plain takes the sign off a nought.
+func plain(s string) string {
+	if strings.HasPrefix(s, "-") && strings.Trim(s, "-0.") == "" {
+		return s[1:]
+	}
+	return s
+}
+
+// feet writes a length in feet and inches to the nearest 1/parts of an inch.
+func feet(m float64, parts int) string {
+	n := int(math.Round(math.Abs(m) / inchM * float64(parts)))
+	sign := ""
+	if m < 0 && n > 0 {
+		sign = "-"
+	}
+	ft, rest := n/(12*parts), n%(12*parts)
+	inches := inches(rest/parts, rest%parts, parts)
+	if ft == 0 {
+		return sign + inches + " in"
+	}
+	return fmt.Sprintf("%s%d ft %s in", sign, ft, inches)
+}
+
+func inches(in, num, den int) string {
+	if num == 0 {
+		return strconv.Itoa(in)
+	}
+	for num%2 == 0 {
+		num, den = num/2, den/2
+	}
+	if in == 0 {
+		return fmt.Sprintf("%d/%d", num, den)
+	}
+	return fmt.Sprintf("%d %d/%d", in, num, den)
+}
+
+func degrees(rad float64) float64 { return rad * 180 / math.Pi }
+
+func radians(deg float64) float64 { return deg * math.Pi / 180 }
+
+// count writes a number of things: '1 cabinet', '8 cabinets'.
+func count(n int, one string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %ss", n, one)
+}
+
+// ordinal writes a number in order: '1st', '22nd', '13th'.
+func ordinal(n int) string {
+	suffix := "th"
+	if n%100 < 11 || n%100 > 13 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}
+
+// sameFigure reports whether a hole's label is the figure of its splay.
+func sameFigure(label string, deg float64) bool {
+	x, err := strconv.ParseFloat(label, 64)
+	return err == nil && x == deg
+}
