@@ -25,6 +25,7 @@ var (
 	smallB  = face{true, 8.5}
 	text    = face{false, 10}
 	textB   = face{true, 10}
+	reading = face{false, 12}
 	section = face{true, 14}
 	title   = face{true, 24}
 )
@@ -181,11 +182,11 @@ func (c *canvas) upwards(x, y float64, f face, s string) {
 	c.pdf.TransformEnd()
 }
 
-// wrap breaks s into lines no wider than w: at blanks, and inside a word only
-// where the word alone is too wide.
+// wrap breaks s into lines no wider than w: at blanks, never between a figure
+// and its unit, and inside a word only where the word alone is too wide.
 func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
 	line := ""
-	for _, word := range strings.Fields(s) {
+	for _, word := range wordsOf(s) {
 		if line != "" && c.width(f, line+" "+word) > w {
 			lines, line = append(lines, line), ""
 		}
@@ -202,6 +203,27 @@ func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
 		lines = append(lines, line)
 	}
 	return lines
+}
+
+// wordsOf cuts a text at blanks, and leaves a figure together with its unit.
+func wordsOf(s string) (words []string) {
+	for _, word := range strings.Fields(s) {
+		n := len(words)
+		if n > 0 && isUnit(strings.TrimRight(word, ".,;:)")) && strings.ContainsAny(words[n-1][len(words[n-1])-1:], "0123456789") {
+			words[n-1] += " " + word
+			continue
+		}
+		words = append(words, word)
+	}
+	return words
+}
+
+func isUnit(s string) bool {
+	switch s {
+	case "kg", "lb", "kN", "lbf", "m", "mm", "ft", "in", "%":
+		return true
+	}
+	return false
 }
 
 // fitting returns how many bytes of s, whole characters and at least one, are

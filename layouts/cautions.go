@@ -27,7 +27,7 @@ func (v Cautions) pages(c *canvas) []page {
 	}
 	pieces = append(pieces, c.beforeUse(v.Before))
 	for _, r := range v.Rules {
-		pieces = append(pieces, c.words(text, r, 1.6))
+		pieces = append(pieces, c.words(reading, r, 1.6))
 	}
 	return c.flowing("cautions", "CAUTIONS", "", plainHead("CAUTIONS", "each with its figure and its place"), pieces)
 }
@@ -42,11 +42,11 @@ func (c *canvas) cautionHead(s StackCautions) piece {
 
 func (c *canvas) cautionRow(item Caution) piece {
 	const at = 46.0
-	where, says := c.wrap(small, at-4, item.Where), c.wrap(text, c.body().w-at, item.Says)
-	h := max(float64(len(where))*small.lead(), float64(len(says))*text.lead()) + 1.6
+	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().w-at, item.Says)
+	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 1.6
 	return piece{h, func(c *canvas, room box) {
 		c.lines(room.x, room.y+3.6, small, where)
-		c.lines(room.x+at, room.y+3.6, text, says)
+		c.lines(room.x+at, room.y+3.6, reading, says)
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
 	}}
 }
@@ -56,7 +56,7 @@ func (c *canvas) beforeUse(items []string) piece {
 	w := c.body().w - 12
 	h := 14.0
 	for _, s := range items {
-		h += max(float64(len(c.wrap(text, w, s)))*text.lead()+2, 8)
+		h += max(float64(len(c.wrap(reading, w, s)))*reading.lead()+2, 8)
 	}
 	return piece{h, func(c *canvas, room box) {
 		c.text(room.x, room.y+9, section, "Look at, with eyes and hands, before use")
@@ -64,10 +64,10 @@ func (c *canvas) beforeUse(items []string) piece {
 		c.stop(box{room.right() - 11, room.y + 2, 9, 9})
 		y := room.y + 14
 		for _, s := range items {
-			lines := c.wrap(text, w, s)
+			lines := c.wrap(reading, w, s)
 			c.tick(room.x, y-1, tickSide)
-			c.lines(room.x+10, y+3.2, text, lines)
-			y += max(float64(len(lines))*text.lead()+2, 8)
+			c.lines(room.x+10, y+3.2, reading, lines)
+			y += max(float64(len(lines))*reading.lead()+2, 8)
 		}
 	}}
 }

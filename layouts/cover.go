@@ -79,10 +79,10 @@ func (c *canvas) heading(s string) piece {
 
 // fact is a word and what it is, in a column w wide.
 func (c *canvas) fact(f Fact, w float64) piece {
-	lines := c.wrap(small, w-ofWidth, f.Is)
-	return piece{max(float64(len(lines)), 1) * small.lead(), func(c *canvas, room box) {
-		c.text(room.x, room.y+small.lead()*0.8, smallB, f.Of)
-		c.lines(room.x+ofWidth, room.y+small.lead()*0.8, small, lines)
+	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
+	return piece{float64(max(len(of), len(is), 1)) * text.lead(), func(c *canvas, room box) {
+		c.lines(room.x, room.y+text.lead()*0.8, textB, of)
+		c.lines(room.x+ofWidth, room.y+text.lead()*0.8, text, is)
 	}}
 }
 

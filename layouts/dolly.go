@@ -9,9 +9,10 @@ type Dolly struct {
 	Which    string // 'A', '1-8'
 	Revision string
 	Shape    string
-	Joins    string   // '1st of 2: joins the bar above, dolly B below'
-	Part     string   // 'cabinets 1-8 of this dolly', or ""
-	Above    string   // what the first joint hangs from
+	Joins    string // '1st of 2: joins the bar above, dolly B below'
+	Part     string // 'cabinets 1-8 of this dolly', or ""
+	Above    string // what the first joint hangs from
+	Picks    []PickHole
 	First    string   // how the first joint is made
 	Rows     []PinRow // cabinets with the joints above them
 	Below    string   // what hangs below; "" for nothing
@@ -25,6 +26,10 @@ type Dolly struct {
 	Code     Code
 }
 
+// A PickHole is a pick hole to use, as it prints on the first dolly's sheet:
+// what it is ('pick hole front') and its label.
+type PickHole struct{ Of, Label string }
+
 func (d Dolly) pages(*canvas) []page {
 	return []page{{name: d.Sheet, shape: d.Shape, inner: true, draw: d.draw}}
 }
@@ -33,8 +38,8 @@ const (
 	dollyDigit = 12.0 // mm; NUREG-0700 rev. 3, 11.4.1.5-1: 20 minutes of arc at 2 m is 11.6 mm
 	idTall     = 24.0
 	wordTall   = 10.0
-	dollyTab   = 14.6
-	dollyRow   = 25.0
+	dollyMost  = 18.0
+	dollyRow   = 36.0
 )
 
 func (d Dolly) draw(c *canvas, room box) {
@@ -86,43 +91,71 @@ func (c *canvas) whichFace(d Dolly) face {
 
 func (c *canvas) whichWidth(d Dolly) float64 { return c.width(c.whichFace(d), d.Which) }
 
-// dollyRows draws the cabinets with their tabs and boxes.
+// dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
+// the page allows, and the figures grow with them.
 func (c *canvas) dollyRows(room box, d Dolly) {
-	const bar, ghost = 11.0, 10.0
-	t := c.dollyTabs(d)
-	row := min((room.h-12-bar-ghost-2)/float64(len(d.Rows)), dollyRow)
+	const ghost, top = 10.0, 12.0
+	bar := 12.0
+	if len(d.Picks) > 0 {
+		bar = 17
+	}
+	row := min((room.h-top-bar-ghost-2)/float64(len(d.Rows)), dollyRow)
+	t := c.dollyTabs(d, row)
 	boxW := room.w - 4*tickSide*1.25 - 14
 	x := [4]float64{}
 	for i := range x {
 		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
 	}
 	c.tickHeads(room.y, x, d.Boxes)
+	c.audience(box{room.x, room.y + 1, 22, 8})
+	c.text(room.x+25, room.y+6.4, textB, "audience this way: tape it so that the arrow points there")
 	tabX := room.x + boxW - t.width() - 6
-	y := room.y + 10
-	c.rect(box{room.x, y, boxW, bar}, solid, grey)
-	c.lines(room.x+3, y+4.4, textB, c.wrap(textB, tabX-room.x-5, d.Above))
+	y := room.y + top
+	c.dollyBar(box{room.x, y, boxW, bar}, tabX, d)
 	y += bar
 	for i, r := range d.Rows {
-		c.dollyRow(box{room.x, y, boxW, row}, tabX, r)
-		if i == 0 {
-			c.lines(room.x+22, y+3.6, small, c.wrap(small, tabX-room.x-24, d.First))
-		}
-		c.dollyTicks(x, y, r.Pins)
-		y += row
+		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, tabX, r)
+		c.dollyTicks(x, y+row*float64(i), r.Pins)
 	}
-	y0 := room.y + 10 + bar
+	c.lines(room.x+24, y+4.2, small, c.wrap(small, tabX-room.x-26, d.First))
 	for i, r := range d.Rows {
-		c.tab(tabX, y0+row*float64(i), t, r.Hole)
+		c.tab(tabX, y+row*float64(i), t, r.Hole)
 	}
+	y += row * float64(len(d.Rows))
 	c.dollyBelow(box{room.x, y, boxW, ghost}, tabX, t.width(), d)
 }
 
-func (c *canvas) dollyTabs(d Dolly) tabStyle {
+// dollyTabs are as large as their rows leave room, 12 to 18 mm.
+func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
 	var holes []Hole
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
-	return c.tabsFor(dollyTab, dollyDigit, section, holes)
+	digit := max(min(row*0.62, dollyMost), dollyDigit)
+	return c.tabsFor(digit+2.4, digit, section, holes)
+}
+
+// dollyBar draws what the first joint hangs from: on the first dolly the bar
+// with its pick holes, as tall as the holes of the joints.
+func (c *canvas) dollyBar(b box, tabX float64, d Dolly) {
+	c.rect(b, solid, grey)
+	if len(d.Picks) == 0 {
+		c.lines(b.x+4, b.y+5.4, textB, c.wrap(textB, tabX-b.x-6, d.Above))
+		return
+	}
+	x, f := b.x+4, digits(dollyDigit)
+	for _, p := range d.Picks {
+		words := c.wrap(textB, 14, p.Of)
+		c.lines(x, b.y+b.h/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
+		x += 15
+		c.rect(box{x, b.y + 1.2, c.width(f, p.Label) + 3, b.h - 2.4}, solid, white)
+		x += 1.5 + c.width(f, p.Label)
+		c.endLabel(x, b.y+b.h/2+dollyDigit/2, dollyDigit, p.Label)
+		x += 6
+	}
+	if room := tabX - x - 2; room > 20 {
+		c.lines(x, b.y+4.6, small, c.wrap(small, room, d.Above))
+	}
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.

@@ -30,7 +30,7 @@ func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
 	for _, l := range d.Figures {
 		left += c.lineHeight(l, col)
 	}
-	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 6
+	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 9
 	left += float64(len(c.wrap(small, col, d.Caption)))*small.lead() + 2
 	return max(left, c.codeHeight(d)) + c.loadOutHeight(d, w) + 3
 }
@@ -81,7 +81,8 @@ func (c *canvas) sums(room box, d Dolly) {
 		c.lines(room.x+ofWidth+c.width(section, l.Figure)+figureGap, y+2.4, small, c.figureText(l, room.w))
 		y += c.lineHeight(l, room.w)
 	}
-	c.pinIn(box{room.x, y - 0.4, 10, 8})
-	y = c.lines(room.x+13, y+4, textB, c.wrap(textB, room.w-13, d.setWords())) + 2
-	c.paragraph(room.x, max(y, room.y), room.w, small, d.Caption)
+	c.pinIn(box{room.x, y + 1, 10, 8})
+	base := y + 6.2
+	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
+	c.paragraph(room.x, y, room.w, small, d.Caption)
 }

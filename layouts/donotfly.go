@@ -26,11 +26,5 @@ func (v DoNotFly) pages(c *canvas) []page {
 		c.code(room.x, room.y+2, side, v.Code)
 		c.paragraph(room.x+side+4, room.y+8, room.w-side-4, text, v.Says)
 	}})
-	head := func(cv *canvas, room box, _ string) box {
-		if cv == nil {
-			return c.headRoom(room, v.Head)
-		}
-		return cv.head(room, v.Head)
-	}
-	return c.flowing(v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, head, pieces)
+	return c.flowing(v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, c.underHead(v.Head), pieces)
 }

@@ -31,8 +31,8 @@ type Pick struct{ At Place }
 // A Level is a height marked at the side of the drawing.
 type Level struct {
 	Z     float64
-	Says  string
-	Under bool // the words stand under the mark; else above it
+	Says  []string // lines, the one next to the mark first
+	Under bool     // the words stand under the mark; else above it
 }
 
 // places of the elevation that its frame must hold.
@@ -49,7 +49,7 @@ func (e Elevation) places() (all []Place) {
 
 // Room beside and above the column, in mm: hook lines, labels, leaders.
 const (
-	hookStub   = 9.0
+	hookStub   = 12.0
 	labelPitch = 3.6
 	leader     = 5.0
 	rayLength  = 4.0
@@ -63,7 +63,7 @@ func (c *canvas) elevation(room box, e Elevation) {
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
 	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f)+", audience to the right →")
-	c.right(room.right(), room.y+7.4, small, "looks")
+	c.text(room.x, room.y+8, small, "hole")
 	c.stackFromSide(f, e)
 	c.levels(f, e, room)
 	c.holeLabels(f, e, room, room.x+holes)
@@ -74,7 +74,7 @@ func (c *canvas) elevation(room box, e Elevation) {
 // sideLabels measures the widest labels left and right of the column.
 func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
 	for _, s := range e.Cabinets {
-		holes = max(holes, c.width(smallB, s.Hole))
+		holes = max(holes, c.width(smallB, s.Hole), c.width(small, "hole"))
 		looks = max(looks, c.width(small, s.Number+"  "+s.Looks))
 	}
 	return holes, looks
@@ -176,6 +176,9 @@ func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
 	}
 	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-8) {
 		s := e.Cabinets[i]
+		if i == 0 {
+			c.right(room.right(), y-2.4, small, "looks")
+		}
 		c.text(x, y+1.1, smallB, s.Number)
 		c.right(room.right(), y+1.1, small, s.Looks)
 		a := front(f, s)
@@ -188,7 +191,7 @@ func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
 func (c *canvas) numberInside(f frame, s Side) {
 	a, b := f.at(s.Corners[0]), f.at(s.Corners[2])
 	if math.Abs(f.at(s.Corners[1]).y-a.y) > 4 {
-		c.centre((a.x+b.x)/2, (a.y+b.y)/2+1.1, smallB, s.Number)
+		c.centre(a.x+(b.x-a.x)*0.25, (a.y*3+b.y)/4+(f.at(s.Corners[1]).y-a.y)*0.25+1.1, smallB, s.Number)
 	}
 }
 
@@ -197,9 +200,14 @@ func (c *canvas) levels(f frame, e Elevation, room box) {
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).y
 		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
+		step := -small.lead()
+		y -= 0.8
 		if l.Under {
-			y += 4
+			y, step = y+4, small.lead()
 		}
-		c.text(room.x, y-0.8, small, l.Says)
+		for _, line := range l.Says {
+			c.right(room.right(), y, small, line)
+			y += step
+		}
 	}
 }

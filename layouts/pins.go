@@ -27,7 +27,7 @@ type PinRow struct {
 	Ladder       Ladder
 	Ordinal      string // '3rd of 9'
 	Pins         int    // link pins of the joint: 1 or 2
-	Cut          string // above the joint: 'dolly A / dolly B'; "" for none
+	Cut          string // the dolly that begins with this cabinet; "" for none
 }
 
 // A Line is a figure with what it is of and what is to be said of it.
@@ -48,17 +48,42 @@ func (p Pins) draw(c *canvas, room box) {
 	room = c.head(room, p.Head)
 	below := c.belowHeight(p, room.w)
 	upper := box{room.x, room.y, room.w, room.h - below}
-	width := c.scheduleWidth(p)
-	c.in("schedule", box{upper.x, upper.y, width, upper.h}, func() { c.schedule(box{upper.x, upper.y, width, upper.h}, p) })
-	side := box{upper.x + width + 4, upper.y + 1, upper.w - width - 4, upper.h - 3}
+	s := c.scheduleFor(p, upper)
+	left := box{upper.x, upper.y, s.width, upper.h}
+	c.in("schedule", left, func() { c.schedule(left, p, s) })
+	side := box{left.right() + 4, upper.y + 1, upper.w - s.width - 4, upper.h - 3}
 	c.in("side", side, func() { c.elevation(side, p.Side) })
 	c.lower(box{room.x, upper.bottom(), room.w, below}, p)
 }
 
-// scheduleWidth gives the schedule what its parts need and the rest of the
-// page to the drawing.
-func (c *canvas) scheduleWidth(p Pins) float64 {
-	return 38 + c.pinTabs(p, rowLeast).width() + ladderPitch*ladderMost + 2 + 2*tickSide + 3
+// A scheduleStyle is a schedule as measured: how tall its rows are, its tabs,
+// how wide it is, and the lines below it.
+type scheduleStyle struct {
+	row   float64
+	tabs  tabStyle
+	boxes float64 // width of the cabinets' boxes
+	width float64
+	foot  []string
+}
+
+const (
+	nameWidth  = 42.0
+	scheduleUp = 9.0 // headings above the first box
+)
+
+// scheduleFor makes rows as tall as the page allows, and gives the rest of the
+// width to the drawing.
+func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
+	s.row = rowMost
+	for range 3 { // taller rows have wider tabs, and so shorter lines below
+		s.tabs = c.pinTabs(p, s.row)
+		s.boxes = nameWidth + s.tabs.width() + 1
+		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
+		s.foot = append(c.wrap(small, s.width, p.Caption), c.legend(p, s.row, s.width)...)
+		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
+		s.row = max(min(left/float64(len(p.Rows)+1), rowMost), rowLeast)
+	}
+	return s
 }
 
 func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
@@ -66,46 +91,47 @@ func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
 	for _, r := range p.Rows {
 		holes = append(holes, r.Hole)
 	}
-	height := min(row-1.6, 11)
-	return c.tabsFor(height, height*0.62, small, holes)
+	height := min(row-1.4, 11)
+	return c.tabsFor(height, height*0.64, small, holes)
 }
 
 // schedule draws the column as tabs between flat boxes.
-func (c *canvas) schedule(room box, p Pins) {
-	legend := c.legend(p)
-	foot := float64(len(legend))*small.lead() + 2*small.lead() + 2
-	row := (room.h - 9 - foot - 3) / (float64(len(p.Rows)) + 1)
-	row = max(min(row, rowMost), rowLeast)
-	t := c.pinTabs(p, row)
-	boxW := 38 + t.width() + 1
-	ladderX := room.x + boxW + 3
+func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
+	ladderX := room.x + s.boxes + 3
 	tickX := room.right() - 2*tickSide
-	c.centre(tickX+tickSide, room.y+3, smallB, "seen")
-	if p.Boxes {
-		c.centre(tickX+tickSide/2, room.y+7, small, "L")
-		c.centre(tickX+tickSide*1.5, room.y+7, small, "R")
-	}
-	c.text(ladderX-1, room.y+3, small, "hole of")
-	c.text(ladderX-1, room.y+7, small, "the joint")
-	y := room.y + 9
-	c.barBox(box{room.x, y, boxW, row}, p)
+	c.scheduleHeads(room.y, ladderX, tickX, p.Boxes)
+	y := room.y + scheduleUp
+	c.barBox(box{room.x, y, s.boxes, s.row}, p)
 	for _, r := range p.Rows {
-		y += row
-		c.pinRow(box{room.x, y, boxW, row}, r, c.typeName(p, r.Type))
-		c.tab(room.x+boxW-t.width()-1, y, t, r.Hole)
+		y += s.row
+		c.pinRow(box{room.x, y, s.boxes, s.row}, r, c.typeName(p, r.Type, s.row))
+		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
 		c.ladder(ladderX, y-1.2, ladderPitch, r.Ladder)
 		c.text(ladderX-1, y+3.4, small, r.Ordinal)
-		for n := range r.Pins {
-			x := tickX + tickSide*float64(n)
-			if r.Pins == 1 {
-				x += tickSide / 2
-			}
-			c.tick(x, y-tickSide/2, tickSide)
-		}
+		c.seen(tickX, y, r.Pins)
 	}
-	y += row + 4
-	y = c.lines(room.x, y, small, c.wrap(small, room.w, p.Caption))
-	c.lines(room.x, y, small, legend)
+	c.lines(room.x, y+s.row+4.4, small, s.foot)
+}
+
+func (c *canvas) scheduleHeads(y, ladderX, tickX float64, both bool) {
+	c.centre(tickX+tickSide, y+3, smallB, "seen")
+	if both {
+		c.centre(tickX+tickSide/2, y+7, small, "L")
+		c.centre(tickX+tickSide*1.5, y+7, small, "R")
+	}
+	c.text(ladderX-1, y+3, small, "hole of")
+	c.text(ladderX-1, y+7, small, "the joint")
+}
+
+// seen draws the boxes of one joint: two, or one for a pin in the middle.
+func (c *canvas) seen(x, y float64, pins int) {
+	for n := range pins {
+		at := x + tickSide*float64(n)
+		if pins == 1 {
+			at += tickSide / 2
+		}
+		c.tick(at, y-tickSide/2, tickSide)
+	}
 }
 
 // barBox draws what the first joint hangs from.
@@ -116,7 +142,7 @@ func (c *canvas) barBox(b box, p Pins) {
 	}
 	c.rect(b, solid, fill)
 	lines := c.wrap(smallB, b.w-4, s)
-	c.lines(b.x+2, b.y+min(b.h*0.3, 4.2), smallB, lines)
+	c.lines(b.x+2, b.y+3.5, smallB, lines)
 }
 
 // pinRow draws one cabinet as a flat box.
@@ -124,32 +150,42 @@ func (c *canvas) pinRow(b box, r PinRow, name []string) {
 	c.rect(b, solid, white)
 	if r.Cut != "" {
 		c.line(b.x, b.y, b.right(), b.y, 1.2)
+		w := c.width(smallB, r.Cut) + 2
+		c.rect(box{b.x + 11, b.y - 1.6, w, 3.2}, 0, white)
+		c.text(b.x+12, b.y+1.1, smallB, r.Cut)
 	}
 	base := b.y + b.h/2 + 1.5
 	c.text(b.x+2, base+0.6, section, r.Number)
 	c.lines(b.x+12, base-float64(len(name)-1)*small.lead()/2, small, name)
 }
 
-// typeName is a cabinet's name as it stands in its row: in at most two lines,
-// else by a letter that the legend explains.
-func (c *canvas) typeName(p Pins, name string) []string {
-	lines := c.wrap(small, 25, name)
-	if len(lines) <= 2 {
-		return lines
+// typeRoom is the width of a cabinet's name in its row.
+const typeRoom = nameWidth - 13
+
+// nameLines is how many lines of a name a row has room for.
+func nameLines(row float64) int {
+	if row < 9.5 {
+		return 1
 	}
-	for i, n := range c.longNames(p) {
+	return 2
+}
+
+// typeName is a cabinet's name as it stands in its row: as it is where there
+// is room, else by a letter that the legend explains.
+func (c *canvas) typeName(p Pins, name string, row float64) []string {
+	for i, n := range c.longNames(p, row) {
 		if n == name {
 			return []string{"type " + string(rune('a'+i%26))}
 		}
 	}
-	return lines
+	return c.wrap(small, typeRoom, name)
 }
 
 // longNames are the names that do not fit their rows, each once.
-func (c *canvas) longNames(p Pins) (names []string) {
+func (c *canvas) longNames(p Pins, row float64) (names []string) {
 	seen := map[string]bool{}
 	for _, r := range p.Rows {
-		if !seen[r.Type] && len(c.wrap(small, 25, r.Type)) > 2 {
+		if !seen[r.Type] && len(c.wrap(small, typeRoom, r.Type)) > nameLines(row) {
 			names = append(names, r.Type)
 		}
 		seen[r.Type] = true
@@ -157,9 +193,10 @@ func (c *canvas) longNames(p Pins) (names []string) {
 	return names
 }
 
-func (c *canvas) legend(p Pins) (lines []string) {
-	for i, n := range c.longNames(p) {
-		lines = append(lines, c.wrap(small, c.scheduleWidth(p), fmt.Sprintf("type %c: %s", 'a'+i%26, n))...)
+// legend explains the letters of long names, in lines w wide.
+func (c *canvas) legend(p Pins, row, w float64) (lines []string) {
+	for i, n := range c.longNames(p, row) {
+		lines = append(lines, c.wrap(small, w, fmt.Sprintf("type %c: %s", 'a'+i%26, n))...)
 	}
 	return lines
 }

@@ -12,7 +12,7 @@ const (
 func (c *canvas) belowHeight(p Pins, w float64) float64 {
 	height := 0.0
 	if p.Strip != nil {
-		height += stripHeight + 3
+		height += stripHeight(*p.Strip) + 3
 	}
 	side := c.codeSide(p.Code)
 	return height + max(c.figuresHeight(p, w-side-4), side+5) + 2
@@ -44,9 +44,9 @@ func (c *canvas) lineHeight(l Line, w float64) float64 {
 func (c *canvas) lower(room box, p Pins) {
 	y := room.y
 	if p.Strip != nil {
-		b := box{room.x, y, room.w, stripHeight}
+		b := box{room.x, y, room.w, stripHeight(*p.Strip)}
 		c.in("strip", b, func() { c.strip(b, *p.Strip) })
-		y += stripHeight + 3
+		y += b.h + 3
 	}
 	side := c.codeSide(p.Code)
 	left := box{room.x, y, room.w - side - 4, room.bottom() - y}

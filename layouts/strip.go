@@ -20,9 +20,18 @@ type StripHole struct {
 }
 
 const (
-	stripHeight = 31.0
-	stripLabel  = 17.0 // room for an aim
+	stripLabel = 17.0 // room for an aim
+	stripAims  = 8.0  // height of the aims
+	stripRest  = 23.0 // height of all else
 )
+
+// stripHeight measures a strip: with one pick it has aims over its holes.
+func stripHeight(s Strip) float64 {
+	if s.Lead == "" {
+		return stripRest
+	}
+	return stripRest + stripAims
+}
 
 // strip draws the bar into a room.
 func (c *canvas) strip(room box, s Strip) {
@@ -30,9 +39,9 @@ func (c *canvas) strip(room box, s Strip) {
 	for _, h := range s.Holes {
 		all = append(all, h.At)
 	}
-	lo, hi := extent(append(all, s.Hinge)...)
+	lo, hi := extent(all...)
 	side := stripLabel / 2
-	f := frameFor(s.Ruler, lo, hi, box{room.x + side, room.y + 15.5, room.w - 2*side, 6})
+	f := frameFor(s.Ruler, lo, hi, box{room.x + side, room.bottom() - 14.5, room.w - 2*side, 5})
 	c.text(room.x, room.y+3.2, smallB, "Bar from the side, "+scaleWords(f)+", audience to the right →")
 	if s.Lead != "" {
 		c.right(room.right(), room.y+3.2, small, s.Lead)
@@ -52,9 +61,6 @@ func (c *canvas) stripBar(f frame, s Strip, lo, hi Place) {
 		p := f.at(h.At)
 		c.disc(p.x, p.y, r, light, white)
 	}
-	p := f.at(s.Hinge)
-	c.line(p.x-1.5, p.y, p.x+1.5, p.y, light)
-	c.line(p.x, p.y-1.5, p.x, p.y+1.5, light)
 	for _, u := range s.Used {
 		p := f.at(s.Holes[u].At)
 		c.disc(p.x, p.y, max(r, 1.2), 0, black)

@@ -47,17 +47,42 @@ func (c *canvas) label(x, y, mm float64, label string) {
 	}
 }
 
-// legible redraws what a copier spoils of one character at x.
+// endLabel writes a label so that its end stands at x.
+func (c *canvas) endLabel(x, y, mm float64, label string) {
+	_, rest := c.labelWidths(digits(mm), label)
+	c.label(x-rest, y, mm, label)
+}
+
+// legible redraws what a copier spoils of one character at x: it opens the
+// whole counter of a nought, and sets a point as a square.
 func (c *canvas) legible(x, y, em float64, r rune) {
 	switch r {
 	case '0':
-		c.pdf.SetFillColor(white, white, white)
-		c.pdf.Ellipse(x+0.2785*em, y-0.361*em, 0.103*em, 0.290*em, 0, "F")
+		c.openCounter(x, y, em)
 	case '.':
 		const side = 0.2 // em; more than a quarter of a digit's height
 		c.pdf.SetFillColor(black, black, black)
 		c.pdf.Rect(x+(pointWidth-side)/2*em, y-side*em, side*em, side*em, "F")
 	}
+}
+
+// openCounter wipes the slash out of a nought: it fills the outline of the
+// counter, four quarters of a curve with one control point each, as the
+// glyph's outline has them.
+func (c *canvas) openCounter(x, y, em float64) {
+	const left, right, top, bottom, mx, my = 0.174, 0.383, 0.651, 0.071, 0.2785, 0.361
+	at := spot{mx, bottom}
+	c.pdf.SetFillColor(white, white, white)
+	c.pdf.MoveTo(x+at.x*em, y-at.y*em)
+	for _, q := range [][2]spot{{{right, bottom}, {right, my}}, {{right, top}, {mx, top}}, {{left, top}, {left, my}}, {{left, bottom}, {mx, bottom}}} {
+		control, end := q[0], q[1]
+		// A curve with one control point, raised to one with two.
+		third := func(p spot) spot { return spot{p.x + (control.x-p.x)*2/3, p.y + (control.y-p.y)*2/3} }
+		a, b := third(at), third(end)
+		c.pdf.CurveBezierCubicTo(x+a.x*em, y-a.y*em, x+b.x*em, y-b.y*em, x+end.x*em, y-end.y*em)
+		at = end
+	}
+	c.pdf.DrawPath("F")
 }
 
 // A tabStyle is how large the tabs of a sheet are.

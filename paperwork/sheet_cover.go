@@ -130,9 +130,9 @@ func (h *hung) loadSheet() layouts.Loads {
 	for _, s := range h.lifts {
 		l.Lifts = append(l.Lifts, h.liftRow("dolly "+letter(h.setOf(s.flown)-1), s))
 	}
-	after := "the last dolly"
+	after := "dolly " + letter(len(h.Sets)-1)
 	if !h.hasDollies() {
-		after = "all cabinets"
+		after = "all"
 	}
 	l.Lifts = append(l.Lifts, h.liftRow(after, h.finished))
 	for i, p := range h.pointFigures() {

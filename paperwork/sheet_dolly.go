@@ -31,9 +31,9 @@ func (h *hung) dollySheets() (sheets []layouts.Dolly) {
 func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
-		Above: h.above(s), First: h.first1(k, s),
+		Above: h.above(s), Picks: h.pickHoles(s), First: h.first1(k, s),
 		Rows: h.rows(s, false), Caption: "Boxes: " + h.boxWords(s), Boxes: h.twoPins(s),
-		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k, s),
+		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k),
 		LoadOut: h.loadOut(s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
 	}
 	d.Word, d.Which = h.sheetName(k, s)
@@ -96,7 +96,7 @@ func (h *hung) neighbour(n int) string {
 // above says what the first joint of a sheet hangs from.
 func (h *hung) above(s span) string {
 	if s.from == 1 {
-		return h.Bar.Key + " · " + h.holeWords()
+		return "on " + h.Bar.Key + "; holes are counted from the front, the audience's side"
 	}
 	return h.neighbour(s.from - 1)
 }
@@ -143,14 +143,20 @@ func (h *hung) sum(s span) string {
 		total += h.Cabinets[n-1].Hole.Splay
 		parts = append(parts, splay(h.Cabinets[n-1].Hole.Splay))
 	}
-	if len(parts) == 1 {
-		return parts[0]
+	sum := parts[0]
+	if len(parts) > 1 {
+		sum = strings.Join(parts, " + ") + " = " + splay(total)
 	}
-	return strings.Join(parts, " + ") + " = " + splay(total)
+	for n := s.from; n <= s.to; n++ {
+		if c := h.Cabinets[n-1]; !sameFigure(c.Hole.Label, c.Hole.Splay) {
+			return sum + " degrees"
+		}
+	}
+	return sum
 }
 
-// dollyFigures are the masses of a set, and on the first one the pick holes.
-func (h *hung) dollyFigures(k int, s span) []layouts.Line {
+// dollyFigures are the masses of a set.
+func (h *hung) dollyFigures(k int) []layouts.Line {
 	kg, extras := h.setMass(k)
 	says := count(h.Sets[k], "cabinet")
 	if extras > 0 {
@@ -160,12 +166,18 @@ func (h *hung) dollyFigures(k int, s span) []layouts.Line {
 		says += fmt.Sprintf("; %s with the dolly", h.unit().load(kg+h.Dolly.Mass))
 	}
 	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().load(kg), Says: says}}
-	if s.from == 1 {
-		for i, hole := range h.holes {
-			lines = append(lines, layouts.Line{Of: label("Pick hole", h.end(i)), Figure: h.label(hole).Text, Says: "counted from the front: the audience's side"})
-		}
-	}
 	return lines
+}
+
+// pickHoles are the pick holes to use, on the sheet that joins the bar.
+func (h *hung) pickHoles(s span) (picks []layouts.PickHole) {
+	if s.from > 1 {
+		return nil
+	}
+	for i, hole := range h.holes {
+		picks = append(picks, layouts.PickHole{Of: label("pick hole", h.end(i)), Label: h.label(hole).Text})
+	}
+	return picks
 }
 
 func (h *hung) massOf(k int) string {

@@ -71,7 +71,7 @@ func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
 			}
 		}
 		if set := h.setOf(n); cuts && n > 1 && set != h.setOf(n-1) {
-			r.Cut = fmt.Sprintf("dolly %s / dolly %s", letter(set-2), letter(set-1))
+			r.Cut = "dolly " + letter(set-1)
 		}
 		rows = append(rows, r)
 	}
@@ -111,7 +111,7 @@ func (h *hung) onePin(s span) bool {
 // pinCaption says what the figures and the boxes of a pin sheet are.
 func (h *hung) pinCaption(s span) string {
 	return "A figure on a line is the hole of the joint it straddles: " + h.boxWords(s) +
-		" 'Seen' is for the second person, who walks the whole column and touches every pin."
+		" Seen: a second person walks the column and touches every pin."
 }
 
 // boxWords says which pins the boxes of a span are for.
@@ -120,7 +120,7 @@ func (h *hung) boxWords(s span) string {
 	case !h.twoPins(s):
 		return "rear link pin, one in the middle: one box."
 	case h.onePin(s):
-		return "rear link pins, both sides; where a joint has one pin in the middle there is one box."
+		return "rear link pins, both sides; one box: one pin in the middle."
 	}
 	return "rear link pins, both sides."
 }
@@ -134,13 +134,13 @@ func (h *hung) pinFigures() []layouts.Line {
 		use := percent(kg * (1 + h.job.Practice.MassTolerance) * calc.G / (p.Hoist.Capacity * h.job.Practice.HoistUse))
 		lines = append(lines, layouts.Line{
 			Of: label("Hoist (motor)", h.end(i)), Figure: u.load(kg),
-			Says: fmt.Sprintf("%s, %s of %s; pick hole carries %s", h.plusTolerance(kg), use, h.hoistLimit(p.Hoist), u.load(s.loads[i])),
+			Says: fmt.Sprintf("%s, %s of %s", h.plusTolerance(kg), use, h.hoistLimit(p.Hoist)),
 		})
 	}
 	for _, p := range h.pointFigures() {
 		lines = append(lines, layouts.Line{
 			Of: "Point " + p.ID, Figure: u.load(p.Static),
-			Says: fmt.Sprintf("static, with hoist, chain and rigging; design %s (x %s)", u.load(p.Design), h.factors()),
+			Says: fmt.Sprintf("static; design %s (x %s)", u.load(p.Design), h.factors()),
 		})
 	}
 	return append(lines, h.inclinometer()...)
@@ -209,18 +209,18 @@ func (h *hung) elevation() layouts.Elevation {
 	}
 	e.Levels = []layouts.Level{
 		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
-		{Z: h.raise + s.lowest(), Says: "lowest " + u.length(h.raise+s.lowest()), Under: true},
+		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.length(h.raise+s.lowest())}, Under: true},
 	}
 	return e
 }
 
-// pickLevel says how high the picks and their low hooks are.
-func (h *hung) pickLevel() string {
+// pickLevel says how high the picks are, the line next to the mark first.
+func (h *hung) pickLevel() []string {
 	u := h.unit()
 	if len(h.Picks) == 1 {
-		return fmt.Sprintf("pick hole %s, low hook %s", u.length(h.pickHeight(0)), u.length(h.lowHook(0)))
+		return []string{"pick hole " + u.length(h.pickHeight(0)), "low hook " + u.length(h.lowHook(0))}
 	}
-	return fmt.Sprintf("pick holes front %s, rear %s", u.length(h.pickHeight(0)), u.length(h.pickHeight(1)))
+	return []string{"rear " + u.length(h.pickHeight(1)), "pick front " + u.length(h.pickHeight(0))}
 }
 
 // barEdge is how far the bar is drawn past its outermost holes, in metres. The
