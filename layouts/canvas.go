@@ -89,6 +89,8 @@ type canvas struct {
 	room  box
 	marks []Mark
 	err   error
+	ems   map[measured]float64
+	now   face // the PDF library's
 	codes map[string]bitmap
 	links map[string]int // of each target, the PDF library's number
 	pages map[string]int // of each target, its page
@@ -97,7 +99,7 @@ type canvas struct {
 // newCanvas returns a canvas with nothing on it. All that could differ from
 // run to run is fixed: dates, order, the fonts' own bytes.
 func newCanvas(letter bool, day time.Time) *canvas {
-	c := &canvas{w: 210, h: 297, codes: map[string]bitmap{}, links: map[string]int{}, pages: map[string]int{}}
+	c := &canvas{w: 210, h: 297, ems: map[measured]float64{}, codes: map[string]bitmap{}, links: map[string]int{}, pages: map[string]int{}}
 	if letter {
 		c.w, c.h = 215.9, 279.4
 	}
@@ -115,7 +117,12 @@ func newCanvas(letter bool, day time.Time) *canvas {
 	return c
 }
 
+// set chooses a face, if it is not the one in use.
 func (c *canvas) set(f face) {
+	if f == c.now {
+		return
+	}
+	c.now = f
 	style := ""
 	if f.bold {
 		style = "B"
@@ -137,7 +144,7 @@ func (c *canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
 	m := Mark{Page: c.page, Block: c.block, Kind: kind, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
 	if !(x0 >= r.x-slack && y0 >= r.y-slack && x1 <= r.right()+slack && y1 <= r.bottom()+slack) {
-		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s", c.page, kind, x0, y0, x1, y1, c.block)
+		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.x, r.y, r.right(), r.bottom())
 	}
 	c.marks = append(c.marks, m)
 	return &c.marks[len(c.marks)-1]
@@ -149,10 +156,22 @@ func (c *canvas) fault(format string, args ...any) {
 	}
 }
 
-// width returns how wide a text is, in mm.
+// A measured text: its width in ems does not depend on its size.
+type measured struct {
+	bold bool
+	s    string
+}
+
+// width returns how wide a text is, in mm. Each text is measured once.
 func (c *canvas) width(f face, s string) float64 {
-	c.set(f)
-	return c.pdf.GetStringWidth(s)
+	key := measured{f.bold, s}
+	ems, ok := c.ems[key]
+	if !ok {
+		c.set(face{f.bold, 100})
+		ems = c.pdf.GetStringWidth(s) / face{f.bold, 100}.em()
+		c.ems[key] = ems
+	}
+	return ems * f.em()
 }
 
 // text writes s with its left end at x and its baseline at y.
@@ -162,6 +181,7 @@ func (c *canvas) text(x, y float64, f face, s string) {
 	}
 	m := c.mark("text", x, y-f.em()*0.75, x+c.width(f, s), y+f.em()*0.21)
 	m.Text, m.Pt = s, f.pt
+	c.set(f)
 	c.pdf.Text(x, y, s)
 }
 
@@ -176,6 +196,7 @@ func (c *canvas) centre(x, y float64, f face, s string) { c.text(x-c.width(f, s)
 func (c *canvas) upwards(x, y float64, f face, s string) {
 	m := c.mark("text", x-f.em()*0.75, y-c.width(f, s), x+f.em()*0.21, y)
 	m.Text, m.Pt = s, f.pt
+	c.set(f)
 	c.pdf.TransformBegin()
 	c.pdf.TransformRotate(90, x, y)
 	c.pdf.Text(x, y, s)
@@ -193,8 +214,7 @@ func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
 		if line != "" {
 			word = line + " " + word
 		}
-		for c.width(f, word) > w {
-			n := c.fitting(f, w, word)
+		for n := c.fitting(f, w, word); n < len(word); n = c.fitting(f, w, word) {
 			lines, word = append(lines, word[:n]), word[n:]
 		}
 		line = word

@@ -33,10 +33,12 @@ func (v Cautions) pages(c *canvas) []page {
 }
 
 func (c *canvas) cautionHead(s StackCautions) piece {
-	return piece{10, func(c *canvas, room box) {
+	x := 11 + c.width(section, s.ID)
+	name := c.wrap(text, c.body().w-x, s.Name)
+	return piece{10 + float64(len(name)-1)*text.lead(), func(c *canvas, room box) {
 		c.sideMark(s.Shape, box{room.x, room.y + 2.4, 5, 5})
 		c.text(room.x+7, room.y+7, section, s.ID)
-		c.text(room.x+11+c.width(section, s.ID), room.y+7, text, s.Name)
+		c.lines(room.x+x, room.y+7, text, name)
 	}}
 }
 

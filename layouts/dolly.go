@@ -1,5 +1,7 @@
 package layouts
 
+import "fmt"
+
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
 // that are set on it, read from 2 m. At most eight cabinets a sheet.
 type Dolly struct {
@@ -30,8 +32,35 @@ type Dolly struct {
 // what it is ('pick hole front') and its label.
 type PickHole struct{ Of, Label string }
 
-func (d Dolly) pages(*canvas) []page {
-	return []page{{name: d.Sheet, shape: d.Shape, inner: true, draw: d.draw}}
+// pages is one page, or where rows of the least height do not fit below a long
+// id and above long words, as many as they need, each with all the words.
+func (d Dolly) pages(c *canvas) (pages []page) {
+	room := c.body()
+	left := room.h - c.dollyHeadHeight(room.w, d) - c.dollyFootHeight(d, room.w)
+	most := max(int((left-rowsUp-pickBar-ghostBar-1)/dollyLeast), 1)
+	parts := (len(d.Rows) + most - 1) / most
+	for i := range parts {
+		part := d
+		if parts > 1 {
+			part = d.part(i*len(d.Rows)/parts, (i+1)*len(d.Rows)/parts)
+			part.Sheet += fmt.Sprintf(" %d of %d", i+1, parts)
+		}
+		pages = append(pages, page{name: part.Sheet, shape: d.Shape, inner: true, draw: part.draw})
+	}
+	return pages
+}
+
+// part is the sheet with some of its rows.
+func (d Dolly) part(from, to int) Dolly {
+	all := d.Rows
+	d.Rows = all[from:to]
+	if from > 0 {
+		d.Above, d.First, d.Picks = "cabinet "+all[from-1].Number+", on the sheet before", "", nil
+	}
+	if to < len(all) {
+		d.Below, d.Ghost = "cabinet "+all[to].Number+" below", all[to].Hole.Label+" · on the next sheet"
+	}
+	return d
 }
 
 const (
@@ -40,6 +69,13 @@ const (
 	wordTall   = 10.0
 	dollyMost  = 18.0
 	dollyRow   = 36.0
+	dollyLeast = 13.0
+	rowsUp     = 10.0 // headings above the first box
+	pickBar    = 14.6
+	ghostBar   = 8.0
+
+	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
+	numberWidth  = 24.0
 )
 
 func (d Dolly) draw(c *canvas, room box) {
@@ -50,56 +86,14 @@ func (d Dolly) draw(c *canvas, room box) {
 	c.dollyFoot(box{room.x, rows.bottom(), room.w, foot}, d)
 }
 
-// dollyHead draws the stack's id and the dolly's letter, large, with REV. A
-// long id has the line to itself, dolly and REV below it.
-func (c *canvas) dollyHead(room box, d Dolly) box {
-	id, word, rev := digits(idTall), digits(wordTall), digits(dollyDigit)
-	revision := "REV " + d.Revision
-	name := c.width(id, d.ID)
-	dolly := 5 + c.width(word, d.Word) + 5 + c.whichWidth(d)
-	height, wordX, second := 40.0, room.x+name, 0.0
-	if len(d.ID) > 3 || name+dolly+6+c.width(rev, revision) > room.w {
-		height, wordX, second = 68, room.x-5, 28
-	}
-	revY := 14.0 + second
-	if second > 0 && dolly+c.width(rev, revision) > room.w {
-		height, revY = height+15, revY+26
-	}
-	c.in("head", box{room.x, room.y, room.w, height}, func() {
-		c.text(room.x, room.y+idTall+1, id, d.ID)
-		base := room.y + idTall + 1 + second
-		c.text(wordX+5, base, word, d.Word)
-		c.text(wordX+10+c.width(word, d.Word), base, c.whichFace(d), d.Which)
-		c.right(room.right(), room.y+revY-1, rev, revision)
-		c.right(room.right(), room.y+revY+3.2, small, "bin any other")
-		mark := 15.0
-		c.sideMark(d.Shape, box{room.right() - mark, room.y + revY + 5, mark, mark})
-		c.lines(room.x, room.y+height-8, text, c.wrap(text, room.w-mark-6, d.Joins))
-		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)
-	})
-	return box{room.x, room.y + height, room.w, room.h - height}
-}
-
-// whichFace is 24 mm tall for a dolly's letter, and as tall as the word beside
-// it for a range of cabinets.
-func (c *canvas) whichFace(d Dolly) face {
-	if d.Word == "dolly" {
-		return digits(idTall)
-	}
-	return digits(wordTall)
-}
-
-func (c *canvas) whichWidth(d Dolly) float64 { return c.width(c.whichFace(d), d.Which) }
-
 // dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
 // the page allows, and the figures grow with them.
 func (c *canvas) dollyRows(room box, d Dolly) {
-	const ghost, top = 10.0, 12.0
-	bar := 12.0
+	bar := 10.0
 	if len(d.Picks) > 0 {
-		bar = 17
+		bar = pickBar
 	}
-	row := min((room.h-top-bar-ghost-2)/float64(len(d.Rows)), dollyRow)
+	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
 	t := c.dollyTabs(d, row)
 	boxW := room.w - 4*tickSide*1.25 - 14
 	x := [4]float64{}
@@ -107,14 +101,14 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
 	}
 	c.tickHeads(room.y, x, d.Boxes)
-	c.audience(box{room.x, room.y + 1, 22, 8})
-	c.text(room.x+25, room.y+6.4, textB, "audience this way: tape it so that the arrow points there")
+	c.audience(box{room.x, room.y + 0.6, 22, 8})
+	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so that the arrow points there")
 	tabX := room.x + boxW - t.width() - 6
-	y := room.y + top
+	y := room.y + rowsUp
 	c.dollyBar(box{room.x, y, boxW, bar}, tabX, d)
 	y += bar
 	for i, r := range d.Rows {
-		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, tabX, r)
+		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, c.dollyNames(d, room.w).lines(r.Type))
 		c.dollyTicks(x, y+row*float64(i), r.Pins)
 	}
 	c.lines(room.x+24, y+4.2, small, c.wrap(small, tabX-room.x-26, d.First))
@@ -122,7 +116,7 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 		c.tab(tabX, y+row*float64(i), t, r.Hole)
 	}
 	y += row * float64(len(d.Rows))
-	c.dollyBelow(box{room.x, y, boxW, ghost}, tabX, t.width(), d)
+	c.dollyBelow(box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
@@ -132,7 +126,12 @@ func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
 		holes = append(holes, r.Hole)
 	}
 	digit := max(min(row*0.62, dollyMost), dollyDigit)
-	return c.tabsFor(digit+2.4, digit, section, holes)
+	for ; digit > dollyDigit; digit -= 0.5 {
+		if c.tabsFor(row, digit, textB, holes).width() <= dollyTabMost {
+			break
+		}
+	}
+	return c.tabsFor(min(digit+2.4, row-0.4), digit, textB, holes)
 }
 
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
@@ -148,7 +147,7 @@ func (c *canvas) dollyBar(b box, tabX float64, d Dolly) {
 		words := c.wrap(textB, 14, p.Of)
 		c.lines(x, b.y+b.h/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
 		x += 15
-		c.rect(box{x, b.y + 1.2, c.width(f, p.Label) + 3, b.h - 2.4}, solid, white)
+		c.rect(box{x, b.y + 0.6, c.width(f, p.Label) + 3, b.h - 1.2}, solid, white)
 		x += 1.5 + c.width(f, p.Label)
 		c.endLabel(x, b.y+b.h/2+dollyDigit/2, dollyDigit, p.Label)
 		x += 6
@@ -187,13 +186,18 @@ func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
 	}
 }
 
+// dollyNames measures the names beside the widest tab there may be.
+func (c *canvas) dollyNames(d Dolly, w float64) names {
+	boxW := w - 4*tickSide*1.25 - 14
+	return c.namesFor(d.Rows, text, boxW-numberWidth-8-c.dollyTabs(d, dollyRow).width(), 2)
+}
+
 // dollyRow draws one cabinet.
-func (c *canvas) dollyRow(b box, tabX float64, r PinRow) {
+func (c *canvas) dollyRow(b box, number string, name []string) {
 	c.rect(b, solid, white)
 	base := b.y + b.h/2 + 4
-	c.text(b.x+4, base, digits(8), r.Number)
-	name := c.wrap(text, tabX-b.x-26, r.Type)
-	c.lines(b.x+24, base-1-float64(len(name)-1)*text.lead()/2, text, name)
+	c.text(b.x+4, base, digits(8), number)
+	c.lines(b.x+numberWidth, base-1-float64(len(name)-1)*text.lead()/2, text, name)
 }
 
 // dollyBelow draws what hangs below as a pale ghost, with no boxes.
@@ -202,7 +206,7 @@ func (c *canvas) dollyBelow(b box, tabX, tabW float64, d Dolly) {
 		return
 	}
 	c.dashed(1.5, 1.2, func() { c.rect(b, light, none) })
-	c.text(b.x+4, b.y+7, text, d.Below)
+	c.text(b.x+4, b.y+6, text, d.Below)
 	w := max(c.width(text, d.Ghost)+4, tabW)
-	c.ghost(tabX+tabW-w, b.y+0.6, w, 6.5, d.Ghost)
+	c.ghost(tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
 }

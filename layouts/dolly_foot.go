@@ -19,9 +19,14 @@ func (d Dolly) setWords() string {
 	return "When are the link pins set? The rigger in charge writes it here: ____________________________"
 }
 
-// loadOut is the text of the black box in lines.
-func (c *canvas) loadOut(d Dolly, w float64) []string {
-	return c.wrap(textB, w-16, "LOAD-OUT ONLY, weight off: "+d.LoadOut)
+// loadOut is the text of the black box in lines: in running type, or where it
+// takes more than one line in the smallest.
+func (c *canvas) loadOut(d Dolly, w float64) (face, []string) {
+	s := "LOAD-OUT ONLY, weight off: " + d.LoadOut
+	if lines := c.wrap(textB, w-16, s); len(lines) == 1 {
+		return textB, lines
+	}
+	return smallB, c.wrap(smallB, w-16, s)
 }
 
 func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
@@ -30,59 +35,63 @@ func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
 	for _, l := range d.Figures {
 		left += c.lineHeight(l, col)
 	}
-	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 9
-	left += float64(len(c.wrap(small, col, d.Caption)))*small.lead() + 2
-	return max(left, c.codeHeight(d)) + c.loadOutHeight(d, w) + 3
+	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 6.6
+	left += float64(len(c.footNotes(d, col))) * small.lead()
+	return max(left, c.codeSide(d.Code)+5) + c.loadOutHeight(d, w) + 2
 }
 
-// codeHeight is the height of the code with its text below it.
-func (c *canvas) codeHeight(d Dolly) float64 {
-	side := c.codeSide(d.Code)
-	return side + 3 + float64(len(c.wrap(small, side, d.Code.Text)))*small.lead() + 2
+// footNotes are the words of the boxes and of the code.
+func (c *canvas) footNotes(d Dolly, w float64) []string {
+	notes := append([]string{d.Caption}, c.dollyNames(d, c.body().w).legend...)
+	return c.wrapAll(small, w, append(notes, "The code says: "+c.filled(d.Code)))
 }
 
 func (c *canvas) loadOutHeight(d Dolly, w float64) float64 {
-	return max(loadOutH, float64(len(c.loadOut(d, w)))*textB.lead()+5)
+	f, lines := c.loadOut(d, w)
+	return max(loadOutH, float64(len(lines))*f.lead()+3.6)
 }
 
 // sumHeight is the height of the sum, which may take more than one line.
 func (c *canvas) sumHeight(d Dolly, w float64) float64 {
-	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 2
+	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 1
 }
 
 func (c *canvas) dollyFoot(room box, d Dolly) {
 	side := c.codeSide(d.Code)
 	w := c.footColumn(d, room.w)
 	loadOut := c.loadOutHeight(d, room.w)
-	left := box{room.x, room.y, w, room.h - loadOut - 3}
+	left := box{room.x, room.y, w, room.h - loadOut - 2}
 	c.in("sums", left, func() { c.sums(left, d) })
-	right := box{room.right() - side, room.y + 2, side, left.h - 2}
+	right := box{room.right() - side, room.y + 1, side, left.h - 1}
 	c.in("code", right, func() {
 		c.code(right.x, right.y, side, d.Code)
-		c.lines(right.x, right.y+side+3.4, small, c.wrap(small, side, c.filled(d.Code)))
+		c.centre(right.x+side/2, right.y+side+2.6, small, "these pins as text")
 	})
 	bottom := box{room.x, room.bottom() - loadOut - 1, room.w, loadOut}
-	c.in("load-out", bottom, func() {
-		c.rect(bottom, 0, black)
-		c.inverse(func() {
-			c.lines(bottom.x+14, bottom.y+5.4, textB, c.loadOut(d, room.w))
-		})
-		c.pinOut(box{bottom.x + 2, bottom.y + 1.2, 10, 8.6})
-	})
+	c.in("load-out", bottom, func() { c.loadOutBox(bottom, d) })
+}
+
+// loadOutBox draws the black box.
+func (c *canvas) loadOutBox(b box, d Dolly) {
+	c.rect(b, 0, black)
+	f, lines := c.loadOut(d, b.w)
+	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
+	c.inverse(func() { c.lines(b.x+14, y, f, lines) })
+	c.pinOut(box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
 }
 
 func (c *canvas) sums(room box, d Dolly) {
-	y := room.y + 6.5
+	y := room.y + 6
 	c.text(room.x, y, small, "Sum of these holes")
-	y = c.lines(room.x+ofWidth, y, section, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 4
+	y = c.lines(room.x+ofWidth, y, section, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 3
 	for _, l := range d.Figures {
 		c.lines(room.x, y+2.4, small, c.wrap(small, ofWidth-2, l.Of))
 		c.text(room.x+ofWidth, y+3, section, l.Figure)
 		c.lines(room.x+ofWidth+c.width(section, l.Figure)+figureGap, y+2.4, small, c.figureText(l, room.w))
 		y += c.lineHeight(l, room.w)
 	}
-	c.pinIn(box{room.x, y + 1, 10, 8})
-	base := y + 6.2
+	c.pinIn(box{room.x, y - 0.6, 10, 8})
+	base := y + 4.4
 	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
-	c.paragraph(room.x, y, room.w, small, d.Caption)
+	c.lines(room.x, y, small, c.footNotes(d, room.w))
 }

@@ -14,6 +14,7 @@ type Elevation struct {
 	Picks    []Pick
 	Centre   Place // of gravity
 	Levels   []Level
+	From, To int // the cabinets that get labels, counted from 1
 }
 
 // A Side is one cabinet from the side.
@@ -47,6 +48,9 @@ func (e Elevation) places() (all []Place) {
 	return all
 }
 
+// labelled are the cabinets of the sheet that the drawing stands on.
+func (e Elevation) labelled() []Side { return e.Cabinets[e.From-1 : e.To] }
+
 // Room beside and above the column, in mm: hook lines, labels, leaders.
 const (
 	hookStub   = 12.0
@@ -62,7 +66,8 @@ func (c *canvas) elevation(room box, e Elevation) {
 	inner := box{room.x + holes + leader, top, room.w - holes - looks - 2*leader - rayLength, room.bottom() - top - 12}
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
-	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f)+", audience to the right →")
+	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f))
+	c.right(room.right(), room.y+3, smallB, "audience →")
 	c.text(room.x, room.y+8, small, "hole")
 	c.stackFromSide(f, e)
 	c.levels(f, e, room)
@@ -73,7 +78,7 @@ func (c *canvas) elevation(room box, e Elevation) {
 
 // sideLabels measures the widest labels left and right of the column.
 func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
-	for _, s := range e.Cabinets {
+	for _, s := range e.labelled() {
 		holes = max(holes, c.width(smallB, s.Hole), c.width(small, "hole"))
 		looks = max(looks, c.width(small, s.Number+"  "+s.Looks))
 	}
@@ -156,11 +161,11 @@ func (c *canvas) gravity(p spot) {
 // leader where labels had to be spread.
 func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
 	var want []float64
-	for _, s := range e.Cabinets {
+	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).y)
 	}
 	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-12) {
-		s := e.Cabinets[i]
+		s := e.labelled()[i]
 		c.right(x, y+1.1, smallB, s.Hole)
 		rear := f.at(s.Corners[3])
 		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
@@ -171,11 +176,13 @@ func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
 func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
 	var want []float64
 	for _, s := range e.Cabinets {
-		want = append(want, front(f, s).y)
 		c.numberInside(f, s)
 	}
+	for _, s := range e.labelled() {
+		want = append(want, front(f, s).y)
+	}
 	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-8) {
-		s := e.Cabinets[i]
+		s := e.labelled()[i]
 		if i == 0 {
 			c.right(room.right(), y-2.4, small, "looks")
 		}

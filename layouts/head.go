@@ -12,36 +12,52 @@ const headHeight = 22.0
 
 var idFace = face{true, 40}
 
-// headHeights measures a head: its height, and how wide its names may be. REV
-// is at least 12 mm tall; where it does not fit beside the rest it has a line
-// to itself.
-func (c *canvas) headHeights(room box, h Head) (height, names float64) {
-	id := c.width(idFace, h.ID)
-	names = room.w - id - c.width(digits(12), "REV "+h.Revision) - 10
-	if names < 38 {
-		return headHeight + 15, room.w - id - 6
+// A headStyle is a head as measured.
+type headStyle struct {
+	height float64
+	names  box      // where the names stand, from the head's corner
+	name   []string // lines
+	says   []string
+	rev    float64 // baseline of REV
+}
+
+// headFor measures a head. REV is at least 12 mm tall: where it does not fit
+// beside the rest it has a line to itself, and so have names that are too long
+// to stand beside the id.
+func (c *canvas) headFor(w float64, h Head) headStyle {
+	id := c.width(idFace, h.ID) + 5
+	s := headStyle{height: headHeight, rev: 12.6, names: box{id, 0, w - id - c.width(digits(12), "REV "+h.Revision) - 6, headHeight - 3}}
+	if s.names.w < 30 {
+		s.names.w = w - id
+		s.rev, s.height = s.rev+15, s.height+15
 	}
-	return headHeight, names
+	lines := func() float64 {
+		s.name, s.says = c.wrap(textB, s.names.w, h.Name), c.wrap(small, s.names.w, h.Says)
+		return float64(len(s.name))*textB.lead() + float64(len(s.says))*small.lead()
+	}
+	if tall := lines(); tall > s.names.h {
+		s.names = box{0, s.height - 3, w, 0}
+		s.height += lines() + 2
+	}
+	return s
 }
 
 // headRoom is the room that a head leaves.
 func (c *canvas) headRoom(room box, h Head) box {
-	height, _ := c.headHeights(room, h)
+	height := c.headFor(room.w, h).height
 	return box{room.x, room.y + height, room.w, room.h - height}
 }
 
 // head draws the top of a stack's sheet and returns the room below it.
 func (c *canvas) head(room box, h Head) box {
-	height, names := c.headHeights(room, h)
-	c.in("head", box{room.x, room.y, room.w, height}, func() {
+	s := c.headFor(room.w, h)
+	c.in("head", box{room.x, room.y, room.w, s.height}, func() {
 		c.text(room.x, room.y+14, idFace, h.ID)
-		x := room.x + c.width(idFace, h.ID) + 5
-		y := c.lines(x, room.y+4, textB, c.wrap(textB, names, h.Name))
-		c.lines(x, y, small, c.wrap(small, names, h.Says))
-		base := room.y + height - headHeight + 12.6
-		c.right(room.right(), base, digits(12), "REV "+h.Revision)
-		c.right(room.right(), base+4.6, small, "bin any other")
-		c.line(room.x, room.y+height-2, room.right(), room.y+height-2, heavy)
+		y := c.lines(room.x+s.names.x, room.y+s.names.y+4, textB, s.name)
+		c.lines(room.x+s.names.x, y, small, s.says)
+		c.right(room.right(), room.y+s.rev, digits(12), "REV "+h.Revision)
+		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other")
+		c.line(room.x, room.y+s.height-2, room.right(), room.y+s.height-2, heavy)
 	})
 	return c.headRoom(room, h)
 }

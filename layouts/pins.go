@@ -1,7 +1,5 @@
 package layouts
 
-import "fmt"
-
 // Pins is the pin sheet of a stack: the schedule of its joints, the stack from
 // the side, the bar with its pick holes, and what to read. A stack of many
 // cabinets takes more than one page; each page is one of these.
@@ -33,15 +31,41 @@ type PinRow struct {
 // A Line is a figure with what it is of and what is to be said of it.
 type Line struct{ Of, Figure, Says string }
 
+// pages is one page, or two where the longest names leave no room for rows of
+// the least height.
 func (p Pins) pages(c *canvas) []page {
-	return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, draw: p.draw}}
+	if c.pinsFit(p) {
+		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, inner: p.Target == "", draw: p.draw}}
+	}
+	first, second := p.halves()
+	return append(first.pages(c), second.pages(c)...)
+}
+
+// pinsFit reports whether rows of the least height find room.
+func (c *canvas) pinsFit(p Pins) bool {
+	room := c.headRoom(c.body(), p.Head)
+	room.h -= c.belowHeight(p, room.w)
+	return len(p.Rows) < 2 || c.scheduleFor(p, room).row > rowLeast
+}
+
+// halves cuts a sheet in two; the figures stay with the first.
+func (p Pins) halves() (first, second Pins) {
+	first, second = p, p
+	n, from := len(p.Rows)/2, p.Side.From
+	first.Rows, second.Rows = p.Rows[:n], p.Rows[n:]
+	first.Side.To, second.Side.From = from+n-1, from+n
+	first.Sheet, second.Sheet = p.Sheet+" a", p.Sheet+" b"
+	second.Target, second.Bar, second.Strip, second.Figures, second.Notes = "", "", nil, nil, nil
+	second.Above = "cabinet " + p.Rows[n-1].Number + ", on the sheet before"
+	return first, second
 }
 
 const (
-	rowLeast    = 6.6
+	rowLeast    = 6.05
 	rowMost     = 17.0
 	tickSide    = 6.0
 	ladderPitch = 2.3
+	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 
 func (p Pins) draw(c *canvas, room box) {
@@ -63,6 +87,7 @@ type scheduleStyle struct {
 	tabs  tabStyle
 	boxes float64 // width of the cabinets' boxes
 	width float64
+	names names
 	foot  []string
 }
 
@@ -79,7 +104,8 @@ func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
 		s.tabs = c.pinTabs(p, s.row)
 		s.boxes = nameWidth + s.tabs.width() + 1
 		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.foot = append(c.wrap(small, s.width, p.Caption), c.legend(p, s.row, s.width)...)
+		s.names = c.namesFor(p.Rows, small, typeRoom, nameLines(s.row))
+		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
 		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
 		s.row = max(min(left/float64(len(p.Rows)+1), rowMost), rowLeast)
 	}
@@ -92,7 +118,13 @@ func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
 		holes = append(holes, r.Hole)
 	}
 	height := min(row-1.4, 11)
-	return c.tabsFor(height, height*0.64, small, holes)
+	digit := height * 0.64
+	for ; digit > 3; digit -= 0.5 {
+		if c.tabsFor(height, digit, small, holes).width() <= tabMost {
+			break
+		}
+	}
+	return c.tabsFor(height, digit, small, holes)
 }
 
 // schedule draws the column as tabs between flat boxes.
@@ -104,7 +136,7 @@ func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
 	c.barBox(box{room.x, y, s.boxes, s.row}, p)
 	for _, r := range p.Rows {
 		y += s.row
-		c.pinRow(box{room.x, y, s.boxes, s.row}, r, c.typeName(p, r.Type, s.row))
+		c.pinRow(box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
 		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
 		c.ladder(ladderX, y-1.2, ladderPitch, r.Ladder)
 		c.text(ladderX-1, y+3.4, small, r.Ordinal)
@@ -168,35 +200,4 @@ func nameLines(row float64) int {
 		return 1
 	}
 	return 2
-}
-
-// typeName is a cabinet's name as it stands in its row: as it is where there
-// is room, else by a letter that the legend explains.
-func (c *canvas) typeName(p Pins, name string, row float64) []string {
-	for i, n := range c.longNames(p, row) {
-		if n == name {
-			return []string{"type " + string(rune('a'+i%26))}
-		}
-	}
-	return c.wrap(small, typeRoom, name)
-}
-
-// longNames are the names that do not fit their rows, each once.
-func (c *canvas) longNames(p Pins, row float64) (names []string) {
-	seen := map[string]bool{}
-	for _, r := range p.Rows {
-		if !seen[r.Type] && len(c.wrap(small, typeRoom, r.Type)) > nameLines(row) {
-			names = append(names, r.Type)
-		}
-		seen[r.Type] = true
-	}
-	return names
-}
-
-// legend explains the letters of long names, in lines w wide.
-func (c *canvas) legend(p Pins, row, w float64) (lines []string) {
-	for i, n := range c.longNames(p, row) {
-		lines = append(lines, c.wrap(small, w, fmt.Sprintf("type %c: %s", 'a'+i%26, n))...)
-	}
-	return lines
 }

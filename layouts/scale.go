@@ -36,6 +36,10 @@ type barLength struct {
 
 const footM = 0.3048
 
+// scaleMost is where a drawing gives up looking for a smaller scale: its ink
+// then leaves its block, and the pack fails.
+const scaleMost = 100_000
+
 func (r Ruler) bars() []barLength {
 	if r.Imperial {
 		return []barLength{{20 * footM, "20 ft"}, {10 * footM, "10 ft"}, {5 * footM, "5 ft"}, {2 * footM, "2 ft"}, {footM, "1 ft"}, {footM / 2, "6 in"}}
@@ -69,7 +73,7 @@ func frameFor(r Ruler, lo, hi Place, room box) frame {
 			break
 		}
 	}
-	for w/float64(scale) > room.w || h/float64(scale) > room.h {
+	for scale < scaleMost && (w/float64(scale) > room.w || h/float64(scale) > room.h) {
 		scale *= 2
 	}
 	k := float64(scale)

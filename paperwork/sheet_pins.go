@@ -39,7 +39,7 @@ func (h *hung) pinSheets() (sheets []layouts.Pins) {
 		p := layouts.Pins{
 			Target: h.target(), Sheet: h.ID + " PINS", Head: h.head(),
 			Rows: h.rows(s, true), Caption: h.pinCaption(s), Boxes: h.twoPins(s),
-			Side: h.elevation(), Code: h.code(),
+			Side: h.elevation(s), Code: h.code(),
 		}
 		if len(spans) > 1 {
 			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
@@ -186,11 +186,12 @@ func (h *hung) pinNotes() []string {
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.job.HeightsFrom))
 }
 
-// elevation is the stack from the side, as it hangs at trim.
-func (h *hung) elevation() layouts.Elevation {
+// elevation is the stack from the side, as it hangs at trim, with labels for
+// the cabinets of one sheet.
+func (h *hung) elevation(labelled span) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + h.raise} }
 	u, s := h.unit(), h.finished
-	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At)}
+	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: labelled.from, To: labelled.to}
 	for k, c := range h.Cabinets {
 		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
 		for i, corner := range s.corners[k] {

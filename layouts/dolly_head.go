@@ -1,0 +1,79 @@
+package layouts
+
+// A dollyTop is the head of a dolly sheet as measured: the baselines of its
+// three parts from the top of the page's body, and how tall each is.
+type dollyTop struct {
+	id, which face
+	word, rev float64 // baselines
+	wordX     float64
+	mark      spot // corner of the side mark
+	height    float64
+}
+
+const markSide = 14.0
+
+// dollyTopFor measures the head: the stack's id and the dolly's letter, 24 mm
+// tall, and REV, all in one line where they fit. A long id has the line to
+// itself, dolly and REV below it; a revision too wide to stand beside the
+// dolly gets a third line, and the letter then is as tall as its word. The
+// widest ids are set less tall, so that the side mark stands beside them.
+func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
+	t := dollyTop{which: digits(idTall)}
+	if d.Word != "dolly" {
+		t.which = digits(wordTall)
+	}
+	for _, tall := range []float64{idTall, 20, 16} {
+		t.id = digits(tall)
+		if c.width(t.id, d.ID)+markSide+3 <= w {
+			break
+		}
+	}
+	id, rev := c.width(t.id, d.ID), c.width(digits(dollyDigit), "REV "+d.Revision)
+	which := func() float64 { return 5 + c.width(digits(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
+	const first, lineRev = idTall + 1, dollyDigit + 3.0
+	t.wordX, t.word, t.rev = id, first, 13
+	t.mark = spot{w - markSide, 19}
+	switch long := len(d.ID) > 3; {
+	case !long && id+which()+6+rev <= w:
+		t.height = first + 13
+		return t
+	case !long && id+which()+markSide+3 <= w:
+		t.rev = first + lineRev
+	default:
+		t.wordX, t.word = -5, first+t.which.em()*digitHeight+2
+		if which()+6+rev > w {
+			t.which = digits(wordTall)
+			t.word = first + wordTall + 3
+			t.rev = t.word + lineRev
+		} else {
+			t.rev = t.word
+		}
+	}
+	t.mark.y = 6
+	t.height = t.rev + 12
+	return t
+}
+
+func (c *canvas) dollyHeadHeight(w float64, d Dolly) float64 {
+	joins := c.wrap(text, w-markSide-4, d.Joins)
+	return c.dollyTopFor(w, d).height + float64(len(joins)-1)*text.lead()
+}
+
+// dollyHead draws the head and returns the room below it.
+func (c *canvas) dollyHead(room box, d Dolly) box {
+	t := c.dollyTopFor(room.w, d)
+	joins := c.wrap(text, room.w-markSide-4, d.Joins)
+	height := c.dollyHeadHeight(room.w, d)
+	c.in("head", box{room.x, room.y, room.w, height}, func() {
+		c.text(room.x, room.y+idTall+1, t.id, d.ID)
+		x := room.x + t.wordX + 5
+		c.text(x, room.y+t.word, digits(wordTall), d.Word)
+		c.text(x+c.width(digits(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
+		c.right(room.right(), room.y+t.rev, digits(dollyDigit), "REV "+d.Revision)
+		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other")
+		c.sideMark(d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
+		c.lines(room.x, room.y+t.height-4.6, text, joins)
+		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)
+	})
+	return box{room.x, room.y + height, room.w, room.h - height}
+}
