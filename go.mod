@@ -3,12 +3,16 @@ module hangpack
 go 1.26.0
 
 require (
-	github.com/go-pdf/fpdf v0.9.0 // indirect
-	github.com/makiuchi-d/gozxing v0.1.1 // indirect
-	github.com/skip2/go-qrcode v0.0.0-20200617195104-da1b6568686e // indirect
-	github.com/stretchr/testify v1.12.1 // indirect
-	golang.org/x/image v0.47.0 // indirect
+	github.com/go-pdf/fpdf v0.9.0
+	github.com/makiuchi-d/gozxing v0.1.1
+	github.com/skip2/go-qrcode v0.0.0-20200617195104-da1b6568686e
+	github.com/stretchr/testify v1.12.1
+	golang.org/x/image v0.47.0
+	gopkg.in/yaml.v3 v3.0.1
+)
+
+require (
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
+	golang.org/x/text v0.43.0 // indirect
 	golang.org/x/xerrors v0.0.0-20200804184101-5ec99f83aff1 // indirect
-	gonum.org/v1/gonum v0.17.0 // indirect
-	gopkg.in/yaml.v3 v3.0.1 // indirect
 )

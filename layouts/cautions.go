@@ -35,20 +35,20 @@ func (v Cautions) pages(c *canvas) []page {
 func (c *canvas) cautionHead(s StackCautions) piece {
 	x := 11 + c.width(section, s.ID)
 	name := c.wrap(text, c.body().w-x, s.Name)
-	return piece{10 + float64(len(name)-1)*text.lead(), func(c *canvas, room box) {
+	return piece{h: 10 + float64(len(name)-1)*text.lead(), draw: func(c *canvas, room box) {
 		c.sideMark(s.Shape, box{room.x, room.y + 2.4, 5, 5})
 		c.text(room.x+7, room.y+7, section, s.ID)
 		c.lines(room.x+x, room.y+7, text, name)
-	}}
+	}, keep: true}
 }
 
 func (c *canvas) cautionRow(item Caution) piece {
 	const at = 46.0
 	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().w-at, item.Says)
-	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 1.6
-	return piece{h, func(c *canvas, room box) {
-		c.lines(room.x, room.y+3.6, small, where)
-		c.lines(room.x+at, room.y+3.6, reading, says)
+	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 2.4
+	return piece{h: h, draw: func(c *canvas, room box) {
+		c.lines(room.x, room.y+4.6, small, where)
+		c.lines(room.x+at, room.y+4.6, reading, says)
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
 	}}
 }
@@ -60,7 +60,7 @@ func (c *canvas) beforeUse(items []string) piece {
 	for _, s := range items {
 		h += max(float64(len(c.wrap(reading, w, s)))*reading.lead()+2, 8)
 	}
-	return piece{h, func(c *canvas, room box) {
+	return piece{h: h, draw: func(c *canvas, room box) {
 		c.text(room.x, room.y+9, section, "Look at, with eyes and hands, before use")
 		c.handsOff(box{room.right() - 26, room.y + 2, 11, 9})
 		c.stop(box{room.right() - 11, room.y + 2, 9, 9})

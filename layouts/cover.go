@@ -62,7 +62,7 @@ func (c *canvas) coverTitle(v Cover) piece {
 	if !beside {
 		h += 15
 	}
-	return piece{max(h, 19), func(c *canvas, room box) {
+	return piece{h: max(h, 19), draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+9, title, lines)
 		base := room.y + 12.5
 		if !beside {
@@ -74,13 +74,13 @@ func (c *canvas) coverTitle(v Cover) piece {
 }
 
 func (c *canvas) heading(s string) piece {
-	return piece{9, func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }}
+	return piece{h: 9, draw: func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }, keep: true}
 }
 
 // fact is a word and what it is, in a column w wide.
 func (c *canvas) fact(f Fact, w float64) piece {
 	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
-	return piece{float64(max(len(of), len(is), 1)) * text.lead(), func(c *canvas, room box) {
+	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+text.lead()*0.8, textB, of)
 		c.lines(room.x+ofWidth, room.y+text.lead()*0.8, text, is)
 	}}
@@ -98,7 +98,7 @@ func (c *canvas) stackRow(s StackRow) piece {
 		facts += c.fact(f, w).h
 	}
 	h := max(float64(len(name))*textB.lead()+facts+6, side+3)
-	return piece{h + 2, func(c *canvas, room box) {
+	return piece{h: h + 2, draw: func(c *canvas, room box) {
 		c.line(room.x, room.y, room.right(), room.y, light)
 		c.text(room.x, room.y+11, id, s.ID)
 		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})
@@ -133,7 +133,7 @@ func (c *canvas) openItems(items []OpenItem) []piece {
 
 // signOff is three boxes: until they are signed the pack is a plan.
 func (c *canvas) signOff() piece {
-	return piece{32, func(c *canvas, room box) {
+	return piece{h: 32, draw: func(c *canvas, room box) {
 		w := (room.w - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
 			x := room.x + float64(i)*(w+4)

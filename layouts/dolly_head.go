@@ -40,7 +40,7 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev
 	default:
-		t.wordX, t.word = -5, first+t.which.em()*digitHeight+2
+		t.wordX, t.word = -5, first+t.which.em()*digitHeight+3
 		if which()+6+rev > w {
 			t.which = digits(wordTall)
 			t.word = first + wordTall + 3

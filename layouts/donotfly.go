@@ -11,7 +11,7 @@ type DoNotFly struct {
 }
 
 func (v DoNotFly) pages(c *canvas) []page {
-	pieces := []piece{{40, func(c *canvas, room box) {
+	pieces := []piece{{h: 40, draw: func(c *canvas, room box) {
 		c.rect(box{room.x, room.y + 4, room.w, 32}, 0, black)
 		c.inverse(func() { c.centre(room.x+room.w/2+8, room.y+26, digits(15), "DO NOT FLY") })
 		c.rect(box{room.x + 4, room.y + 8, 24, 24}, 0, white)
@@ -22,7 +22,7 @@ func (v DoNotFly) pages(c *canvas) []page {
 	}
 	pieces = append(pieces, c.words(text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
 	side := c.codeSide(v.Code)
-	pieces = append(pieces, piece{side + 4, func(c *canvas, room box) {
+	pieces = append(pieces, piece{h: side + 4, draw: func(c *canvas, room box) {
 		c.code(room.x, room.y+2, side, v.Code)
 		c.paragraph(room.x+side+4, room.y+8, room.w-side-4, text, v.Says)
 	}})

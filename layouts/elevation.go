@@ -2,6 +2,7 @@ package layouts
 
 import (
 	"math"
+	"strings"
 )
 
 // An Elevation is a stack seen from the side, the audience to the right, as it
@@ -33,7 +34,7 @@ type Pick struct{ At Place }
 type Level struct {
 	Z     float64
 	Says  []string // lines, the one next to the mark first
-	Under bool     // the words stand under the mark; else above it
+	Under bool     // the words stand under the column; else above the mark, to the right
 }
 
 // places of the elevation that its frame must hold.
@@ -55,6 +56,7 @@ func (e Elevation) labelled() []Side { return e.Cabinets[e.From-1 : e.To] }
 const (
 	hookStub   = 12.0
 	labelPitch = 3.6
+	labelsDown = 5 + hookStub + 7 // the first label, under the words of the pick
 	leader     = 5.0
 	rayLength  = 4.0
 )
@@ -164,7 +166,7 @@ func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
 	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).y)
 	}
-	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-12) {
+	for i, y := range spread(want, labelPitch, room.y+labelsDown, room.bottom()-12) {
 		s := e.labelled()[i]
 		c.right(x, y+1.1, smallB, s.Hole)
 		rear := f.at(s.Corners[3])
@@ -181,10 +183,10 @@ func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).y)
 	}
-	for i, y := range spread(want, labelPitch, room.y+10, room.bottom()-8) {
+	for i, y := range spread(want, labelPitch, room.y+labelsDown, room.bottom()-8) {
 		s := e.labelled()[i]
 		if i == 0 {
-			c.right(room.right(), y-2.4, small, "looks")
+			c.right(room.right(), y-2.6, small, "looks")
 		}
 		c.text(x, y+1.1, smallB, s.Number)
 		c.right(room.right(), y+1.1, small, s.Looks)
@@ -207,14 +209,12 @@ func (c *canvas) levels(f frame, e Elevation, room box) {
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).y
 		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
-		step := -small.lead()
-		y -= 0.8
 		if l.Under {
-			y, step = y+4, small.lead()
+			c.centre(f.at(e.Centre).x, y+7, small, strings.Join(l.Says, ", "))
+			continue
 		}
-		for _, line := range l.Says {
-			c.right(room.right(), y, small, line)
-			y += step
+		for n, line := range l.Says {
+			c.right(room.right(), y-0.8-float64(n)*small.lead(), small, line)
 		}
 	}
 }

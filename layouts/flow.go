@@ -7,19 +7,38 @@ import "fmt"
 type piece struct {
 	h    float64
 	draw func(c *canvas, room box)
+	keep bool // on the page of the next piece
 }
 
-// cut shares pieces among pages of a height, in their order.
+// cut shares pieces among pages of a height, in their order. A piece that is
+// to be kept with the next never ends a page.
 func cut(pieces []piece, height float64) (pages [][]piece) {
 	var page []piece
 	left := height
-	for _, p := range pieces {
-		if p.h > left && len(page) > 0 {
+	for len(pages) == 0 || len(pieces) > 0 {
+		group := kept(pieces)
+		h := 0.0
+		for _, p := range pieces[:group] {
+			h += p.h
+		}
+		if h > left && len(page) > 0 {
 			pages, page, left = append(pages, page), nil, height
 		}
-		page, left = append(page, p), left-p.h
+		page, pieces, left = append(page, pieces[:group]...), pieces[group:], left-h
+		if len(pieces) == 0 {
+			return append(pages, page)
+		}
 	}
-	return append(pages, page)
+	return pages
+}
+
+// kept returns how many of the first pieces belong on one page.
+func kept(pieces []piece) int {
+	n := 0
+	for n < len(pieces)-1 && pieces[n].keep {
+		n++
+	}
+	return min(n+1, len(pieces))
 }
 
 // flowing makes pages of a sheet whose pieces go on from page to page under
@@ -62,7 +81,7 @@ func plainHead(name, says string) func(c *canvas, room box, which string) box {
 // words makes a piece of a text.
 func (c *canvas) words(f face, s string, after float64) piece {
 	lines := c.wrap(f, c.body().w, s)
-	return piece{float64(len(lines))*f.lead() + after, func(c *canvas, room box) {
+	return piece{h: float64(len(lines))*f.lead() + after, draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+f.lead()*0.8, f, lines)
 	}}
 }
@@ -103,7 +122,7 @@ func (c *canvas) tableRow(columns []column, cells []string, f face, head bool) p
 			pen = solid
 		}
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), pen)
-	}}
+	}, head}
 }
 
 // cell writes the lines of one cell.

@@ -71,7 +71,7 @@ func (v Loads) pieces(c *canvas, f face) (pieces []piece) {
 	table("What each joint carries, both sides together", jointColumns, joints)
 	table("What to read after each dolly is joined", liftColumns, lifts)
 	table("What the roof carries", pointColumns, points)
-	pieces = append(pieces, piece{4, func(*canvas, box) {}})
+	pieces = append(pieces, piece{h: 4, draw: func(*canvas, box) {}})
 	for _, n := range v.Notes {
 		pieces = append(pieces, c.words(small, n, 1))
 	}

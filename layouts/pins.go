@@ -84,6 +84,8 @@ func (p Pins) draw(c *canvas, room box) {
 // how wide it is, and the lines below it.
 type scheduleStyle struct {
 	row   float64
+	bar   float64  // height of the bar's box
+	head  []string // its words
 	tabs  tabStyle
 	boxes float64 // width of the cabinets' boxes
 	width float64
@@ -106,8 +108,11 @@ func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
 		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
 		s.names = c.namesFor(p.Rows, small, typeRoom, nameLines(s.row))
 		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
+		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
+		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2
 		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
-		s.row = max(min(left/float64(len(p.Rows)+1), rowMost), rowLeast)
+		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), rowLeast)
+		s.bar = max(s.row, words)
 	}
 	return s
 }
@@ -133,16 +138,17 @@ func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
 	tickX := room.right() - 2*tickSide
 	c.scheduleHeads(room.y, ladderX, tickX, p.Boxes)
 	y := room.y + scheduleUp
-	c.barBox(box{room.x, y, s.boxes, s.row}, p)
+	c.barBox(box{room.x, y, s.boxes, s.bar}, p.Bar != "", s.head)
+	y += s.bar
 	for _, r := range p.Rows {
-		y += s.row
 		c.pinRow(box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
 		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
 		c.ladder(ladderX, y-1.2, ladderPitch, r.Ladder)
 		c.text(ladderX-1, y+3.4, small, r.Ordinal)
 		c.seen(tickX, y, r.Pins)
+		y += s.row
 	}
-	c.lines(room.x, y+s.row+4.4, small, s.foot)
+	c.lines(room.x, y+4.4, small, s.foot)
 }
 
 func (c *canvas) scheduleHeads(y, ladderX, tickX float64, both bool) {
@@ -166,15 +172,15 @@ func (c *canvas) seen(x, y float64, pins int) {
 	}
 }
 
-// barBox draws what the first joint hangs from.
-func (c *canvas) barBox(b box, p Pins) {
-	s, fill := p.Bar, grey
-	if s == "" {
-		s, fill = p.Above, white
+// barBox draws what the first joint hangs from: the bar, or a cabinet of the
+// sheet before.
+func (c *canvas) barBox(b box, bar bool, words []string) {
+	fill := white
+	if bar {
+		fill = grey
 	}
 	c.rect(b, solid, fill)
-	lines := c.wrap(smallB, b.w-4, s)
-	c.lines(b.x+2, b.y+3.5, smallB, lines)
+	c.lines(b.x+2, b.y+3.4, smallB, words)
 }
 
 // pinRow draws one cabinet as a flat box.

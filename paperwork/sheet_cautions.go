@@ -83,16 +83,40 @@ func (j *Job) cautionSheet() layouts.Cautions {
 	s := layouts.Cautions{Before: beforeUse, Rules: precedence}
 	for _, h := range j.stacks {
 		c := layouts.StackCautions{ID: h.ID, Name: h.Name, Shape: string(h.Shape)}
-		for _, f := range h.holds {
-			c.Items = append(c.Items, layouts.Caution{Where: h.whereWords(f), Says: "HELD. " + h.ruleWords(f) + f.Says})
-		}
-		for _, f := range h.cautions {
-			c.Items = append(c.Items, layouts.Caution{Where: h.whereWords(f), Says: h.ruleWords(f) + f.Says})
-		}
+		c.Items = append(h.gathered("HELD. ", h.holds), h.gathered("", h.cautions)...)
 		if len(c.Items) == 0 {
 			c.Items = []layouts.Caution{{Where: "the finished stack", Says: "No caution found by this calculation."}}
 		}
 		s.Stacks = append(s.Stacks, c)
 	}
 	return s
+}
+
+// gathered writes findings for paper. What is said alike of several places,
+// one after another, is said once, with all of them.
+func (h *hung) gathered(first string, findings []Finding) (items []layouts.Caution) {
+	for i := 0; i < len(findings); {
+		f, n := findings[i], i+1
+		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
+			n++
+		}
+		at := h.whereWords(f)
+		if last := findings[n-1]; n-i == 2 {
+			at += ", " + h.whereWords(last)
+		} else if n-i > 2 {
+			at = "joints " + h.joints(findings[i:n])
+		}
+		items = append(items, layouts.Caution{Where: at, Says: first + h.ruleWords(f) + f.Says})
+		i = n
+	}
+	return items
+}
+
+// joints writes the places of findings, the word joint left out.
+func (h *hung) joints(findings []Finding) string {
+	var all []string
+	for _, f := range findings {
+		all = append(all, strings.TrimPrefix(h.whereWords(f), "joint "))
+	}
+	return strings.Join(all, ", ")
 }

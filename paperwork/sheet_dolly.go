@@ -45,7 +45,10 @@ func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 
 // sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
 func (h *hung) sheetName(k int, s span) (word, which string) {
-	if !h.hasDollies() {
+	switch {
+	case !h.hasDollies() && s.from == s.to:
+		return "cabinet", s.words()
+	case !h.hasDollies():
 		return "cabinets", s.words()
 	}
 	return "dolly", letter(k)

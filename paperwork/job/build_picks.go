@@ -1,8 +1,6 @@
 package job
 
-import (
-	"math"
-)
+import "math"
 
 // picks reads where the hoists take the bar, front first.
 func (r *reader) picks(v *value, s Stack, g gear) []Pick {
@@ -12,12 +10,12 @@ func (r *reader) picks(v *value, s Stack, g gear) []Pick {
 		return nil
 	}
 	two := n.num == 2
-	r.formOf(hang, two)
+	r.otherForm(hang, two)
 	picks := make([]Pick, int(n.num))
 	for i := range picks {
 		end := [...]string{"front", "rear"}[i]
 		picks[i] = Pick{
-			Hole:  r.pickHole(hang, s.Bar, two, i),
+			Hole:  r.pickHole(hang, s.Bar, two, end),
 			Hoist: named(r, r.ofEnd(hang.field("hoist"), two, end), g.hoists, "gear.hoists"),
 			Steel: steel(r.ofEnd(v.field("steel"), two, end)),
 			Below: r.rigging(v.field("rigging_below"), two, end),
@@ -25,15 +23,15 @@ func (r *reader) picks(v *value, s Stack, g gear) []Pick {
 		}
 	}
 	if two {
-		r.order(hang, s, picks)
+		r.order(hang, s, picks, v.field("aim").sound())
 	}
 	return picks
 }
 
-// formOf complains of keys that belong to the other number of picks.
-func (r *reader) formOf(hang *value, two bool) {
+// otherForm complains of keys that belong to the other number of picks.
+func (r *reader) otherForm(hang *value, two bool) {
 	if two {
-		if v := hang.field("pick_hole"); v != nil && v.given {
+		if v := hang.field("pick_hole"); v.given {
 			r.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
 		}
 		return
@@ -44,9 +42,6 @@ func (r *reader) formOf(hang *value, two bool) {
 		}
 	}
 }
-
-// split reports whether a value is given for each end.
-func split(v *value) bool { return v.has("front") || v.has("rear") }
 
 // ofEnd returns the value for one end, where a key may be one for both.
 func (r *reader) ofEnd(v *value, two bool, end string) *value {
@@ -75,7 +70,7 @@ func (r *reader) rigging(v *value, two bool, end string) Rigging {
 	if v == nil || v.bad {
 		return Rigging{}
 	}
-	if !split(v) {
+	if !v.has("front") && !v.has("rear") {
 		return Rigging{v.number("mass"), v.number("length")}
 	}
 	at := v.field(end)
@@ -83,36 +78,42 @@ func (r *reader) rigging(v *value, two bool, end string) Rigging {
 	case !two:
 		r.at(v, "front and rear go with picks: 2; with one write mass and length")
 	case v.has("mass") || v.has("length"):
-		r.at(v, "mass and length stand beside front and rear; write them under each")
-	case at == nil:
+		r.at(v, "mass or length stands beside front and rear; write it under each")
+	case at == nil && !v.excused[end]:
 		r.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
-	default:
+	case at != nil:
 		return Rigging{at.number("mass"), at.number("length")}
 	}
 	return Rigging{}
 }
 
 // pickHole finds the hole of one pick.
-func (r *reader) pickHole(hang *value, bar *Bar, two bool, i int) int {
+func (r *reader) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	name := "pick_hole"
 	if two {
-		name = [...]string{"front_hole", "rear_hole"}[i]
+		name = end + "_hole"
 	}
 	v := hang.field(name)
 	switch {
-	case v == nil && two:
+	case v == nil && hang.excused[name]:
+		return Auto
+	case v == nil:
 		r.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
 		return Auto
-	case v == nil || v.bad || bar == nil || !two && v.text == "auto":
+	case v.bad || bar == nil || !two && v.text == "auto":
 		return Auto
 	}
-	for k, h := range bar.PickHoles {
+	return r.holeCalled(v, bar)
+}
+
+func (r *reader) holeCalled(v *value, bar *Bar) int {
+	for i, h := range bar.PickHoles {
 		if h.Label == v.text {
-			return k
+			return i
 		}
 	}
 	if n := len(bar.PickHoles); n > 0 {
-		r.at(v, "%s has no pick hole %q; it has %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
+		r.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
 	}
 	return Auto
 }
@@ -121,21 +122,25 @@ func (r *reader) pickHole(hang *value, bar *Bar, two bool, i int) int {
 // level as the bar hangs, in metres. It is a limit of hangpack's own.
 const apart = 0.001
 
-// order checks that the rear hole lies behind the front one, on the bar and as
-// the bar hangs. A place b behind and d below the hinge lies at
-// x = -b cos t - d sin t when the bar is tilted by t, positive front down.
-func (r *reader) order(hang *value, s Stack, picks []Pick) {
+// order checks that the rear hole lies behind the front one, on the bar and,
+// where its tilt is known, as the bar hangs. A place b behind and d below the
+// hinge lies at x = -b cos t - d sin t when the bar is tilted by t, positive
+// front down.
+func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool) {
 	rear := hang.field("rear_hole")
-	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto || len(s.Cabinets) == 0 {
+	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto {
 		return
 	}
 	a, b := s.Bar.PickHoles[picks[0].Hole].At, s.Bar.PickHoles[picks[1].Hole].At
+	if b.Behind <= a.Behind {
+		r.at(rear, "the rear hole does not lie behind the front one; write one further back")
+		return
+	}
+	if !aimed || len(s.Cabinets) == 0 {
+		return
+	}
 	sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree)
-	level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin
-	switch {
-	case b.Behind <= a.Behind:
-		r.at(rear, "the rear hole has to lie behind the front one; name one further back")
-	case level < apart:
-		r.at(rear, "as the bar hangs, the rear hole is not behind the front one; name one further back")
+	if level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin; level < apart {
+		r.at(rear, "as the bar hangs, the rear hole is not 1 mm behind the front one; write one further back")
 	}
 }

@@ -1,10 +1,5 @@
 package job
 
-import (
-	"fmt"
-	"strings"
-)
-
 // stack reads one stack. Where something it needs was complained of, what
 // hangs on it is passed over.
 func (r *reader) stack(v *value, g gear) Stack {
@@ -26,7 +21,7 @@ func (r *reader) stack(v *value, g gear) Stack {
 	s.Sets = r.sets(v.field("sets"), s)
 	s.Trim = r.trim(v.field("trim"))
 	s.Picks = r.picks(v, s, g)
-	s.Extras = r.extras(v.field("extras"), len(s.Cabinets))
+	s.Extras = r.extras(v.list("extras"), len(s.Cabinets))
 	return s
 }
 
@@ -52,128 +47,40 @@ func (r *reader) trim(v *value) Trim {
 	return Trim{h, of == 1}
 }
 
-// cabinets reads the column from the top. It is nil if anything in it was
-// complained of that leaves a cabinet or a hole unknown.
-func (r *reader) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
-	if v == nil {
-		return nil
-	}
-	whole := true
-	for _, item := range v.items {
-		c := named(r, item.field("type"), g.cabinets, "gear.cabinets")
-		splays := item.field("splay")
-		if c == nil || splays == nil || splays.bad {
-			whole = false
-			continue
-		}
-		if n := item.field("count"); !n.bad && int(n.num) != len(splays.items) {
-			r.at(n, "count is %d and splay has %d; write one splay for each cabinet", int(n.num), len(splays.items))
-		}
-		for _, splay := range splays.items {
-			p := Placed{Cabinet: c}
-			if whole = r.pinned(&p, splay, column, bar) && whole; p.Joint == nil {
-				whole = false
-			}
-			column = append(column, p)
-		}
-	}
-	if len(column) > 40 && !v.bad {
-		r.at(v, "%d cabinets in one stack are too many; at most 40", len(column))
-	}
-	if !whole {
-		return nil
-	}
-	return column
-}
-
-// pinned finds the hole of a joint for its splay, and reports whether it did.
-func (r *reader) pinned(p *Placed, splay *value, above []Placed, bar *Bar) bool {
-	var owner string
-	switch {
-	case p.HolesForJointAbove:
-		p.Joint, owner = p.Holes, p.Key
-	case len(above) > 0:
-		upper := above[len(above)-1]
-		if upper.HolesForJointAbove {
-			r.at(splay, "no list of holes is meant for this joint: %s below says joint_below, %s above says joint_above; mend splay_holes_for",
-				p.Key, upper.Key)
-			return false
-		}
-		p.Joint, owner = upper.Holes, upper.Key
-	case bar != nil:
-		p.Joint, owner = bar.Holes, bar.Key
-	}
-	if splay.bad || len(p.Joint) == 0 {
-		return false
-	}
-	for _, h := range p.Joint {
-		if h.Splay == splay.num {
-			p.Hole = h
-			return true
-		}
-	}
-	r.at(splay, "no hole of %s sets %s; %s", owner, splay.text, nearestHoles(p.Joint, splay.num))
-	return false
-}
-
-// nearestHoles names the holes either side of a splay.
-func nearestHoles(holes []Hole, deg float64) string {
-	var below, above *Hole
-	for i, h := range holes {
-		if h.Splay < deg && (below == nil || h.Splay > below.Splay) {
-			below = &holes[i]
-		}
-		if h.Splay > deg && (above == nil || h.Splay < above.Splay) {
-			above = &holes[i]
-		}
-	}
-	switch {
-	case below == nil:
-		return "the nearest is " + degreesText(above.Splay)
-	case above == nil:
-		return "the nearest is " + degreesText(below.Splay)
-	}
-	return fmt.Sprintf("the nearest are %s and %s", degreesText(below.Splay), degreesText(above.Splay))
-}
-
-func holeList(holes []Hole) string {
-	var all []string
-	for _, h := range holes {
-		all = append(all, h.Label)
-	}
-	return strings.Join(all, ", ")
-}
-
 // sets reads how the cabinets are shared among dollies: as the job says, else
 // as many as a dolly takes, from the top, else all on one.
-func (r *reader) sets(v *value, s Stack) (sets []int) {
+func (r *reader) sets(v *value, s Stack) []int {
 	left := len(s.Cabinets)
 	if v != nil {
-		sum, whole := 0, !v.bad
-		for _, item := range v.items {
-			sets = append(sets, int(item.num))
-			sum += int(item.num)
-			whole = whole && !item.bad
-		}
-		if whole && left > 0 && sum != left {
-			r.at(v, "sets add up to %d and the stack has %d cabinets; make them agree", sum, left)
-		}
-		return sets
+		return r.givenSets(v, left)
 	}
+	var sets []int
 	for s.Dolly != nil && s.Dolly.Takes > 0 && left > s.Dolly.Takes {
 		sets, left = append(sets, s.Dolly.Takes), left-s.Dolly.Takes
 	}
 	return append(sets, left)
 }
 
-func (r *reader) extras(v *value, cabinets int) (extras []Extra) {
-	if v == nil {
-		return nil
-	}
+// givenSets reads sets as listed. cabinets is 0 where their number is not
+// known.
+func (r *reader) givenSets(v *value, cabinets int) (sets []int) {
+	sum := 0
 	for _, item := range v.items {
+		sets = append(sets, int(item.num))
+		sum += int(item.num)
+	}
+	if v.sound() && cabinets > 0 && sum != cabinets {
+		r.at(v, "sets add up to %d and the stack has %d cabinets; write sets that add up to %d", sum, cabinets, cabinets)
+	}
+	return sets
+}
+
+// extras reads what else hangs. cabinets is 0 where their number is not known.
+func (r *reader) extras(items []*value, cabinets int) (extras []Extra) {
+	for _, item := range items {
 		e := Extra{Name: item.word("name"), Mass: item.number("mass"), Cabinet: item.count("on_cabinet"), At: r.offset(item)}
-		if on := item.field("on_cabinet"); on != nil && !on.bad && cabinets > 0 && e.Cabinet > cabinets {
-			r.at(on, "the stack has no cabinet %d; it has 1 to %d", e.Cabinet, cabinets)
+		if on := item.field("on_cabinet"); on.sound() && cabinets > 0 && e.Cabinet > cabinets {
+			r.at(on, "the stack has no cabinet %d; write 1 to %d", e.Cabinet, cabinets)
 		}
 		extras = append(extras, e)
 	}

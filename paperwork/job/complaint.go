@@ -11,7 +11,7 @@ import (
 type Complaint struct {
 	File      string
 	Line, Col int    // from 1, columns in characters
-	Key       string // path in the job: stacks[1].trim.lowest
+	Key       string // path in the job, items of lists from 0: stacks[1].trim.lowest
 	Message   string // what is wrong; what would be right
 }
 
@@ -19,6 +19,9 @@ type Complaint struct {
 func (c Complaint) Error() string {
 	return fmt.Sprintf("%s:%d:%d: %s", c.File, c.Line, c.Col, c.Message)
 }
+
+// String returns what Error does.
+func (c Complaint) String() string { return c.Error() }
 
 // Complaints are all that is wrong with a job file, in its order.
 type Complaints []Complaint
@@ -41,12 +44,33 @@ func (c Complaints) sort() {
 	})
 }
 
+// orList writes words as a choice: 'mm, in or ft'.
+func orList(words []string) string {
+	n := len(words)
+	if n < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:n-1], ", ") + " or " + words[n-1]
+}
+
+// clipped shortens what a person wrote to what fits a complaint.
+func clipped(s string) string {
+	if r := []rune(s); len(r) > wordMost {
+		return string(r[:wordMost]) + "…"
+	}
+	return s
+}
+
 // near returns the one of some words that a misspelt one was likely meant to
 // be, or "": it must be within two slips and less than half of it wrong.
 func near(wrong string, words []string) string {
 	best, least := "", 3
+	letters := []rune(wrong)
+	if len(letters) > wordMost {
+		return ""
+	}
 	for _, w := range words {
-		if d := slips(wrong, w); d < least && 2*d < len(wrong) {
+		if d := slips(letters, []rune(w)); d < least && 2*d < len(letters) {
 			best, least = w, d
 		}
 	}
@@ -56,15 +80,15 @@ func near(wrong string, words []string) string {
 // slips counts the letters to insert, drop or change to turn a into b.
 // Source: V. I. Levenshtein, Binary codes capable of correcting deletions,
 // insertions, and reversals, 1966.
-func slips(a, b string) int {
+func slips(a, b []rune) int {
 	row := make([]int, len(b)+1)
 	for j := range row {
 		row[j] = j
 	}
-	for i := range len(a) {
+	for i := range a {
 		last := row[0]
 		row[0] = i + 1
-		for j := range len(b) {
+		for j := range b {
 			change := last
 			if a[i] != b[j] {
 				change++

@@ -1,6 +1,6 @@
 package job
 
-import "math"
+import "slices"
 
 // Kind is what a key of the job holds.
 type Kind int
@@ -20,10 +20,10 @@ const (
 	Number  // plain, without a unit
 	Count   // whole
 	Label   // of a hole
-	Degrees // a splay, bare as stamped
+	Degrees // a splay, bare as stamped; in degrees, as its range is
 	Name    // of gear, or of one of its holes
-	Aim     // says down or up, or level
-	Pan     // says stage_left or stage_right
+	Aim     // says down or up, or level; positive down
+	Pan     // says stage_left or stage_right; positive to stage left
 	Length
 	Mass
 	Force
@@ -35,6 +35,13 @@ const (
 	Speed
 	Time
 )
+
+// single reports whether a value of the kind is one value, not a section, a
+// list or names.
+func (k Kind) single() bool { return k > List }
+
+// numeric reports whether a value of the kind is a number or a quantity.
+func (k Kind) numeric() bool { return k == Number || k == Count || k == Degrees || k >= Aim }
 
 // String returns what a complaint calls a quantity of the kind.
 func (k Kind) String() string {
@@ -79,19 +86,19 @@ const (
 // A Key is one row of the table of keys: all that a job may say.
 type Key struct {
 	Path     string    // * stands for a name, [] for an item of a list
-	Kind     Kind      //
-	Hint     [2]string // likely units, metric and imperial
-	Min, Max float64   // SI, both allowed; of a text, characters; of a list, items
-	Above    bool      // must be more than Min
-	Need     Need
-	Default  string
-	Choices  []string // of a Word
-	Meaning  string
+	Kind     Kind      // what the key holds
+	Hint     [2]string // likely units, metric and imperial; "" where there is none
+	Min, Max float64   // in SI, both allowed; of a text or name, characters; of a list, items
+	Above    bool      // Min itself is not allowed
+	Need     Need      // whether a job must give it
+	Default  string    // what is taken when it is not given; see Need
+	Choices  []string  // of a Word
+	Meaning  string    // one line in plain words
 }
 
-// Keys returns the table of keys, in the order of a job file. A later change
-// of a range or a default is a change of this table alone.
-func Keys() []Key { return table }
+// Keys returns the table of keys, in the order of a job file. It is what the
+// reader itself goes by.
+func Keys() []Key { return slices.Clone(table) }
 
 // Limits that many keys share.
 const (
@@ -101,73 +108,85 @@ const (
 	far       = 5.0 // m, offsets and lengths of gear
 	tiny      = 0.005
 	maxForce  = 1e6 // N
-	degree    = math.Pi / 180
 )
 
+// The likely units of the kinds of quantity.
 var (
-	mm = [2]string{"mm", "in"}
-	mt = [2]string{"m", "ft"}
-	kg = [2]string{"kg", "lb"}
-	kn = [2]string{"kN", "kg"}
-	pc = [2]string{"%", ""}
-	dg = [2]string{"deg", ""}
-	km = [2]string{"kg/m", "lb/ft"}
+	smallLengths = [2]string{"mm", "in"}
+	largeLengths = [2]string{"m", "ft"}
+	masses       = [2]string{"kg", "lb"}
+	forces       = [2]string{"kN", "kg"}
+	percents     = [2]string{"%", ""}
+	angles       = [2]string{"deg", ""}
+	chains       = [2]string{"kg/m", "lb/ft"}
 )
 
+// section is a key that has keys of its own.
 func section(path string, need Need, meaning string) Key {
 	return Key{Path: path, Kind: Section, Need: need, Meaning: meaning}
 }
 
+// words is a text of at most so many characters.
 func words(path string, most float64, need Need, def, meaning string) Key {
 	return Key{Path: path, Kind: Text, Min: 1, Max: most, Need: need, Default: def, Meaning: meaning}
 }
 
 // size is a length of gear, of 5 mm to 5 m.
 func size(path string, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: mm, Min: tiny, Max: far, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Length, Hint: smallLengths, Min: tiny, Max: far, Need: need, Default: def, Meaning: meaning}
 }
 
 // place is an offset within 5 m of the hinge, either way.
 func place(path string, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: mm, Min: -far, Max: far, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Length, Hint: smallLengths, Min: -far, Max: far, Need: need, Default: def, Meaning: meaning}
 }
 
+// height is a height above job.heights_from, -20 m to 200 m.
 func height(path string, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: mt, Min: -20, Max: 200, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Length, Hint: largeLengths, Min: -20, Max: 200, Need: need, Default: def, Meaning: meaning}
 }
 
+// plan is a place in plan, within 500 m of the datum.
 func plan(path, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: mt, Min: -500, Max: 500, Need: Optional, Meaning: meaning}
+	return Key{Path: path, Kind: Length, Hint: largeLengths, Min: -500, Max: 500, Need: Optional, Meaning: meaning}
 }
 
+// mass is a mass in kilograms.
 func mass(path string, least, most float64, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Mass, Hint: kg, Min: least, Max: most, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Mass, Hint: masses, Min: least, Max: most, Need: need, Default: def, Meaning: meaning}
 }
 
+// percentage is a share as a fraction of one, with a default.
 func percentage(path string, least, most float64, above bool, def, meaning string) Key {
-	return Key{Path: path, Kind: Percent, Hint: pc, Min: least, Max: most, Above: above, Need: Defaulted, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Percent, Hint: percents, Min: least, Max: most, Above: above, Need: Defaulted, Default: def, Meaning: meaning}
 }
 
+// load is a rating or capacity, above 0 up to 1000 kN.
 func load(path string, hint [2]string, need Need, meaning string) Key {
 	return Key{Path: path, Kind: Load, Hint: hint, Min: 0, Above: true, Max: maxForce, Need: need, Meaning: meaning}
 }
 
+// angle is an angle from 0 up to so many degrees.
 func angle(path string, most float64, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Angle, Hint: dg, Min: 0, Max: most * degree, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Angle, Hint: angles, Min: 0, Max: most * degree, Need: need, Default: def, Meaning: meaning}
 }
 
+// tally is a whole number.
 func tally(path string, least, most float64, need Need, def, meaning string) Key {
 	return Key{Path: path, Kind: Count, Min: least, Max: most, Need: need, Default: def, Meaning: meaning}
 }
 
+// ref is a name of gear or of one of its holes.
 func ref(path string, need Need, def, meaning string) Key {
 	return Key{Path: path, Kind: Name, Need: need, Default: def, Meaning: meaning}
 }
 
+// choice is one word of some.
 func choice(path string, need Need, def, meaning string, choices ...string) Key {
 	return Key{Path: path, Kind: Word, Need: need, Default: def, Choices: choices, Meaning: meaning}
 }
 
+// items is a list of so many items.
 func items(path string, least, most float64, need Need, def, meaning string) Key {
 	return Key{Path: path, Kind: List, Min: least, Max: most, Need: need, Default: def, Meaning: meaning}
 }

@@ -38,7 +38,7 @@ func rigging(path, meaning string) []Key {
 	part := func(path string) []Key {
 		return []Key{
 			mass(path+".mass", 0, 5000, Defaulted, "0", "its mass"),
-			{Path: path + ".length", Kind: Length, Hint: mm, Max: 200, Need: Defaulted, Default: "0", Meaning: "its length"},
+			{Path: path + ".length", Kind: Length, Hint: smallLengths, Max: 200, Need: Defaulted, Default: "0", Meaning: "its length"},
 		}
 	}
 	keys := append([]Key{section(path, Defaulted, meaning+"; with two picks also {front, rear}")}, part(path)...)
@@ -54,7 +54,7 @@ var hangKeys = append(append([]Key{
 	ref("stacks[].hang.hoist", Required, "", "which hoist; with two picks also {front, rear}"),
 	ref("stacks[].hang.hoist.front", Required, "", "at the front pick"),
 	ref("stacks[].hang.hoist.rear", Required, "", "at the rear pick"),
-	ref("stacks[].hang.pick_hole", Derived, "auto", "one pick: which hole, or auto"),
+	ref("stacks[].hang.pick_hole", Defaulted, "auto", "one pick: which hole, or auto"),
 	ref("stacks[].hang.front_hole", Optional, "", "two picks: hole of the front one"),
 	ref("stacks[].hang.rear_hole", Optional, "", "two picks: hole of the rear one"),
 	items("stacks[].extras", 0, 200, Optional, "", "what else hangs with it"),

@@ -31,8 +31,8 @@ var practiceKeys = []Key{
 	percentage("practice.least_share", 0, 0.5, false, "10 %", "of the mass; a pick that carries less is light"),
 	angle("practice.aim_tolerance", 30, Defaulted, "1 deg", "how far the aim may be off"),
 	angle("practice.lift_tilt", 90, Defaulted, "15 deg", "a lift whose bar tilts further gets a caution"),
-	{Path: "practice.clearance", Kind: Length, Hint: mm, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "under the flown part when the next dolly rolls in"},
-	{Path: "practice.limit_reserve", Kind: Length, Hint: mm, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"},
+	{Path: "practice.clearance", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "under the flown part when the next dolly rolls in"},
+	{Path: "practice.limit_reserve", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"},
 	mass("practice.reading_floor", 0, 5000, Defaulted, "20 kg", "no reading window is narrower to either side"),
 }
 
@@ -48,7 +48,7 @@ var cabinetKeys = []Key{
 	size("gear.cabinets.*.back_height", Required, "", "height of the back"),
 	place("gear.cabinets.*.hinge_behind_front", Defaulted, "0", "front face to hinge pin"),
 	place("gear.cabinets.*.hinge_below_top", Defaulted, "0", "top front edge down to the top hinge pin"),
-	size("gear.cabinets.*.hinge_pitch", Derived, "front_height", "top hinge pin to bottom hinge pin"),
+	size("gear.cabinets.*.hinge_pitch", Derived, "the front_height", "top hinge pin to bottom hinge pin"),
 	section("gear.cabinets.*.centre_of_gravity", Required, "where it is"),
 	place("gear.cabinets.*.centre_of_gravity.behind_hinge", Optional, "", "behind the top hinge pin"),
 	place("gear.cabinets.*.centre_of_gravity.ahead_of_hinge", Optional, "", "or ahead of it"),
@@ -67,13 +67,13 @@ var cabinetKeys = []Key{
 	tally("gear.cabinets.*.pins.hinge", 1, 2, Defaulted, "2", "2, one each side, or 1 in the middle"),
 	tally("gear.cabinets.*.pins.link", 1, 2, Defaulted, "2", "2, one each side, or 1 in the middle"),
 	section("gear.cabinets.*.pin_ratings", Optional, "of one pin with its ironwork"),
-	load("gear.cabinets.*.pin_ratings.hinge", kn, Required, "of a hinge pin"),
-	load("gear.cabinets.*.pin_ratings.link", kn, Required, "of a link pin"),
+	load("gear.cabinets.*.pin_ratings.hinge", forces, Required, "of a hinge pin"),
+	load("gear.cabinets.*.pin_ratings.link", forces, Required, "of a link pin"),
 	{Path: "gear.cabinets.*.link_pushes", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where the maker lets the link take compression"},
 }
 
 func arm(path string, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: mm, Min: 0.02, Max: 3, Need: need, Default: def, Meaning: meaning}
+	return Key{Path: path, Kind: Length, Hint: smallLengths, Min: 0.02, Max: 3, Need: need, Default: def, Meaning: meaning}
 }
 
 var barKeys = []Key{
@@ -99,20 +99,20 @@ var barKeys = []Key{
 	place("gear.bars.*.pick_holes[].below_hinge", Optional, "", "below the hinge pin"),
 	place("gear.bars.*.pick_holes[].above_hinge", Optional, "", "or above it"),
 	arm("gear.bars.*.link_arm", Derived, "the first cabinet's", "hinge pin to link pin"),
-	items("gear.bars.*.splay_holes", 1, 60, Derived, "[0]", "holes of joint 1"),
+	items("gear.bars.*.splay_holes", 1, 60, Defaulted, "[0]", "holes of joint 1"),
 	{Path: "gear.bars.*.splay_holes[]", Kind: Degrees, Max: 30, Need: Optional, Meaning: "a splay as stamped, or {label, splay}"},
 	{Path: "gear.bars.*.splay_holes[].label", Kind: Label, Min: 1, Max: 4, Need: Required, Meaning: "as stamped, 1 to 4 of A-Z 0-9 . - /"},
 	{Path: "gear.bars.*.splay_holes[].splay", Kind: Degrees, Max: 30, Need: Required, Meaning: "the splay it sets"},
-	load("gear.bars.*.rating", kg, Optional, "of all that hangs from the hooks, the bar included"),
-	load("gear.bars.*.pick_rating", kg, Optional, "of one pick hole"),
+	load("gear.bars.*.rating", masses, Optional, "of all that hangs from the hooks, the bar included"),
+	load("gear.bars.*.pick_rating", masses, Optional, "of one pick hole"),
 	{Path: "gear.bars.*.most", Kind: Names, Max: nameMost, Need: Optional, Meaning: "the maker's count limits, by type of cabinet"},
 	tally("gear.bars.*.most.*", 0, 1000, Optional, "", "most cabinets of that type"),
 	section("gear.bars.*.tilt_limit", Optional, "how far the bar may tilt"),
 	angle("gear.bars.*.tilt_limit.down", 90, Required, "", "front down"),
 	angle("gear.bars.*.tilt_limit.up", 90, Required, "", "front up"),
 	section("gear.bars.*.pin_ratings", Optional, "of one pin with its ironwork"),
-	load("gear.bars.*.pin_ratings.hinge", kn, Required, "of a hinge pin"),
-	load("gear.bars.*.pin_ratings.link", kn, Required, "of a link pin"),
+	load("gear.bars.*.pin_ratings.hinge", forces, Required, "of a hinge pin"),
+	load("gear.bars.*.pin_ratings.link", forces, Required, "of a link pin"),
 }
 
 var otherGearKeys = []Key{
@@ -123,10 +123,10 @@ var otherGearKeys = []Key{
 	size("gear.dollies.*.deck_height", Required, "", "what it rolls on up to its deck"),
 	{Path: "gear.hoists", Kind: Names, Max: nameMost, Need: Required, Meaning: "hoists, by name"},
 	section("gear.hoists.*", Optional, "one type of hoist"),
-	load("gear.hoists.*.capacity", kg, Required, "what it may hold"),
+	load("gear.hoists.*.capacity", masses, Required, "what it may hold"),
 	mass("gear.hoists.*.mass", 0, 5000, Required, "", "without its chain"),
-	{Path: "gear.hoists.*.chain_mass", Kind: MassPerLength, Hint: km, Max: 100, Need: Required, Meaning: "of its chain"},
-	{Path: "gear.hoists.*.chain_length", Kind: Length, Hint: mt, Above: true, Max: 200, Need: Required, Meaning: "all of its chain"},
+	{Path: "gear.hoists.*.chain_mass", Kind: MassPerLength, Hint: chains, Max: 100, Need: Required, Meaning: "of its chain"},
+	{Path: "gear.hoists.*.chain_length", Kind: Length, Hint: largeLengths, Above: true, Max: 200, Need: Required, Meaning: "all of its chain"},
 	tally("gear.hoists.*.falls", 1, 8, Defaulted, "1", "falls of chain"),
 	size("gear.hoists.*.headroom", Required, "", "hook to hook, run right up"),
 }

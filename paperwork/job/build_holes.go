@@ -1,0 +1,158 @@
+package job
+
+import (
+	"fmt"
+	"strconv"
+)
+
+// holes reads a list of splays, bare as stamped or with labels of their own.
+// It is nil if anything in it was complained of, so that nothing is looked up
+// in a list that is not whole.
+func (r *reader) holes(v *value) (holes []Hole) {
+	if v == nil {
+		return nil
+	}
+	labels, splays := map[string]int{}, map[float64]int{}
+	for _, item := range v.items {
+		label, splay := item, item
+		if item.fields != nil {
+			label, splay = item.field("label"), item.field("splay")
+		}
+		r.bareLabel(item)
+		r.uniqueSplay(splays, splay)
+		r.unique(labels, label)
+		holes = append(holes, Hole{label.text, splay.num})
+	}
+	if !v.sound() {
+		return nil
+	}
+	return holes
+}
+
+// bareLabel complains of a bare splay that is no label as it is written.
+func (r *reader) bareLabel(item *value) {
+	if item.fields == nil && !item.bad && !labels.MatchString(item.text) {
+		r.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
+	}
+}
+
+// uniqueSplay complains of a splay that stands for the second time.
+func (r *reader) uniqueSplay(seen map[float64]int, v *value) {
+	if v.bad {
+		return
+	}
+	if line, twice := seen[v.num]; twice {
+		r.at(v, "a splay of %s stands here again; it is already on line %d", degreesText(v.num), line)
+		return
+	}
+	seen[v.num] = v.line
+}
+
+// transport finds the hole for the truck: by its label, else by its degrees.
+func (r *reader) transport(cabinet *value, holes []Hole) *Hole {
+	v := cabinet.field("transport")
+	if v == nil || v.bad || len(holes) == 0 {
+		return nil
+	}
+	for i := range holes {
+		if holes[i].Label == v.text {
+			return &holes[i]
+		}
+	}
+	if number.MatchString(v.text) {
+		if h := withSplay(holes, float(v.text)); h != nil {
+			return h
+		}
+		r.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
+		return nil
+	}
+	r.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
+	return nil
+}
+
+func withSplay(holes []Hole, degrees float64) *Hole {
+	for i := range holes {
+		if holes[i].Splay == degrees {
+			return &holes[i]
+		}
+	}
+	return nil
+}
+
+// nearestHoles names the holes either side of a splay that has none.
+func nearestHoles(holes []Hole, degrees float64) string {
+	var below, above *Hole
+	for i, h := range holes {
+		if h.Splay < degrees && (below == nil || h.Splay > below.Splay) {
+			below = &holes[i]
+		}
+		if h.Splay > degrees && (above == nil || h.Splay < above.Splay) {
+			above = &holes[i]
+		}
+	}
+	switch {
+	case below == nil:
+		return "the nearest is " + above.text()
+	case above == nil:
+		return "the nearest is " + below.text()
+	}
+	return fmt.Sprintf("the nearest are %s and %s", below.text(), above.text())
+}
+
+// text writes a hole as its degrees, with its label where that is another.
+func (h *Hole) text() string {
+	if d := degreesText(h.Splay); d != h.Label {
+		return d + " (" + h.Label + ")"
+	}
+	return h.Label
+}
+
+func degreesText(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// pickHoles reads a bar's row of pick holes: counted from the front, or one by
+// one. It is nil if anything in it was complained of.
+func (r *reader) pickHoles(v *value) (holes []PickHole) {
+	switch {
+	case v == nil:
+	case v.fields != nil:
+		holes = r.countedHoles(v)
+	default:
+		holes = r.listedHoles(v.items)
+	}
+	if !v.sound() {
+		return nil
+	}
+	return holes
+}
+
+func (r *reader) countedHoles(v *value) (holes []PickHole) {
+	first, spacing := r.offset(v), v.number("spacing")
+	for i := range v.count("count") {
+		at := Offset{first.Behind + float64(i)*spacing, first.Below}
+		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
+	}
+	if n := len(holes); n > 0 {
+		r.within(v.field("spacing"), holes[n-1].At.Behind, fmt.Sprintf("pick hole %d", n))
+	}
+	return holes
+}
+
+func (r *reader) listedHoles(items []*value) (holes []PickHole) {
+	seen := map[string]int{}
+	for _, item := range items {
+		if item.fields == nil {
+			continue
+		}
+		label := item.field("label")
+		r.unique(seen, label)
+		plain := !label.quoted && isCanonical(label.text)
+		holes = append(holes, PickHole{label.text, plain, r.offset(item)})
+	}
+	return holes
+}
+
+// isCanonical reports whether a text is a number that a program would write
+// the same: 4 and 1.5, and not 04, 4.0 or -0.
+func isCanonical(s string) bool {
+	return number.MatchString(s) && s == strconv.FormatFloat(float(s)+0, 'f', -1, 64)
+}

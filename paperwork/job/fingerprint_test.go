@@ -1,0 +1,54 @@
+package job
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func fingerprintOf(t *testing.T, text string) string {
+	t.Helper()
+	j, complaints := readText(text)
+	require.Empty(t, complaints)
+	return j.Fingerprint
+}
+
+func TestFingerprintIsBlindTo(t *testing.T) {
+	want := fingerprintOf(t, least)
+	for name, pairs := range map[string][]string{
+		"comments":        {"aim: level", "aim: level   # as the designer asks"},
+		"order of keys":   {"mass: 20 kg\n      width: 560 mm", "width: 560 mm\n      mass: 20 kg"},
+		"other units":     {"width: 560 mm", "width: 0.560 m", "mass: 20 kg", "mass: 0.02 t"},
+		"mass or force":   {"capacity: 250 kg", "capacity: 2451.6625 N"},
+		"feet and inches": {"lowest: 5 m", "lowest: 5.0 m", "330 mm", "33 cm"},
+		"quotes":          {"revision: 1", `revision: "1"`},
+		"style":           {"{type: box, count: 2, splay: [0, 1]}", "{splay: [0.0,\n        1], count: 2, type: box}"},
+		"level or nought": {"aim: level", "aim: -0 deg up"},
+		"sign of nought":  {"stage_left: 0", "stage_left: -0 mm"},
+	} {
+		assert.Equal(t, want, fingerprintOf(t, with(t, least, pairs...)), name)
+	}
+	feet := with(t, least, "lowest: 5 m", "lowest: 14 ft 6 in")
+	assert.Equal(t, fingerprintOf(t, feet), fingerprintOf(t, with(t, feet, "14 ft 6 in", "4.4196 m")))
+}
+
+func TestFingerprintSees(t *testing.T) {
+	seen := map[string]string{fingerprintOf(t, least): "the job as it is"}
+	for name, pairs := range map[string][]string{
+		"a quantity":              {"mass: 20 kg", "mass: 20.001 kg"},
+		"a text":                  {"title: Least", "title: Leest"},
+		"a way":                   {"aim: level", "aim: 1 deg down"},
+		"the other way":           {"aim: level", "aim: 1 deg up"},
+		"a splay":                 {"splay: [0, 1]", "splay: [0, 0]"},
+		"a label as stamped":      {"splay_holes: [0, 1]", "splay_holes: [0, 1.0]"},
+		"the order of a list":     {"splay_holes: [0, 1]", "splay_holes: [1, 0]"},
+		"a name of gear":          {"box:", "bax:", "type: box", "type: bax"},
+		"a default that is given": {"aim: level", "aim: level\n    floor: 0 m"},
+		"a switch":                {"link_arm: 280 mm", "link_arm: 280 mm\n      link_pushes: yes"},
+	} {
+		f := fingerprintOf(t, with(t, least, pairs...))
+		assert.NotContains(t, seen, f, "%s and %s", name, seen[f])
+		seen[f] = name
+	}
+}

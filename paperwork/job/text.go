@@ -1,0 +1,104 @@
+package job
+
+import (
+	"fmt"
+	"net/url"
+	"regexp"
+	"slices"
+	"strings"
+	"time"
+	"unicode"
+	"unicode/utf8"
+)
+
+// wordingWrong holds a text against what its key may say.
+func wordingWrong(row *Key, s string) string {
+	switch row.Kind {
+	case Date:
+		return dateWrong(s)
+	case Revision:
+		return patternWrong(s, revisions, "a revision is 1 to 6 of A-Z a-z 0-9 . -")
+	case ID:
+		return patternWrong(s, ids, "an id is 1 to 6 of A-Z 0-9 and -")
+	case Label:
+		return patternWrong(s, labels, "a hole's label is 1 to 4 of A-Z 0-9 . - /")
+	case URL:
+		return urlWrong(s)
+	case Word:
+		return wordWrong(s, row.Choices)
+	case Switch:
+		return wordWrong(s, []string{"yes", "no"})
+	}
+	return ""
+}
+
+// textWrong holds a text against its length and the characters of the paper.
+func (r *reader) textWrong(s string, most int) string {
+	if strings.TrimSpace(s) == "" {
+		return "the text is empty; write some or leave the key out"
+	}
+	if n := utf8.RuneCountInString(s); n > most {
+		return fmt.Sprintf("%d characters are too many; write at most %d", n, most)
+	}
+	for _, c := range s {
+		switch {
+		case unicode.In(c, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp):
+			return fmt.Sprintf("a control character (%U) stands in the text; write it as one plain line", c)
+		case !r.prints(c):
+			return fmt.Sprintf("the paper's font has no %q (%U); write it in other letters", c, c)
+		}
+	}
+	return ""
+}
+
+var (
+	revisions = regexp.MustCompile(`^[A-Za-z0-9.-]{1,6}$`)
+	ids       = regexp.MustCompile(`^[A-Z0-9-]{1,6}$`)
+	labels    = regexp.MustCompile(`^[A-Z0-9./-]{1,4}$`)
+)
+
+func patternWrong(s string, pattern *regexp.Regexp, right string) string {
+	if pattern.MatchString(s) {
+		return ""
+	}
+	return fmt.Sprintf("%q does not fit; %s", s, right)
+}
+
+func dateWrong(s string) string {
+	if _, err := time.Parse(time.DateOnly, s); err != nil {
+		return fmt.Sprintf("%q is no day of the calendar; write it like 2027-06-12", s)
+	}
+	return ""
+}
+
+func wordWrong(s string, choices []string) string {
+	if slices.Contains(choices, s) {
+		return ""
+	}
+	if meant := near(s, choices); meant != "" {
+		return fmt.Sprintf("%q is not known here; did you mean %q?", s, meant)
+	}
+	return fmt.Sprintf("%q is not known here; write %s", s, orList(choices))
+}
+
+// placeholders are what is filled into an address.
+var placeholders = strings.NewReplacer("{page}", "1", "{stack}", "A")
+
+// urlWrong checks an address, its placeholders taken as text. Source for the
+// characters that must be percent-encoded: RFC 3986, section 2.
+func urlWrong(s string) string {
+	plain := placeholders.Replace(s)
+	if strings.ContainsAny(plain, "{}") {
+		return "an address has no other braces than {page} and {stack}; take them out or percent-encode them"
+	}
+	for _, c := range plain {
+		if c <= ' ' || c > '~' || strings.ContainsRune("\"<>\\^`|", c) {
+			return fmt.Sprintf("an address has no %q; percent-encode it", c)
+		}
+	}
+	u, err := url.Parse(plain)
+	if err != nil || u.Scheme != "http" && u.Scheme != "https" || u.Hostname() == "" {
+		return fmt.Sprintf("%q is no web address; write it like https://paper.example/pack.pdf", s)
+	}
+	return ""
+}

@@ -1,0 +1,172 @@
+package job
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const rad = math.Pi / 180
+
+func TestConcert(t *testing.T) {
+	f, err := os.Open(filepath.Join("..", "..", "examples", "concert.yaml"))
+	require.NoError(t, err)
+	defer f.Close()
+	j, complaints := Read("concert.yaml", f, latin)
+	require.Empty(t, complaints)
+	assert.Equal(t, "Lantern Quay summer concert", j.Title)
+	assert.Equal(t, "2027-06-12", j.Date)
+	assert.Equal(t, "B", j.Revision)
+	assert.Equal(t, "arena floor", j.HeightsFrom)
+	assert.Regexp(t, `^[0-9a-f]{8}$`, j.Fingerprint)
+	require.Len(t, j.Stacks, 2)
+
+	s := j.Stacks[1]
+	assert.Equal(t, "SR", s.ID)
+	assert.Equal(t, Shape("circle"), s.Shape)
+	assert.Equal(t, OnDolly, s.PinsSet)
+	assert.InDelta(t, -8.2, s.StageLeft, 1e-12)
+	assert.InDelta(t, 0.6, s.Downstage, 1e-12)
+	assert.InDelta(t, -6*rad, s.Pan, 1e-12)
+	assert.InDelta(t, 1*rad, s.Aim, 1e-12)
+	assert.Equal(t, Trim{Height: 4.5}, s.Trim)
+	assert.Equal(t, []int{4, 4}, s.Sets, "sets fill from the top")
+	assert.InDelta(t, 0.37, s.LinkArm, 1e-12)
+
+	require.Len(t, s.Cabinets, 8)
+	assert.Equal(t, []Hole{{"0", 0}}, s.Cabinets[0].Joint, "a bar without a list allows 0 only")
+	assert.Equal(t, Hole{"0.5", 0.5}, s.Cabinets[1].Hole)
+	assert.Len(t, s.Cabinets[1].Joint, 9)
+	assert.Equal(t, Hole{"4", 4}, s.Cabinets[7].Hole)
+
+	c := s.Cabinets[0].Cabinet
+	assert.InDelta(t, 32.5, c.Mass, 1e-12)
+	assert.InDelta(t, 0.018, c.HingeBehindFront, 1e-12)
+	assert.Equal(t, &Hole{"0", 0}, c.Transport)
+	assert.InDelta(t, 6000, c.PinRatings.Hinge, 1e-9)
+
+	assert.InDelta(t, 750*9.80665, s.Bar.Rating, 1e-9)
+	assert.Zero(t, s.Bar.PickRating)
+	assert.Equal(t, []Most{{"big-cabinet", 12}}, s.Bar.Most)
+	assert.InDelta(t, 8*rad, s.Bar.TiltLimit.Up, 1e-12)
+	assert.InDelta(t, -0.07, s.Bar.CentreOfGravity.Below, 1e-12)
+	require.Len(t, s.Bar.PickHoles, 41)
+	last := s.Bar.PickHoles[40]
+	assert.Equal(t, "41", last.Label)
+	assert.True(t, last.Number)
+	assert.InDelta(t, -0.060+40*0.015, last.At.Behind, 1e-12)
+	assert.InDelta(t, -0.095, last.At.Below, 1e-12)
+
+	require.Len(t, s.Picks, 1)
+	assert.Equal(t, Auto, s.Picks[0].Hole)
+	assert.InDelta(t, 500*9.80665, s.Picks[0].Hoist.Capacity, 1e-9)
+	assert.Equal(t, 1, s.Picks[0].Hoist.Falls)
+	assert.InDelta(t, 14, *s.Picks[0].Steel, 1e-12)
+	assert.Equal(t, Rigging{3, 0.15}, s.Picks[0].Below)
+	assert.Equal(t, []Extra{{"cable loom", 12, 0, Offset{0.43, 0}}}, s.Extras)
+}
+
+func TestExamplesAreClean(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.yaml"))
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	for _, file := range files {
+		f, err := os.Open(file)
+		require.NoError(t, err)
+		_, complaints := Read(file, f, latin)
+		f.Close()
+		assert.Empty(t, complaints, file)
+	}
+}
+
+func TestTwoPicks(t *testing.T) {
+	j, complaints := readText(base(t))
+	require.Empty(t, complaints)
+	s := j.Stacks[1]
+	assert.InDelta(t, -8.2, s.StageLeft, 1e-12)
+	assert.InDelta(t, -0.6096, s.Downstage, 1e-12)
+	assert.InDelta(t, -2.5*rad, s.Aim, 1e-12)
+	assert.True(t, s.Trim.OfPick)
+	assert.InDelta(t, 433*0.0254, s.Trim.Height, 1e-12)
+	assert.Equal(t, []int{2}, s.Sets, "with neither dolly nor sets: one set")
+	assert.InDelta(t, 0.37, s.LinkArm, 1e-12, "the first cabinet's")
+
+	front, rear := s.Picks[0], s.Picks[1]
+	assert.Equal(t, []int{0, 2}, []int{front.Hole, rear.Hole})
+	assert.Equal(t, []string{"half-tonne", "one-tonne"}, []string{front.Hoist.Key, rear.Hoist.Key})
+	assert.InDelta(t, 9800, rear.Hoist.Capacity, 1e-9)
+	assert.InDelta(t, 13.5, *rear.Steel, 1e-12)
+	assert.Equal(t, []Rigging{{3, 0.15}, {3, 0.15}}, []Rigging{front.Below, rear.Below})
+	assert.Equal(t, []Rigging{{6, 0.4}, {0, 1}}, []Rigging{front.Above, rear.Above})
+	assert.True(t, s.Bar.PickHoles[0].Number)
+	assert.False(t, s.Bar.PickHoles[1].Number)
+
+	c := s.Cabinets[0].Cabinet
+	assert.Equal(t, "down-cabinet", c.Name)
+	assert.InDelta(t, 16.5*0.0254, c.Depth, 1e-12)
+	assert.InDelta(t, 0.19, c.CentreOfGravity.Behind, 1e-12)
+	assert.Equal(t, Hole{"B", 5}, s.Cabinets[1].Hole)
+
+	first := j.Stacks[0]
+	assert.Equal(t, 21, first.Picks[0].Hole, "pick hole 22")
+	assert.Equal(t, []int{4, 2}, first.Sets)
+	assert.Equal(t, 6, first.Extras[1].Cabinet)
+}
+
+// TestMeasuredFromTheFront: behind_hinge = behind_front - hinge_behind_front,
+// below_hinge = below_top - hinge_below_top.
+func TestMeasuredFromTheFront(t *testing.T) {
+	j, complaints := readText(with(t, base(t),
+		"    down-cabinet:\n", "    down-cabinet:\n      hinge_behind_front: 24 mm\n      hinge_below_top: 4 mm\n"))
+	require.Empty(t, complaints)
+	at := j.Stacks[1].Cabinets[0].CentreOfGravity
+	assert.InDelta(t, 0.166, at.Behind, 1e-12)
+	assert.InDelta(t, 0.141, at.Below, 1e-12)
+}
+
+// TestJointAbove: a cabinet whose list is for the joint above brings it.
+func TestJointAbove(t *testing.T) {
+	j, complaints := readText(with(t, base(t),
+		"      splay_holes:\n", "      splay_holes_for: joint_above\n      splay_holes:\n",
+		"splay: [2, 5]}", "splay: [5, 7.5]}"))
+	require.Empty(t, complaints)
+	s := j.Stacks[0]
+	assert.Equal(t, Hole{"B", 5}, s.Cabinets[4].Hole)
+	assert.Equal(t, Hole{"C", 7.5}, s.Cabinets[5].Hole)
+	assert.Len(t, j.Stacks[1].Cabinets[0].Joint, 3, "even below a bar")
+}
+
+// TestLabels: a label is a number when it is written as one, unquoted.
+func TestLabels(t *testing.T) {
+	for label, number := range map[string]bool{"7": true, `"7"`: false, "07": false, "7.5": true, "7.0": false, "-0": false, "C4": false, "-3": true} {
+		j, complaints := readText(with(t, base(t), "label: F2", "label: "+label))
+		require.Empty(t, complaints, label)
+		assert.Equal(t, number, j.Stacks[1].Bar.PickHoles[1].Number, label)
+	}
+}
+
+// TestTransport: by label first, then by degrees.
+func TestTransport(t *testing.T) {
+	labels := "        - {label: A, splay: 0}\n        - {label: B, splay: 5}\n"
+	swapped := "        - {label: 5, splay: 0}\n        - {label: B, splay: 5}\n"
+	for want, transport := range map[Hole]string{{"5", 0}: "5", {"B", 5}: "B", {"C", 7.5}: "7.50"} {
+		j, complaints := readText(with(t, base(t), labels, swapped, "    down-cabinet:\n", "    down-cabinet:\n      transport: "+transport+"\n"))
+		require.Empty(t, complaints)
+		assert.Equal(t, &want, j.Stacks[1].Cabinets[0].Transport)
+	}
+}
+
+// TestOrderAsTheBarHangs: hole 4 is 1 mm behind hole 3 and 220 mm above it, so
+// with the bar's front up by 1 deg it hangs cos 1 + 220 sin 1 = 4.8 mm behind.
+// The bar's tilt is the aim less the first splay: 1 deg - 2 deg.
+func TestOrderAsTheBarHangs(t *testing.T) {
+	_, complaints := readText(with(t, base(t),
+		"      mass: 20 kg\n", "      mass: 20 kg\n      splay_holes: [0, 2]\n",
+		"splay: [0, 5]}", "splay: [2, 5]}", "aim: 2.5 deg up", "aim: 1 deg down",
+		"front_hole: 1, rear_hole: 3", "front_hole: 3, rear_hole: 4"))
+	assert.Empty(t, complaints)
+}

@@ -1,0 +1,152 @@
+package job
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+)
+
+// readKeys reads keys with their values: those of a section, or names of gear.
+func (r *reader) readKeys(v *value, n *yaml.Node) {
+	v.fields, v.excused = map[string]*value{}, map[string]bool{}
+	lines := map[string]int{}
+	for i := 0; i+1 < len(n.Content); i += 2 {
+		k, node := n.Content[i], n.Content[i+1]
+		name, ok := r.keyName(v, k)
+		if !ok {
+			continue
+		}
+		here := spot{k.Line, k.Column}
+		if line, twice := lines[name]; twice {
+			r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d", clipped(name), line)
+			continue
+		}
+		lines[name] = k.Line
+		if generic, known := r.keyPath(v, name, here, isNull(node)); known {
+			v.names = append(v.names, name)
+			v.fields[name] = r.read(node, generic, join(v.key, name), here)
+		}
+	}
+	r.fill(v)
+}
+
+// keyName returns the name of a key, or complains of it.
+func (r *reader) keyName(v *value, k *yaml.Node) (string, bool) {
+	here := spot{k.Line, k.Column}
+	switch wrong := r.forbidden(k); {
+	case k.Tag == "!!merge":
+		v.excuseAll(r.below[v.generic])
+		r.complain(here, v.key, "merge keys (<<) are not used in a job; name the gear once under gear:")
+	case wrong != "":
+		v.excuseAll(r.below[v.generic])
+		r.complain(here, v.key, "%s", wrong)
+	case k.Kind != yaml.ScalarNode:
+		r.complain(here, v.key, "a key has to be one word; write key: value")
+	default:
+		return k.Value, true
+	}
+	return "", false
+}
+
+func (v *value) excuseAll(names []string) {
+	for _, name := range names {
+		v.excused[name] = true
+	}
+}
+
+// keyPath returns the table's path of a key below v, and complains of a key
+// that the table does not know. lone says that it has no value.
+func (r *reader) keyPath(v *value, name string, here spot, lone bool) (string, bool) {
+	names := r.below[v.generic]
+	switch {
+	case names[0] == "*":
+		r.nameFits(v, name, here)
+		return v.generic + ".*", true
+	case slices.Contains(names, name):
+		return join(v.generic, name), true
+	}
+	meant := near(name, names)
+	v.excused[meant] = true
+	r.complain(here, join(v.key, name), "%s", r.unknownKey(v, name, meant, lone))
+	return "", false
+}
+
+// afterComma is what stands after a decimal comma, which in braces begins a
+// key of its own.
+var afterComma = regexp.MustCompile(`^[0-9]+( *[a-z%/]+)?$`)
+
+// knownMost is the most keys that a complaint lists.
+const knownMost = 8
+
+func (r *reader) unknownKey(v *value, name, meant string, lone bool) string {
+	wrong := fmt.Sprintf("unknown key %q", clipped(name))
+	if v.key != "" {
+		wrong += " under " + clipped(last(v.key))
+	}
+	names := r.below[v.generic]
+	switch {
+	case meant != "":
+		return fmt.Sprintf("%s; did you mean %q?", wrong, meant)
+	case lone && afterComma.MatchString(name):
+		return wrong + "; write decimals with a point, like 12.5"
+	case len(names) <= knownMost:
+		return wrong + "; known here: " + strings.Join(names, ", ")
+	}
+	return wrong + "; take it out, or see the list of keys"
+}
+
+// nameFits checks a name of gear as a text of the paper.
+func (r *reader) nameFits(v *value, name string, here spot) {
+	if wrong := r.textWrong(name, int(r.rows[v.generic].Max)); wrong != "" {
+		r.complain(here, join(v.key, name), "%s", wrong)
+	}
+}
+
+// fill complains of missing keys and reads the defaults of those left out.
+func (r *reader) fill(v *value) {
+	for _, name := range r.below[v.generic] {
+		if name == "*" || v.fields[name] != nil {
+			continue
+		}
+		row, key := r.rows[join(v.generic, name)], join(v.key, name)
+		switch {
+		case row.Need == Required && v.given:
+			if !v.excused[name] {
+				r.complain(v.home, key, "%s is missing; %s", name, describe(row))
+			}
+			v.fields[name] = &value{key: key, generic: row.Path, bad: true, line: v.home.line, col: v.home.col}
+		case row.Need == Defaulted:
+			v.fields[name] = r.defaulted(row, key, v.home)
+		}
+	}
+}
+
+// describe says what a missing key would hold.
+func describe(row *Key) string {
+	if row.Hint[0] != "" {
+		return fmt.Sprintf("write it in %s (%s)", row.units(), row.Meaning)
+	}
+	return "write it here (" + row.Meaning + ")"
+}
+
+// defaulted reads the default of a key that the job does not give.
+func (r *reader) defaulted(row *Key, key string, home spot) *value {
+	v := &value{key: key, generic: row.Path, line: home.line, col: home.col, home: home}
+	switch row.Kind {
+	case Section:
+		v.fields = map[string]*value{}
+		r.fill(v)
+	case List:
+		for _, s := range strings.Split(strings.Trim(row.Default, "[]"), ", ") {
+			item := &value{key: key + "[]", generic: row.Path + "[]", home: home}
+			r.scalar(item, r.rows[item.generic], s)
+			v.items = append(v.items, item)
+		}
+	default:
+		r.scalar(v, row, row.Default)
+	}
+	return v
+}

@@ -1,0 +1,324 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
+)
+
+// The paper is read back here: what the texts and codes of a pack say must be
+// what the job and its figures say.
+
+// readJobs are the examples and a few random jobs.
+func readJobs(t *testing.T) map[string]*Job {
+	t.Helper()
+	jobs := map[string]*Job{}
+	for _, name := range []string{"concert", "arena", "held"} {
+		text, err := os.ReadFile("../examples/" + name + ".yaml")
+		require.NoError(t, err)
+		jobs[name] = open(t, string(text))
+	}
+	for seed := range int64(40) {
+		jobs[fmt.Sprintf("seed %d", seed)] = open(t, gamble(1000+seed).job())
+	}
+	return jobs
+}
+
+func paperOf(t *testing.T, j *Job) (layouts.Paper, []string) {
+	t.Helper()
+	paper, err := j.Draw()
+	require.NoError(t, err)
+	pages := contents(t, paper.PDF)
+	require.Len(t, pages, paper.Pages)
+	return paper, pages
+}
+
+// pinned is what is read of one stack: its pick holes, and the hole of each
+// cabinet's joint.
+type pinned struct {
+	picks []string
+	holes map[string]string
+}
+
+func wanted(h *hung) pinned {
+	p := pinned{holes: map[string]string{}}
+	for _, hole := range h.holes {
+		p.picks = append(p.picks, h.Bar.PickHoles[hole].Label)
+	}
+	for i, c := range h.Cabinets {
+		p.holes[fmt.Sprint(i+1)] = c.Hole.Label
+	}
+	return p
+}
+
+// sheetOf returns which sheet a page is: the words of its spine's foot, which
+// are the first of the page.
+func sheetOf(words []word) string { return words[0].s }
+
+// sizes of what a dolly sheet shows, in points: 8 mm for cabinets' numbers,
+// at least 12 mm for holes.
+const (
+	numberPt = 8 / 0.741 * 72 / 25.4
+	holePt   = 12 / 0.741 * 72 / 25.4
+)
+
+// readDolly reads the pins of one dolly sheet from its texts alone. A hole's
+// figure stands on the line over its cabinet: under the number of the cabinet
+// above, over that of its own.
+func readDolly(t *testing.T, words []word, into *pinned) {
+	t.Helper()
+	var numbers, holes []word
+	for i, w := range words {
+		switch {
+		case math.Abs(w.pt-numberPt) < 0.1:
+			numbers, holes = append(numbers, w), nil
+		case w.pt > holePt-0.1 && !strings.HasPrefix(w.s, "REV") && len(numbers) > 0:
+			holes = append(holes, w)
+		case w.pt > holePt-0.1 && i > 0 && (strings.HasSuffix(words[i-1].s, "hole") || words[i-1].s == "front" || words[i-1].s == "rear"):
+			into.picks = append(into.picks, w.s)
+		}
+	}
+	require.Len(t, holes, len(numbers))
+	for i, n := range numbers {
+		assert.Greater(t, holes[i].y, n.y, "hole of cabinet %s", n.s)
+		if i > 0 {
+			assert.Less(t, holes[i].y, numbers[i-1].y, "hole of cabinet %s", n.s)
+		}
+		into.holes[n.s] = holes[i].s
+	}
+}
+
+// TestDollySheetsReadBack rebuilds every stack's pins from the texts of its
+// dolly sheets alone, and again from their codes.
+func TestDollySheetsReadBack(t *testing.T) {
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		texts, codes := map[string]*pinned{}, map[string]*pinned{}
+		for _, page := range pages {
+			words := wordsOn(page)
+			id, sheet, _ := strings.Cut(sheetOf(words), " ")
+			if !strings.HasPrefix(sheet, "DOLLY") && !strings.HasPrefix(sheet, "CABINET") {
+				continue
+			}
+			if texts[id] == nil {
+				texts[id], codes[id] = &pinned{holes: map[string]string{}}, &pinned{holes: map[string]string{}}
+			}
+			readDolly(t, words, texts[id])
+			readCode(t, j, id, codesOn(t, page), codes[id])
+		}
+		for _, h := range j.stacks {
+			if len(h.holds) > 0 {
+				assert.Nil(t, texts[h.ID], "%s: held %s has dolly sheets", name, h.ID)
+				continue
+			}
+			require.NotNil(t, texts[h.ID], "%s: %s", name, h.ID)
+			assert.Equal(t, wanted(h), *texts[h.ID], "%s: texts of %s", name, h.ID)
+			assert.Equal(t, wanted(h), *codes[h.ID], "%s: codes of %s", name, h.ID)
+		}
+	}
+}
+
+var pinCode = regexp.MustCompile(`^(\S+) REV (\S+) ([0-9A-F]{8}) PICK ((?:[A-Z0-9./-]+ )*?)((?: ?[0-9]+:\S+)+)$`)
+
+func readCode(t *testing.T, j *Job, id string, codes []string, into *pinned) {
+	t.Helper()
+	require.Len(t, codes, 1)
+	m := pinCode.FindStringSubmatch(codes[0])
+	require.NotNil(t, m, codes[0])
+	assert.Equal(t, []string{id, strings.ToUpper(j.job.Revision), strings.ToUpper(j.job.Fingerprint)}, m[1:4])
+	into.picks = strings.Fields(m[4])
+	for _, pin := range strings.Fields(m[5]) {
+		n, label, _ := strings.Cut(pin, ":")
+		into.holes[n] = label
+	}
+}
+
+// rows gathers the texts of a page that stand on one line.
+func rows(words []word) (lines [][]string) {
+	at := map[float64][]word{}
+	for _, w := range words {
+		at[w.y] = append(at[w.y], w)
+	}
+	for _, line := range at {
+		slices.SortFunc(line, func(a, b word) int { return int(math.Copysign(1, a.x-b.x)) })
+		var s []string
+		for _, w := range line {
+			s = append(s, w.s)
+		}
+		lines = append(lines, s)
+	}
+	return lines
+}
+
+// TestFiguresReadBack finds every load, aim and height of the figures on the
+// stack's own sheets, through its formatter, each in its row.
+func TestFiguresReadBack(t *testing.T) {
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		for i, h := range j.stacks {
+			if len(h.holds) > 0 {
+				continue
+			}
+			var lines []string
+			for _, page := range pages {
+				words := wordsOn(page)
+				if strings.HasPrefix(sheetOf(words), h.ID+" ") {
+					for _, row := range rows(words) {
+						lines = append(lines, " "+strings.Join(row, " ")+" ")
+					}
+				}
+			}
+			for what, parts := range expected(h.unit(), j.Figures.Stacks[i]) {
+				assert.True(t, slices.ContainsFunc(lines, func(line string) bool { return inOrder(line, parts) }),
+					"%s: %s: %s %q is not on paper", name, h.ID, what, parts)
+			}
+		}
+	}
+}
+
+// inOrder reports whether parts stand in a line in their order, each as words
+// of its own.
+func inOrder(line string, parts []string) bool {
+	for _, p := range parts {
+		i := strings.Index(line, " "+p)
+		if i < 0 {
+			return false
+		}
+		line = line[i+len(p)+1:]
+		if line != "" && !strings.ContainsAny(line[:1], " ,;)") {
+			return false
+		}
+	}
+	return true
+}
+
+// expected is what the figures of a stack say, as it prints.
+func expected(u units, s StackFigures) map[string][]string {
+	want := map[string][]string{
+		"mass":    {"Below the hooks", u.load(s.Mass)},
+		"first":   {"Cabinet 1 reads", aim(radians(s.Aim)), "wanted " + aim(radians(s.AimWanted)), "bar " + aim(radians(s.Tilt))},
+		"lowest":  {"lowest " + u.length(s.Lowest)},
+		"picking": {s.Picks[0].Hole.Text},
+	}
+	if n := len(s.Cabinets); n > 1 {
+		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), aim(radians(s.LastAim)), "difference " + angle(radians(s.LastAim)-radians(s.Aim))}
+	}
+	for _, c := range s.Cabinets {
+		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), aim(radians(c.Aim)), u.length(c.Lowest),
+			u.force(c.Hinge * 1000), way(u, c.HingePull*1000), way(u, c.Link*1000)}
+	}
+	for _, l := range s.Lifts {
+		row := []string{"dolly " + letter(l.Set-1), count(l.Cabinets, "cabinet"), u.load(l.Mass)}
+		for _, hook := range l.Hooks {
+			row = append(row, u.reading(hook))
+		}
+		want[fmt.Sprint("lift ", l.Set)] = append(row, aim(radians(l.Aim)), aim(radians(l.Tilt)), u.length(l.Drop))
+	}
+	for i, p := range s.Points {
+		want["point "+p.ID] = []string{p.ID, u.length(p.PickHeight), u.length(p.LowHook), u.load(s.Picks[i].Load), u.load(p.Static), u.load(p.Design)}
+		want["place "+p.ID] = []string{u.across(p.StageLeft)}
+		want["carries "+p.ID] = []string{"Point " + p.ID, u.load(p.Static), "design " + u.load(p.Design)}
+	}
+	return want
+}
+
+// TestCornersAsDrawn: the outlines of the side elevation, divided by its scale,
+// are the corners of the figures within 0.1 mm of paper.
+func TestCornersAsDrawn(t *testing.T) {
+	scale := regexp.MustCompile(`^From the side, 1:([0-9]+)$`)
+	for name, j := range readJobs(t) {
+		paper, pages := paperOf(t, j)
+		for _, h := range j.stacks {
+			if len(h.holds) > 0 {
+				continue
+			}
+			for n, page := range pages {
+				words := wordsOn(page)
+				if !strings.HasPrefix(sheetOf(words), h.ID+" PINS") {
+					continue
+				}
+				per := 0.0
+				for _, w := range words {
+					if m := scale.FindStringSubmatch(w.s); m != nil {
+						per = number(m[1])
+					}
+				}
+				require.NotZero(t, per, name)
+				cornersOf(t, name, paper.Marks, n+1, h, per)
+			}
+		}
+	}
+}
+
+func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *hung, scale float64) {
+	t.Helper()
+	var drawn [][][2]float64
+	for _, m := range marks {
+		if m.Page == page && m.Kind == "cabinet" {
+			drawn = append(drawn, m.Corners)
+		}
+	}
+	require.Len(t, drawn, len(h.Cabinets))
+	o, from := drawn[0][0], h.finished.corners[0][0]
+	for k, corners := range h.finished.corners {
+		for i, c := range corners {
+			assert.InDelta(t, o[0]+(c.X-from.X)*1000/scale, drawn[k][i][0], 0.1, "%s: cabinet %d of %s", name, k+1, h.ID)
+			assert.InDelta(t, o[1]-(c.Z-from.Z)*1000/scale, drawn[k][i][1], 0.1, "%s: cabinet %d of %s", name, k+1, h.ID)
+		}
+	}
+}
+
+// TestCodesLeadToTheirSheets: cover and pin sheets carry the job's address
+// with the page of the stack's own pin sheet.
+func TestCodesLeadToTheirSheets(t *testing.T) {
+	text, err := os.ReadFile("../examples/concert.yaml")
+	require.NoError(t, err)
+	_, pages := paperOf(t, open(t, string(text)))
+	var want []string
+	for n, page := range pages {
+		if s := sheetOf(wordsOn(page)); strings.HasSuffix(s, " PINS") {
+			want = append(want, fmt.Sprintf("https://paper.example/lantern-quay.pdf#page=%d", n+1))
+			assert.Equal(t, want[len(want)-1:], codesOn(t, page), s)
+		}
+	}
+	require.Len(t, want, 2)
+	assert.Equal(t, want, codesOn(t, pages[0]))
+}
+
+// TestHeldStacksCarryNoPins: no code and no text of a held stack's page has a
+// hole.
+func TestHeldStacksCarryNoPins(t *testing.T) {
+	text, err := os.ReadFile("../examples/held.yaml")
+	require.NoError(t, err)
+	j := open(t, string(text))
+	require.NotEmpty(t, j.stacks[1].holds)
+	_, pages := paperOf(t, j)
+	found := 0
+	for _, page := range pages {
+		if s := sheetOf(wordsOn(page)); strings.HasPrefix(s, "D2 ") {
+			found++
+			assert.Equal(t, "D2 DO NOT FLY", s)
+			assert.Equal(t, []string{j.stacks[1].codeHead() + " DO NOT FLY"}, codesOn(t, page))
+		}
+	}
+	assert.Equal(t, 1, found)
+}
+
+// TestSameJobSameBytes: one job makes the same pack every time.
+func TestSameJobSameBytes(t *testing.T) {
+	yaml := gamble(7).job()
+	a, err := open(t, yaml).Draw()
+	require.NoError(t, err)
+	b, err := open(t, yaml).Draw()
+	require.NoError(t, err)
+	assert.Equal(t, a.PDF, b.PDF)
+}
