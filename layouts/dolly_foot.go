@@ -85,9 +85,7 @@ func (c *canvas) sums(room box, d Dolly) {
 	c.text(room.x, y, small, "Sum of these holes")
 	y = c.lines(room.x+ofWidth, y, section, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 3
 	for _, l := range d.Figures {
-		c.lines(room.x, y+2.4, small, c.wrap(small, ofWidth-2, l.Of))
-		c.text(room.x+ofWidth, y+3, section, l.Figure)
-		c.lines(room.x+ofWidth+c.width(section, l.Figure)+figureGap, y+2.4, small, c.figureText(l, room.w))
+		c.figureLine(room.x, y+3, room.w, l)
 		y += c.lineHeight(l, room.w)
 	}
 	c.pinIn(box{room.x, y - 0.6, 10, 8})

@@ -22,11 +22,11 @@ type PointRow struct{ ID, Place, Pick, Hook, Carries, Static, Design string }
 
 // Columns of the three tables; the last of each takes what is left.
 var (
-	jointColumns = []column{{"joint above cabinet", 20, false}, {"cabinet looks", 24, true}, {"its lowest corner", 24, true},
+	jointColumns = []column{{"joint above cabinet", 17, false}, {"cabinet looks", 23, true}, {"its lowest corner", 29, true},
 		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
-	liftColumns = []column{{"after", 19, false}, {"flown", 23, false}, {"mass", 18, true}, {"hook reads", 53, true},
+	liftColumns = []column{{"after", 17, false}, {"flown", 23, false}, {"mass", 18, true}, {"hook reads", 49, true},
 		{"cabinet 1 looks", 20, true}, {"bar tilts", 20, true}, {"pick to lowest corner", 0, true}}
-	pointColumns = []column{{"point", 22, false}, {"place", 66, false}, {"pick hole", 18, true}, {"low hook", 18, true},
+	pointColumns = []column{{"point", 23, false}, {"place", 44, false}, {"pick hole", 28, true}, {"low hook", 28, true},
 		{"pick carries", 16, true}, {"static", 16, true}, {"design", 0, true}}
 )
 

@@ -58,12 +58,18 @@ func (c *canvas) lower(room box, p Pins) {
 	})
 }
 
+// figureLine writes a figure with what it is of and what is said of it, on one
+// baseline.
+func (c *canvas) figureLine(x, y, w float64, l Line) {
+	c.lines(x, y, small, c.wrap(small, ofWidth-2, l.Of))
+	c.text(x+ofWidth, y, section, l.Figure)
+	c.lines(x+ofWidth+c.width(section, l.Figure)+figureGap, y, small, c.figureText(l, w))
+}
+
 func (c *canvas) figures(room box, p Pins) {
 	y := room.y
 	for _, l := range p.Figures {
-		c.lines(room.x, y+4, small, c.wrap(small, ofWidth-2, l.Of))
-		c.text(room.x+ofWidth, y+4.6, section, l.Figure)
-		c.lines(room.x+ofWidth+c.width(section, l.Figure)+figureGap, y+4, small, c.figureText(l, room.w))
+		c.figureLine(room.x, y+4.4, room.w, l)
 		y += c.lineHeight(l, room.w)
 	}
 	y += 4

@@ -25,7 +25,7 @@ type word struct {
 }
 
 var (
-	streams = regexp.MustCompile(`(?s)stream\r?\n(.*?)\r?\nendstream`)
+	streams = regexp.MustCompile(`(?s)stream\n(.*?)\nendstream`)
 	texts   = regexp.MustCompile(`(?s)/F[0-9a-f]+ ([0-9.]+) Tf|BT ([0-9.-]+) ([0-9.-]+) Td \(((?:\\.|[^\\)])*)\) Tj ET`)
 	unquote = strings.NewReplacer(`\\`, `\`, `\(`, `(`, `\)`, `)`, `\r`, "\r")
 )

@@ -194,7 +194,7 @@ func inOrder(line string, parts []string) bool {
 			return false
 		}
 		line = line[i+len(p)+1:]
-		if line != "" && !strings.ContainsAny(line[:1], " ,;)") {
+		if line != "" && !strings.ContainsAny(line[:1], " ,:;)") {
 			return false
 		}
 	}
@@ -210,7 +210,11 @@ func expected(u units, s StackFigures) map[string][]string {
 		"picking": {s.Picks[0].Hole.Text},
 	}
 	if n := len(s.Cabinets); n > 1 {
-		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), aim(radians(s.LastAim)), "difference " + angle(radians(s.LastAim)-radians(s.Aim))}
+		bend := 0.0
+		for _, c := range s.Cabinets[1:] {
+			bend += c.Splay
+		}
+		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), aim(radians(s.LastAim)), "difference " + angle(radians(bend))}
 	}
 	for _, c := range s.Cabinets {
 		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), aim(radians(c.Aim)), u.length(c.Lowest),

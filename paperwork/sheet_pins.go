@@ -173,8 +173,18 @@ func (h *hung) inclinometer() []layouts.Line {
 	}
 	return append(lines, layouts.Line{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aim(last),
-		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", angle(last-first)),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", angle(h.bend())),
 	})
+}
+
+// bend is how much further down the last cabinet looks than the first, in
+// radians: the sum of the splays between them.
+func (h *hung) bend() float64 {
+	deg := 0.0
+	for _, c := range h.Cabinets[1:] {
+		deg += c.Hole.Splay
+	}
+	return radians(deg)
 }
 
 // pinNotes are the sentences under the figures.
