@@ -10,7 +10,10 @@ type dollyTop struct {
 	height    float64
 }
 
-const markSide = 14.0
+const (
+	markSide = 14.0
+	idBase   = idTall + 5 // clear of the edge of the paper with the font's full height
+)
 
 // dollyTopFor measures the head: the stack's id and the dolly's letter, 24 mm
 // tall, and REV, all in one line where they fit. A long id has the line to
@@ -30,12 +33,12 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	}
 	id, rev := c.width(t.id, d.ID), c.width(digits(dollyDigit), "REV "+d.Revision)
 	which := func() float64 { return 5 + c.width(digits(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
-	const first, lineRev = idTall + 1, dollyDigit + 3.0
-	t.wordX, t.word, t.rev = id, first, 13
-	t.mark = spot{w - markSide, 19}
+	const first, lineRev = idBase, dollyDigit + 3.0
+	t.wordX, t.word, t.rev = id, first, 14
+	t.mark = spot{w - markSide, 20}
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
-		t.height = first + 13
+		t.height = first + 11
 		return t
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev
@@ -65,7 +68,7 @@ func (c *canvas) dollyHead(room box, d Dolly) box {
 	joins := c.wrap(text, room.w-markSide-4, d.Joins)
 	height := c.dollyHeadHeight(room.w, d)
 	c.in("head", box{room.x, room.y, room.w, height}, func() {
-		c.text(room.x, room.y+idTall+1, t.id, d.ID)
+		c.text(room.x, room.y+idBase, t.id, d.ID)
 		x := room.x + t.wordX + 5
 		c.text(x, room.y+t.word, digits(wordTall), d.Word)
 		c.text(x+c.width(digits(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)

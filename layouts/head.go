@@ -26,7 +26,7 @@ type headStyle struct {
 // to stand beside the id.
 func (c *canvas) headFor(w float64, h Head) headStyle {
 	id := c.width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 12.6, names: box{id, 0, w - id - c.width(digits(12), "REV "+h.Revision) - 6, headHeight - 3}}
+	s := headStyle{height: headHeight, rev: 13.4, names: box{id, 0, w - id - c.width(digits(12), "REV "+h.Revision) - 6, headHeight - 3}}
 	if s.names.w < 30 {
 		s.names.w = w - id
 		s.rev, s.height = s.rev+15, s.height+15

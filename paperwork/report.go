@@ -92,7 +92,7 @@ func (h *hung) counts() (cautions, unchecked int) {
 
 func (h *hung) reportStack(b *strings.Builder) {
 	u := h.unit()
-	fmt.Fprintf(b, "  %s, %s     %s     aim %s (wanted %s)     lowest %s\n",
+	fmt.Fprintf(b, "  %s, %s   %s   aim %s (wanted %s)   lowest %s\n",
 		count(len(h.Cabinets), "cabinet"), u.load(h.finished.centre.Mass), h.holeWords(),
 		aim(h.finished.poses[0].Aim), aim(h.Aim), u.length(h.raise+h.finished.lowest()))
 	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())

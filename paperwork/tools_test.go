@@ -1,0 +1,152 @@
+package paperwork
+
+import (
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The pack seen by other programs: .ci/run installs them and sets
+// HANGPACK_TOOLS, and then a missing one is a failure and not a skip.
+
+// tool runs a program on a file, or skips where it is not installed.
+func tool(t *testing.T, name string, args ...string) string {
+	t.Helper()
+	if _, err := exec.LookPath(name); err != nil {
+		if os.Getenv("HANGPACK_TOOLS") != "" {
+			t.Fatalf("%s is not installed", name)
+		}
+		t.Skipf("%s is not installed", name)
+	}
+	out, err := exec.Command(name, args...).CombinedOutput()
+	require.NoError(t, err, "%s %v: %s", name, args, out)
+	return string(out)
+}
+
+// packs writes the examples' packs, and some random ones, into files.
+func packs(t *testing.T) map[string]*Job {
+	t.Helper()
+	files := map[string]*Job{}
+	for name, j := range readJobs(t) {
+		if strings.HasPrefix(name, "seed") && !strings.HasSuffix(name, "0") {
+			continue
+		}
+		paper, err := j.Draw()
+		require.NoError(t, err)
+		file := filepath.Join(t.TempDir(), strings.ReplaceAll(name, " ", "-")+".pdf")
+		require.NoError(t, os.WriteFile(file, paper.PDF, 0o644))
+		files[file] = j
+	}
+	return files
+}
+
+// TestPackIsSound: the PDF has no fault of structure, and its fonts are in it.
+func TestPackIsSound(t *testing.T) {
+	for file := range packs(t) {
+		assert.Contains(t, tool(t, "qpdf", "--check", file), "No syntax or stream encoding errors found")
+		for _, line := range strings.Split(strings.TrimSpace(tool(t, "pdffonts", file)), "\n")[2:] {
+			fields := strings.Fields(line)
+			assert.Equal(t, "yes", fields[len(fields)-5], "font not in the file: %s", line)
+		}
+	}
+}
+
+var bbox = regexp.MustCompile(`<word xMin="([0-9.]+)" yMin="([0-9.]+)" xMax="([0-9.]+)" yMax="([0-9.]+)">(.*)</word>`)
+
+// TestWordsKeepApart: no word within 8 mm of an edge, no two that overlap. The
+// boxes of words are shrunk by a fifth above and below, as their lines are
+// taller than their ink.
+func TestWordsKeepApart(t *testing.T) {
+	const edge = 8 * 72 / 25.4
+	for file, j := range packs(t) {
+		w, h := 595.28, 841.89
+		if j.job.Letter {
+			w, h = 612, 792
+		}
+		for n, page := range strings.Split(tool(t, "pdftotext", "-bbox", file, "-"), "</page>") {
+			var words [][4]float64
+			var says []string
+			for _, m := range bbox.FindAllStringSubmatch(page, -1) {
+				b := [4]float64{number(m[1]), number(m[2]), number(m[3]), number(m[4])}
+				assert.True(t, b[0] > edge && b[1] > edge*0.9 && b[2] < w-edge && b[3] < h-edge*0.9, "%s page %d: %s at the edge", file, n+1, m[5])
+				tall := b[3] - b[1]
+				if b[2]-b[0] > tall || len(m[5]) == 1 { // upright
+					b[1], b[3] = b[1]+tall/5, b[3]-tall/5
+				}
+				words, says = append(words, b), append(says, m[5])
+			}
+			overlaps(t, fmt.Sprintf("%s page %d", file, n+1), words, says)
+		}
+	}
+}
+
+func overlaps(t *testing.T, page string, words [][4]float64, says []string) {
+	t.Helper()
+	const dust = 0.2
+	for i, a := range words {
+		for k, b := range words[:i] {
+			if a[0] < b[2]-dust && b[0] < a[2]-dust && a[1] < b[3]-dust && b[1] < a[3]-dust {
+				t.Errorf("%s: %q and %q overlap", page, says[i], says[k])
+			}
+		}
+	}
+}
+
+// TestPhonesReadCodes: every code is read from pages drawn at 150 dpi.
+func TestPhonesReadCodes(t *testing.T) {
+	for file, j := range packs(t) {
+		paper, err := j.Draw()
+		require.NoError(t, err)
+		stem := strings.TrimSuffix(file, ".pdf")
+		tool(t, "pdftoppm", "-r", "150", "-gray", "-png", file, stem)
+		want := map[string]int{}
+		for _, m := range paper.Marks {
+			if m.Kind == "code" {
+				want[m.Text]++
+			}
+		}
+		images, err := filepath.Glob(stem + "-*.png")
+		require.NoError(t, err)
+		require.Len(t, images, paper.Pages)
+		got := map[string]int{}
+		for _, image := range images {
+			for _, code := range readCodes(t, image) {
+				got[code]++
+			}
+		}
+		assert.Equal(t, want, got, file)
+	}
+}
+
+// readCodes reads the codes of one image; a page without codes has none.
+func readCodes(t *testing.T, image string) []string {
+	t.Helper()
+	if _, err := exec.LookPath("zbarimg"); err != nil {
+		tool(t, "zbarimg")
+	}
+	out, err := exec.Command("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable", image).Output()
+	if err != nil && len(out) == 0 {
+		return nil
+	}
+	return strings.Split(strings.TrimSpace(string(out)), "\n")
+}
+
+// TestPagesReadByAnother: another program's reading of the dolly sheets has
+// every hole's line of the code's text.
+func TestPagesReadByAnother(t *testing.T) {
+	for file, j := range packs(t) {
+		text := strings.Join(strings.Fields(tool(t, "pdftotext", "-layout", file, "-")), " ")
+		for _, h := range j.stacks {
+			if len(h.holds) == 0 {
+				assert.Contains(t, text, h.codeHead()+" PICK", file)
+			}
+		}
+	}
+}
