@@ -123,7 +123,7 @@ func (c *canvas) openItems(items []OpenItem) []piece {
 	if len(items) == 0 {
 		return append(pieces, c.words(small, "None found by this calculation.", 2))
 	}
-	columns := []column{{"where", 30, false}, {"what is open", c.body().w - 84, false}, {"closed by (name, time)", 54, false}}
+	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 70, false}, {"closed by (name, time)", 44, false}}
 	pieces = append(pieces, c.tableHead(columns))
 	for _, o := range items {
 		pieces = append(pieces, c.tableRow(columns, []string{o.Where, o.Says, ""}, small, false))
@@ -133,14 +133,14 @@ func (c *canvas) openItems(items []OpenItem) []piece {
 
 // signOff is three boxes: until they are signed the pack is a plan.
 func (c *canvas) signOff() piece {
-	return piece{h: 32, draw: func(c *canvas, room box) {
+	return piece{h: 28, draw: func(c *canvas, room box) {
 		w := (room.w - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
 			x := room.x + float64(i)*(w+4)
-			c.rect(box{x, room.y + 4, w, 26}, solid, white)
-			c.text(x+2, room.y+8.4, smallB, s)
+			c.rect(box{x, room.y + 2, w, 25}, solid, white)
+			c.text(x+2, room.y+6, smallB, s)
 			for n, line := range []string{"name", "date, time", "signature", "revision"} {
-				y := room.y + 13.4 + float64(n)*5
+				y := room.y + 11 + float64(n)*4.8
 				c.text(x+2, y, small, line)
 				c.line(x+20, y+0.6, x+w-2, y+0.6, light)
 			}

@@ -37,7 +37,7 @@ type PickHole struct{ Of, Label string }
 func (d Dolly) pages(c *canvas) (pages []page) {
 	room := c.body()
 	left := room.h - c.dollyHeadHeight(room.w, d) - c.dollyFootHeight(d, room.w)
-	most := max(int((left-rowsUp-pickBar-ghostBar-1)/dollyLeast), 1)
+	most := max(int((left-rowsUp-c.barHeight(d, room.w)-ghostBar-1)/dollyLeast), 1)
 	parts := (len(d.Rows) + most - 1) / most
 	for i := range parts {
 		part := d
@@ -72,6 +72,7 @@ const (
 	dollyLeast = 13.0
 	rowsUp     = 10.0 // headings above the first box
 	pickBar    = 14.6
+	pickWords  = 20.0 // room for 'pick hole'
 	ghostBar   = 8.0
 
 	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
@@ -89,10 +90,7 @@ func (d Dolly) draw(c *canvas, room box) {
 // dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
 // the page allows, and the figures grow with them.
 func (c *canvas) dollyRows(room box, d Dolly) {
-	bar := 10.0
-	if len(d.Picks) > 0 {
-		bar = pickBar
-	}
+	bar := c.barHeight(d, room.w)
 	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
 	t := c.dollyTabs(d, row)
 	boxW := room.w - 4*tickSide*1.25 - 14
@@ -105,18 +103,26 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so that the arrow points there")
 	tabX := room.x + boxW - t.width() - 6
 	y := room.y + rowsUp
-	c.dollyBar(box{room.x, y, boxW, bar}, tabX, d)
+	c.dollyBar(box{room.x, y, boxW, bar}, tabX, room.w, d)
 	y += bar
 	for i, r := range d.Rows {
 		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, c.dollyNames(d, room.w).lines(r.Type))
 		c.dollyTicks(x, y+row*float64(i), r.Pins)
 	}
-	c.lines(room.x+24, y+4.2, small, c.wrap(small, tabX-room.x-26, d.First))
+	if c.firstFits(d, room.w) {
+		c.text(room.x+numberWidth, y+4.2, small, d.First)
+	}
 	for i, r := range d.Rows {
 		c.tab(tabX, y+row*float64(i), t, r.Hole)
 	}
 	y += row * float64(len(d.Rows))
 	c.dollyBelow(box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
+}
+
+// firstFits reports whether the words of the first joint stand in their row;
+// else they stand in the notes.
+func (c *canvas) firstFits(d Dolly, w float64) bool {
+	return c.width(small, d.First) < w-4*tickSide*1.25-14-numberWidth-8-c.dollyTabs(d, dollyRow).width()
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
@@ -134,27 +140,58 @@ func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
 	return c.tabsFor(min(digit+2.4, row-0.4), digit, textB, holes)
 }
 
+// pickWidth is how wide a pick hole prints, with the words before it.
+func (c *canvas) pickWidth(p PickHole) float64 {
+	return pickWords + c.width(digits(dollyDigit), p.Label) + 9
+}
+
+// picksInLine reports whether all pick holes fit beside the widest tab of a
+// sheet w wide; else each has a line to itself, above the tab.
+func (c *canvas) picksInLine(d Dolly, w float64) bool {
+	left := w - 4*tickSide*1.25 - 14 - 12 - c.dollyTabs(d, dollyRow).width()
+	for _, p := range d.Picks {
+		left -= c.pickWidth(p)
+	}
+	return left > 0
+}
+
+// barHeight is the height of what the first joint hangs from.
+func (c *canvas) barHeight(d Dolly, w float64) float64 {
+	switch {
+	case len(d.Picks) == 0:
+		return 10
+	case c.picksInLine(d, w):
+		return pickBar
+	}
+	return pickBar*float64(len(d.Picks)) + dollyMost/2 + 1
+}
+
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
 // with its pick holes, as tall as the holes of the joints.
-func (c *canvas) dollyBar(b box, tabX float64, d Dolly) {
+func (c *canvas) dollyBar(b box, tabX, w float64, d Dolly) {
 	c.rect(b, solid, grey)
 	if len(d.Picks) == 0 {
 		c.lines(b.x+4, b.y+5.4, textB, c.wrap(textB, tabX-b.x-6, d.Above))
 		return
 	}
-	x, f := b.x+4, digits(dollyDigit)
+	at := spot{b.x + 4, b.y}
 	for _, p := range d.Picks {
-		words := c.wrap(textB, 14, p.Of)
-		c.lines(x, b.y+b.h/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
-		x += 15
-		c.rect(box{x, b.y + 0.6, c.width(f, p.Label) + 3, b.h - 1.2}, solid, white)
-		x += 1.5 + c.width(f, p.Label)
-		c.endLabel(x, b.y+b.h/2+dollyDigit/2, dollyDigit, p.Label)
-		x += 6
+		c.pickHole(at, p)
+		if c.picksInLine(d, w) {
+			at.x += c.pickWidth(p)
+		} else {
+			at.y += pickBar
+		}
 	}
-	if room := tabX - x - 2; room > 20 {
-		c.lines(x, b.y+4.6, small, c.wrap(small, room, d.Above))
-	}
+}
+
+// pickHole draws one pick hole, 12 mm tall, with its words before it.
+func (c *canvas) pickHole(at spot, p PickHole) {
+	words, f := c.wrap(textB, pickWords-1, p.Of), digits(dollyDigit)
+	c.lines(at.x, at.y+pickBar/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
+	x := at.x + pickWords
+	c.rect(box{x, at.y + 0.6, c.width(f, p.Label) + 3, pickBar - 1.2}, solid, white)
+	c.endLabel(x+1.5+c.width(f, p.Label), at.y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.

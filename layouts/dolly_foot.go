@@ -43,6 +43,9 @@ func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
 // footNotes are the words of the boxes and of the code.
 func (c *canvas) footNotes(d Dolly, w float64) []string {
 	notes := append([]string{d.Caption}, c.dollyNames(d, c.body().w).legend...)
+	if d.First != "" && !c.firstFits(d, c.body().w) {
+		notes = append(notes, "First joint: "+d.First+".")
+	}
 	return c.wrapAll(small, w, append(notes, "The code says: "+c.filled(d.Code)))
 }
 

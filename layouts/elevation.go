@@ -13,9 +13,9 @@ type Elevation struct {
 	Bar      []Place // its outline
 	Holes    []Place // all pick holes
 	Picks    []Pick
-	Centre   Place // of gravity
-	Levels   []Level
-	From, To int // the cabinets that get labels, counted from 1
+	Centre   Place   // of gravity
+	Levels   []Level // the picks' first
+	From, To int     // the cabinets that get labels, counted from 1
 }
 
 // A Side is one cabinet from the side.
@@ -56,7 +56,6 @@ func (e Elevation) labelled() []Side { return e.Cabinets[e.From-1 : e.To] }
 const (
 	hookStub   = 12.0
 	labelPitch = 3.6
-	labelsDown = 5 + hookStub + 7 // the first label, under the words of the pick
 	leader     = 5.0
 	rayLength  = 4.0
 )
@@ -159,6 +158,12 @@ func (c *canvas) gravity(p spot) {
 	}
 }
 
+// firstLabel is where the topmost label may stand, clear of the words of the
+// pick's level.
+func firstLabel(f frame, e Elevation) float64 {
+	return f.at(Place{0, e.Levels[0].Z}).y + 7
+}
+
 // holeLabels writes each joint's hole behind the rear end of the joint, with a
 // leader where labels had to be spread.
 func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
@@ -166,7 +171,7 @@ func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
 	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).y)
 	}
-	for i, y := range spread(want, labelPitch, room.y+labelsDown, room.bottom()-12) {
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
 		s := e.labelled()[i]
 		c.right(x, y+1.1, smallB, s.Hole)
 		rear := f.at(s.Corners[3])
@@ -183,7 +188,7 @@ func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).y)
 	}
-	for i, y := range spread(want, labelPitch, room.y+labelsDown, room.bottom()-8) {
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-8) {
 		s := e.labelled()[i]
 		if i == 0 {
 			c.right(room.right(), y-2.6, small, "looks")

@@ -130,27 +130,42 @@ func (c *canvas) farAims(f frame, s Strip, y, left, right float64) {
 // fifth or so below the bar.
 func (c *canvas) stripNumbers(f frame, s Strip, room box) {
 	y := room.bottom() - 1
-	var taken []float64
-	for _, u := range s.Used {
-		p := f.at(s.Holes[u].At)
-		c.line(p.x, p.y, p.x, y-5, light)
-		c.centre(p.x, y, digits(4), s.Holes[u].Label)
-		taken = append(taken, p.x)
-	}
+	taken := c.usedNumbers(f, s, room, y)
 	for i, h := range s.Holes {
-		p := f.at(h.At)
-		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || near(p.x, taken, 9) {
+		p, half := f.at(h.At), c.width(small, h.Label)/2+1
+		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || overlaps(p.x, half, taken) {
 			continue
 		}
-		taken = append(taken, p.x)
+		taken = append(taken, [2]float64{p.x - half, p.x + half})
 		c.line(p.x, p.y+1, p.x, y-3.4, light)
 		c.centre(p.x, y, small, h.Label)
 	}
 }
 
-func near(x float64, taken []float64, gap float64) bool {
+// usedNumbers writes the holes to use, spread where they would touch, and
+// returns the room they take.
+func (c *canvas) usedNumbers(f frame, s Strip, room box, y float64) (taken [][2]float64) {
+	big := digits(4)
+	gap := 0.0
+	var want []float64
+	for n := len(s.Used) - 1; n >= 0; n-- { // from left to right: rear to front
+		want = append(want, f.at(s.Holes[s.Used[n]].At).x)
+		gap = max(gap, c.width(big, s.Holes[s.Used[n]].Label)+3)
+	}
+	for i, x := range spread(want, gap, room.x+gap/2, room.right()-gap/2) {
+		h := s.Holes[s.Used[len(s.Used)-1-i]]
+		p := f.at(h.At)
+		c.line(p.x, p.y, x, y-5, light)
+		c.centre(x, y, big, h.Label)
+		taken = append(taken, [2]float64{x - gap/2, x + gap/2})
+	}
+	return taken
+}
+
+// overlaps reports whether x, with half a width either side, meets what is taken.
+func overlaps(x, half float64, taken [][2]float64) bool {
 	for _, t := range taken {
-		if math.Abs(t-x) < gap {
+		if x+half > t[0] && x-half < t[1] {
 			return true
 		}
 	}

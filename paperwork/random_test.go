@@ -14,7 +14,8 @@ import (
 // writes the same job.
 type gambler struct {
 	*rand.Rand
-	wild bool // the longest names, ids and lists too
+	wild  bool     // the longest names, ids and lists too
+	holes []string // labels of the bar's pick holes, from 1
 }
 
 func gamble(seed int64) *gambler { return &gambler{Rand: rand.New(rand.NewSource(seed))} }
@@ -64,6 +65,12 @@ func (g *gambler) job() string {
 	return b.String()
 }
 
+// wide is the widest label of pick hole i, counted from 0.
+func (g *gambler) wide(i int) string {
+	g.holes[i+1] = fmt.Sprintf("WW%02d", i)
+	return g.holes[i+1]
+}
+
 // splays are the holes of every joint of a random job, in degrees.
 var splays = []string{"0", "0.25", "0.5", "1", "2", "3", "4", "5", "6", "7.5", "8", "10"}
 
@@ -104,8 +111,19 @@ func (g *gambler) cabinet(w func(string, ...any), key string) {
 }
 
 func (g *gambler) otherGear(w func(string, ...any)) {
+	g.holes = []string{""}
+	for i := range 30 {
+		g.holes = append(g.holes, fmt.Sprint(i+1))
+	}
 	w("  bars:\n    bar:\n      mass: %.0f kg\n      centre_of_gravity: {behind_hinge: %.0f mm, above_hinge: %.0f mm}", g.between(10, 120), g.between(100, 500), g.between(20, 120))
-	w("      pick_holes: {count: %d, ahead_of_hinge: %.0f mm, spacing: %.0f mm, above_hinge: %.0f mm}", 20+g.Intn(60), g.between(-50, 300), g.between(10, 60), g.between(40, 200))
+	if g.wild && g.Intn(2) == 0 {
+		w("      pick_holes:")
+		for i := range 30 {
+			w("        - {label: %q, behind_hinge: %d mm, above_hinge: %.0f mm}", g.wide(i), 5+i*30+g.Intn(20), g.between(40, 60))
+		}
+	} else {
+		w("      pick_holes: {count: %d, ahead_of_hinge: %.0f mm, spacing: %.0f mm, above_hinge: %.0f mm}", 20+g.Intn(60), g.between(-50, 300), g.between(10, 60), g.between(40, 200))
+	}
 	w("      splay_holes: [%s]", strings.Join(splays, ", "))
 	if g.Intn(2) == 0 {
 		w("      rating: 9 t\n      pick_rating: 40 kN\n      tilt_limit: {down: 60 deg, up: 60 deg}")
@@ -149,7 +167,11 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 		w("    hang: {picks: 1, hoist: hoist}")
 	} else {
 		front := 1 + g.Intn(5)
-		w("    hang: {picks: 2, hoist: hoist, front_hole: %d, rear_hole: %d}", front, front+10+g.Intn(5))
+		rear := front + 10 + g.Intn(5)
+		if g.wild {
+			rear = front + 1 + g.Intn(14)
+		}
+		w("    hang: {picks: 2, hoist: hoist, front_hole: %s, rear_hole: %s}", g.holes[front], g.holes[rear])
 	}
 	w("    trim: {%s: %.2f m}", g.pick("lowest", "highest_pick"), g.between(20, 30))
 	if g.Intn(3) > 0 {

@@ -32,7 +32,7 @@ func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
 		Above: h.above(s), Picks: h.pickHoles(s), First: h.first1(k, s),
-		Rows: h.rows(s, false), Caption: "Boxes: " + h.boxWords(s), Boxes: h.twoPins(s),
+		Rows: h.rows(s, false), Caption: h.dollyCaption(s), Boxes: h.twoPins(s),
 		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k),
 		LoadOut: h.loadOut(s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
 	}
@@ -99,7 +99,7 @@ func (h *hung) neighbour(n int) string {
 // above says what the first joint of a sheet hangs from.
 func (h *hung) above(s span) string {
 	if s.from == 1 {
-		return "on " + h.Bar.Key + "; holes are counted from the front, the audience's side"
+		return h.Bar.Key
 	}
 	return h.neighbour(s.from - 1)
 }
@@ -170,6 +170,16 @@ func (h *hung) dollyFigures(k int) []layouts.Line {
 	}
 	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().load(kg), Says: says}}
 	return lines
+}
+
+// dollyCaption says what the boxes are for, and on the first sheet which bar it
+// is and where its pick holes count from.
+func (h *hung) dollyCaption(s span) string {
+	caption := "Boxes: " + h.boxWords(s)
+	if s.from == 1 {
+		caption += fmt.Sprintf(" Bar: %s, its pick holes counted from the front, the audience's side.", h.Bar.Key)
+	}
+	return caption
 }
 
 // pickHoles are the pick holes to use, on the sheet that joins the bar.

@@ -47,9 +47,25 @@ func packs(t *testing.T) map[string]*Job {
 	return files
 }
 
+// wildPacks adds packs with the longest names to some others.
+func wildPacks(t *testing.T, files map[string]*Job) map[string]*Job {
+	t.Helper()
+	for seed := range int64(20) {
+		g := gamble(3000 + seed)
+		g.wild = true
+		j := open(t, g.job())
+		paper, err := j.Draw()
+		require.NoError(t, err)
+		file := filepath.Join(t.TempDir(), fmt.Sprintf("wild-%d.pdf", seed))
+		require.NoError(t, os.WriteFile(file, paper.PDF, 0o644))
+		files[file] = j
+	}
+	return files
+}
+
 // TestPackIsSound: the PDF has no fault of structure, and its fonts are in it.
 func TestPackIsSound(t *testing.T) {
-	for file := range packs(t) {
+	for file := range wildPacks(t, packs(t)) {
 		assert.Contains(t, tool(t, "qpdf", "--check", file), "No syntax or stream encoding errors found")
 		for _, line := range strings.Split(strings.TrimSpace(tool(t, "pdffonts", file)), "\n")[2:] {
 			fields := strings.Fields(line)
@@ -64,8 +80,8 @@ var bbox = regexp.MustCompile(`<word xMin="([0-9.]+)" yMin="([0-9.]+)" xMax="([0
 // boxes of words are shrunk by a fifth above and below, as their lines are
 // taller than their ink.
 func TestWordsKeepApart(t *testing.T) {
-	const edge = 8 * 72 / 25.4
-	for file, j := range packs(t) {
+	const edge, spine = 8 * 72 / 25.4, 23 * 72 / 25.4
+	for file, j := range wildPacks(t, packs(t)) {
 		w, h := 595.28, 841.89
 		if j.job.Letter {
 			w, h = 612, 792
@@ -75,10 +91,12 @@ func TestWordsKeepApart(t *testing.T) {
 			var says []string
 			for _, m := range bbox.FindAllStringSubmatch(page, -1) {
 				b := [4]float64{number(m[1]), number(m[2]), number(m[3]), number(m[4])}
-				assert.True(t, b[0] > edge && b[1] > edge*0.9 && b[2] < w-edge && b[3] < h-edge*0.9, "%s page %d: %s at the edge", file, n+1, m[5])
-				tall := b[3] - b[1]
-				if b[2]-b[0] > tall || len(m[5]) == 1 { // upright
-					b[1], b[3] = b[1]+tall/5, b[3]-tall/5
+				assert.True(t, b[0] > edge && b[1] > edge && b[2] < w-edge && b[3] < h-edge, "%s page %d: %s at the edge", file, n+1, m[5])
+				if fifth := (b[3] - b[1]) / 5; b[2] > spine {
+					b[1], b[3] = b[1]+fifth, b[3]-fifth
+				} else { // turned: its lines run upwards
+					fifth := (b[2] - b[0]) / 5
+					b[0], b[2] = b[0]+fifth, b[2]-fifth
 				}
 				words, says = append(words, b), append(says, m[5])
 			}
