@@ -31,7 +31,7 @@ func (h *hung) dollySheets() (sheets []layouts.Dolly) {
 func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
-		Above: h.above(s), Picks: h.pickHoles(s), First: h.first1(k, s),
+		Above: h.above(s), Picks: h.pickHoles(s), First: h.firstWords(k, s),
 		Rows: h.rows(s, false), Caption: h.dollyCaption(s), Boxes: h.twoPins(s),
 		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k),
 		LoadOut: h.loadOut(s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
@@ -104,8 +104,8 @@ func (h *hung) above(s span) string {
 	return h.neighbour(s.from - 1)
 }
 
-// first1 says how the first joint of a sheet is made.
-func (h *hung) first1(k int, s span) string {
+// firstWords says how the first joint of a sheet is made.
+func (h *hung) firstWords(k int, s span) string {
 	switch {
 	case s.from == 1:
 		return "before the hoist takes weight"

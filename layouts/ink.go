@@ -1,0 +1,75 @@
+package layouts
+
+import (
+	"math"
+
+	"github.com/go-pdf/fpdf"
+)
+
+// line draws a line.
+func (c *canvas) line(x0, y0, x1, y1, pen float64) {
+	c.mark("line", math.Min(x0, x1), math.Min(y0, y1), math.Max(x0, x1), math.Max(y0, y1))
+	c.pdf.SetLineWidth(pen)
+	c.pdf.Line(x0, y0, x1, y1)
+}
+
+// dashed draws with broken lines.
+func (c *canvas) dashed(dash, gap float64, draw func()) {
+	c.pdf.SetDashPattern([]float64{dash, gap}, 0)
+	draw()
+	c.pdf.SetDashPattern(nil, 0)
+}
+
+// style sets pen and fill and returns the PDF library's word for both.
+func (c *canvas) style(pen float64, fill int) string {
+	style := ""
+	if fill != none {
+		c.pdf.SetFillColor(fill, fill, fill)
+		style = "F"
+	}
+	if pen > 0 {
+		c.pdf.SetLineWidth(pen)
+		style += "D"
+	}
+	return style
+}
+
+// rect draws a rectangle; a pen of 0 draws no line.
+func (c *canvas) rect(b box, pen float64, fill int) {
+	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.pdf.Rect(b.x, b.y, b.w, b.h, c.style(pen, fill))
+}
+
+// round draws a rectangle with round corners.
+func (c *canvas) round(b box, r, pen float64, fill int) {
+	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.style(pen, fill))
+}
+
+// shape draws a closed outline.
+func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
+	var points []fpdf.PointType
+	lo, hi := corners[0], corners[0]
+	var at [][2]float64
+	for _, p := range corners {
+		points = append(points, fpdf.PointType{X: p.x, Y: p.y})
+		lo = spot{math.Min(lo.x, p.x), math.Min(lo.y, p.y)}
+		hi = spot{math.Max(hi.x, p.x), math.Max(hi.y, p.y)}
+		at = append(at, [2]float64{p.x, p.y})
+	}
+	c.mark(kind, lo.x, lo.y, hi.x, hi.y).Corners = at
+	c.pdf.Polygon(points, c.style(pen, fill))
+}
+
+// disc draws a circle.
+func (c *canvas) disc(x, y, r, pen float64, fill int) {
+	c.mark("disc", x-r, y-r, x+r, y+r)
+	c.pdf.Circle(x, y, r, c.style(pen, fill))
+}
+
+// inverse writes white on black until draw returns.
+func (c *canvas) inverse(draw func()) {
+	c.pdf.SetTextColor(255, 255, 255)
+	draw()
+	c.pdf.SetTextColor(0, 0, 0)
+}

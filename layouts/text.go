@@ -1,0 +1,121 @@
+package layouts
+
+import "strings"
+
+// A measured text: its width in ems does not depend on its size.
+type measured struct {
+	bold bool
+	s    string
+}
+
+// width returns how wide a text is, in mm. Each text is measured once.
+func (c *canvas) width(f face, s string) float64 {
+	key := measured{f.bold, s}
+	ems, ok := c.ems[key]
+	if !ok {
+		c.set(face{f.bold, 100})
+		ems = c.pdf.GetStringWidth(s) / face{f.bold, 100}.em()
+		c.ems[key] = ems
+	}
+	return ems * f.em()
+}
+
+// text writes s with its left end at x and its baseline at y.
+func (c *canvas) text(x, y float64, f face, s string) {
+	if s == "" {
+		return
+	}
+	m := c.mark("text", x, y-f.em()*0.75, x+c.width(f, s), y+f.em()*0.21)
+	m.Text, m.Pt = s, f.pt
+	c.set(f)
+	c.pdf.Text(x, y, s)
+}
+
+// right writes s with its right end at x.
+func (c *canvas) right(x, y float64, f face, s string) { c.text(x-c.width(f, s), y, f, s) }
+
+// centre writes s with its middle at x.
+func (c *canvas) centre(x, y float64, f face, s string) { c.text(x-c.width(f, s)/2, y, f, s) }
+
+// upwards writes s turned to the left by a right angle, its baseline at x, its
+// left end at y.
+func (c *canvas) upwards(x, y float64, f face, s string) {
+	m := c.mark("text", x-f.em()*0.75, y-c.width(f, s), x+f.em()*0.21, y)
+	m.Text, m.Pt = s, f.pt
+	c.set(f)
+	c.pdf.TransformBegin()
+	c.pdf.TransformRotate(90, x, y)
+	c.pdf.Text(x, y, s)
+	c.pdf.TransformEnd()
+}
+
+// wrap breaks s into lines no wider than w: at blanks, never between a figure
+// and its unit, and inside a word only where the word alone is too wide.
+func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
+	line := ""
+	for _, word := range wordsOf(s) {
+		if line != "" && c.width(f, line+" "+word) > w {
+			lines, line = append(lines, line), ""
+		}
+		if line != "" {
+			word = line + " " + word
+		}
+		for n := c.fitting(f, w, word); n < len(word); n = c.fitting(f, w, word) {
+			lines, word = append(lines, word[:n]), word[n:]
+		}
+		line = word
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// wordsOf cuts a text at blanks, and leaves a figure together with its unit.
+func wordsOf(s string) (words []string) {
+	for _, word := range strings.Fields(s) {
+		n := len(words)
+		if n > 0 && isUnit(strings.TrimRight(word, ".,;:)")) && strings.ContainsAny(words[n-1][len(words[n-1])-1:], "0123456789") {
+			words[n-1] += " " + word
+			continue
+		}
+		words = append(words, word)
+	}
+	return words
+}
+
+func isUnit(s string) bool {
+	switch s {
+	case "kg", "lb", "kN", "lbf", "m", "mm", "ft", "in", "%":
+		return true
+	}
+	return false
+}
+
+// fitting returns how many bytes of s, whole characters and at least one, are
+// no wider than w.
+func (c *canvas) fitting(f face, w float64, s string) int {
+	n := 0
+	for i, r := range s {
+		if end := i + len(string(r)); i == 0 || c.width(f, s[:end]) <= w {
+			n = end
+			continue
+		}
+		break
+	}
+	return n
+}
+
+// lines writes lines from the baseline y down and returns the next baseline.
+func (c *canvas) lines(x, y float64, f face, lines []string) float64 {
+	for _, s := range lines {
+		c.text(x, y, f, s)
+		y += f.lead()
+	}
+	return y
+}
+
+// paragraph writes s into a column w wide and returns the next baseline.
+func (c *canvas) paragraph(x, y, w float64, f face, s string) float64 {
+	return c.lines(x, y, f, c.wrap(f, w, s))
+}
