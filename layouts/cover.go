@@ -50,7 +50,7 @@ func (v Cover) pages(c *canvas) []page {
 
 // coverTitle is the show's title with the revision beside it.
 func (c *canvas) coverTitle(v Cover) piece {
-	rev := digits(12)
+	rev := capitals(revTall)
 	revision := "REV " + v.Revision
 	w := c.body().w - c.width(rev, revision) - 8
 	beside := w > 60

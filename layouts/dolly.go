@@ -64,12 +64,12 @@ func (d Dolly) part(from, to int) Dolly {
 }
 
 const (
-	dollyDigit = 12.0 // mm; NUREG-0700 rev. 3, 11.4.1.5-1: 20 minutes of arc at 2 m is 11.6 mm
+	dollyDigit = 12.3 // mm, so that letters are 12 mm tall; NUREG-0700 rev. 3, 11.4.1.5-1: 20 minutes of arc at 2 m is 11.6 mm
 	idTall     = 24.0
 	wordTall   = 10.0
 	dollyMost  = 18.0
 	dollyRow   = 36.0
-	dollyLeast = 13.0
+	dollyLeast = 13.2
 	rowsUp     = 10.0 // headings above the first box
 	pickBar    = 14.6
 	pickWords  = 20.0 // room for 'pick hole'

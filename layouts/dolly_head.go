@@ -21,21 +21,21 @@ const (
 // dolly gets a third line, and the letter then is as tall as its word. The
 // widest ids are set less tall, so that the side mark stands beside them.
 func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
-	t := dollyTop{which: digits(idTall)}
+	t := dollyTop{which: capitals(idTall)}
 	if d.Word != "dolly" {
-		t.which = digits(wordTall)
+		t.which = capitals(wordTall)
 	}
 	for _, tall := range []float64{idTall, 20, 16} {
-		t.id = digits(tall)
+		t.id = capitals(tall)
 		if c.width(t.id, d.ID)+markSide+3 <= w {
 			break
 		}
 	}
-	id, rev := c.width(t.id, d.ID), c.width(digits(dollyDigit), "REV "+d.Revision)
-	which := func() float64 { return 5 + c.width(digits(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
-	const first, lineRev = idBase, dollyDigit + 3.0
-	t.wordX, t.word, t.rev = id, first, 14
-	t.mark = spot{w - markSide, 20}
+	id, rev := c.width(t.id, d.ID), c.width(capitals(revTall), "REV "+d.Revision)
+	which := func() float64 { return 5 + c.width(capitals(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
+	const first, lineRev = idBase, revTall + 3.4
+	t.wordX, t.word, t.rev = id, first, 14.8
+	t.mark = spot{w - markSide, 20.4}
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
 		t.height = first + 11
@@ -43,9 +43,9 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev
 	default:
-		t.wordX, t.word = -5, first+t.which.em()*digitHeight+3
+		t.wordX, t.word = -5, first+t.which.em()*capHeight+3.6
 		if which()+6+rev > w {
-			t.which = digits(wordTall)
+			t.which = capitals(wordTall)
 			t.word = first + wordTall + 3
 			t.rev = t.word + lineRev
 		} else {
@@ -70,9 +70,9 @@ func (c *canvas) dollyHead(room box, d Dolly) box {
 	c.in("head", box{room.x, room.y, room.w, height}, func() {
 		c.text(room.x, room.y+idBase, t.id, d.ID)
 		x := room.x + t.wordX + 5
-		c.text(x, room.y+t.word, digits(wordTall), d.Word)
-		c.text(x+c.width(digits(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
-		c.right(room.right(), room.y+t.rev, digits(dollyDigit), "REV "+d.Revision)
+		c.text(x, room.y+t.word, capitals(wordTall), d.Word)
+		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
+		c.right(room.right(), room.y+t.rev, capitals(revTall), "REV "+d.Revision)
 		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other")
 		c.sideMark(d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
 		c.lines(room.x, room.y+t.height-4.6, text, joins)

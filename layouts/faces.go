@@ -21,6 +21,7 @@ var (
 // Measures of the font, in ems. Source: the glyph outlines of Go Bold.
 const (
 	digitHeight = 0.741
+	capHeight   = 0.723
 	digitWidth  = 0.556
 	pointWidth  = 0.278
 	ptPerMm     = 72 / 25.4
@@ -28,6 +29,13 @@ const (
 
 // digits returns the bold face whose digits are mm tall.
 func digits(mm float64) face { return face{true, mm / digitHeight * ptPerMm} }
+
+// capitals returns the bold face whose capitals are mm tall; its digits are a
+// little taller.
+func capitals(mm float64) face { return face{true, mm / capHeight * ptPerMm} }
+
+// revTall is how tall REV stands on every sheet that has it, in mm.
+const revTall = 12.0
 
 // em returns the size of a face in mm.
 func (f face) em() float64 { return f.pt / ptPerMm }

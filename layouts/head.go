@@ -26,7 +26,7 @@ type headStyle struct {
 // to stand beside the id.
 func (c *canvas) headFor(w float64, h Head) headStyle {
 	id := c.width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 13.4, names: box{id, 0, w - id - c.width(digits(12), "REV "+h.Revision) - 6, headHeight - 3}}
+	s := headStyle{height: headHeight, rev: 14.2, names: box{id, 0, w - id - c.width(capitals(revTall), "REV "+h.Revision) - 6, headHeight - 3}}
 	if s.names.w < 30 {
 		s.names.w = w - id
 		s.rev, s.height = s.rev+15, s.height+15
@@ -55,7 +55,7 @@ func (c *canvas) head(room box, h Head) box {
 		c.text(room.x, room.y+14, idFace, h.ID)
 		y := c.lines(room.x+s.names.x, room.y+s.names.y+4, textB, s.name)
 		c.lines(room.x+s.names.x, y, small, s.says)
-		c.right(room.right(), room.y+s.rev, digits(12), "REV "+h.Revision)
+		c.right(room.right(), room.y+s.rev, capitals(revTall), "REV "+h.Revision)
 		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other")
 		c.line(room.x, room.y+s.height-2, room.right(), room.y+s.height-2, heavy)
 	})
