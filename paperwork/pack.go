@@ -72,19 +72,37 @@ func (h *hung) doNotFly() layouts.DoNotFly {
 	return d
 }
 
-// Summary says what was written: the file, its pages, and a line per stack.
+// Summary says what was written: the file, its pages, a line per stack, and
+// what is not checked.
 func (j *Job) Summary(out string, pages int) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "wrote %s, %s, revision %s, %s\n", out, count(pages, "page"), j.job.Revision, j.job.Fingerprint)
 	for _, h := range j.stacks {
 		fmt.Fprintf(&b, "%s  %s: %s\n", h.ID, h.Name, h.verdict())
 	}
+	seen := map[string]bool{}
 	for _, h := range j.stacks {
-		for _, c := range h.cautions {
-			if c.Rule == "not_checked" {
-				fmt.Fprintf(&b, "%s: %s\n", where(h.ID, c.Where), c.Says)
+		for _, line := range h.unchecked() {
+			if !seen[line] {
+				b.WriteString(line + "\n")
 			}
+			seen[line] = true
 		}
 	}
 	return b.String()
+}
+
+// unchecked writes what is not checked of a stack: of its gear under the gear's
+// key, so that stacks that share it say the same.
+func (h *hung) unchecked() (lines []string) {
+	for _, c := range h.cautions {
+		switch {
+		case c.Rule != "not_checked":
+		case c.Where == "":
+			lines = append(lines, h.ID+": "+c.Says)
+		default:
+			lines = append(lines, c.Where+": "+c.Says)
+		}
+	}
+	return lines
 }
