@@ -12,7 +12,7 @@ type dollyTop struct {
 
 const (
 	markSide = 14.0
-	idBase   = idTall + 5 // clear of the edge of the paper with the font's full height
+	idBase   = idTall + 6 // clear of the edge of the paper with the font's full height
 )
 
 // dollyTopFor measures the head: the stack's id and the dolly's letter, 24 mm

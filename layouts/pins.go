@@ -143,8 +143,8 @@ func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
 	for _, r := range p.Rows {
 		c.pinRow(box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
 		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
-		c.ladder(ladderX, y-1.2, ladderPitch, r.Ladder)
-		c.text(ladderX-1, y+3.4, small, r.Ordinal)
+		c.ladder(ladderX, y-1.5, ladderPitch, r.Ladder)
+		c.text(ladderX-1, y+2.5, small, r.Ordinal)
 		c.seen(tickX, y, r.Pins)
 		y += s.row
 	}

@@ -166,7 +166,7 @@ func (h *hung) massWords() string {
 func (h *hung) inclinometer() []layouts.Line {
 	poses := h.finished.poses
 	first, last := poses[0].Aim, poses[len(poses)-1].Aim
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aim(first), Says: fmt.Sprintf("wanted %s; bar %s", aim(h.Aim), aim(h.finished.tilt))}}
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aim(first), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", aim(h.Aim), aim(h.finished.tilt))}}
 	if len(poses) == 1 {
 		return lines
 	}
@@ -188,7 +188,7 @@ func (h *hung) bend() float64 {
 
 // pinNotes are the sentences under the figures.
 func (h *hung) pinNotes() []string {
-	notes := []string{"Inclinometer: on the flat of the front or back marked by the maker, not on the sloping lid, once the joint hangs."}
+	var notes []string
 	if len(h.Picks) == 1 {
 		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
 	}
