@@ -1,0 +1,115 @@
+package layouts
+
+import (
+	"math/rand"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/image/font/gofont/gobold"
+	"golang.org/x/image/font/gofont/goregular"
+)
+
+func canvasFor() *canvas { return newCanvas(false, time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)) }
+
+// The two faces have the same characters, so that one set serves for both.
+func TestFacesHaveTheSameCharacters(t *testing.T) {
+	assert.Equal(t, characters(goregular.TTF), characters(gobold.TTF))
+	for _, r := range "AZaz09 °·×½→←–…ÄßŁřČñΩЖя" {
+		assert.True(t, Prints(r), "%c", r)
+	}
+	for _, r := range "漢☐✓א" {
+		assert.False(t, Prints(r), "%c", r)
+	}
+}
+
+// Ink outside its block fails the pack: here text that is wider than its room.
+func TestInkOutsideItsBlockFails(t *testing.T) {
+	c := canvasFor()
+	c.pdf.AddPage()
+	c.in("narrow", box{50, 50, 10, 5}, func() { c.text(50, 54, text, "wider than this") })
+	require.ErrorContains(t, c.err, "leaves the block narrow")
+	c = canvasFor()
+	c.pdf.AddPage()
+	c.in("wide", box{50, 50, 60, 5}, func() { c.text(50, 54, text, "not wider than this") })
+	require.NoError(t, c.err)
+}
+
+// Lines are no wider than their column, lose no character and never part a
+// figure from its unit.
+func TestWrap(t *testing.T) {
+	c := canvasFor()
+	const s = "front 1343 kg, rear 247 kg + 5 % = 260 kg of averyveryverylongwordindeedthatfitsnowhere 3 m"
+	for w := 12.0; w < 80; w++ {
+		lines := c.wrap(text, w, s)
+		assert.Equal(t, strings.ReplaceAll(s, " ", ""), strings.ReplaceAll(strings.Join(lines, ""), " ", ""))
+		for _, line := range lines {
+			assert.LessOrEqual(t, c.width(text, line), w, line)
+			assert.NotContains(t, []string{"kg", "kg,", "%", "m"}, strings.Fields(line)[0], "%v", lines)
+		}
+	}
+	assert.Empty(t, c.wrap(text, 20, ""))
+	assert.NotEmpty(t, c.wrap(text, -1, "ends all the same"))
+}
+
+// Spread labels keep their order and their distance, stay within bounds where
+// there is room, and do not move where they need not.
+func TestSpread(t *testing.T) {
+	r := rand.New(rand.NewSource(1))
+	for range 300 {
+		want := make([]float64, 1+r.Intn(20))
+		for i := range want {
+			want[i] = r.Float64() * 100
+		}
+		slices.Sort(want)
+		at := spread(want, 4, 0, 100)
+		for i := range at {
+			assert.True(t, at[i] >= -1e-9 && at[i] <= 100+1e-9)
+			if i > 0 {
+				assert.GreaterOrEqual(t, at[i]-at[i-1], 4-1e-9)
+			}
+		}
+	}
+	assert.Equal(t, []float64{10, 20, 30}, spread([]float64{10, 20, 30}, 4, 0, 100))
+}
+
+// Pieces go on from page to page in their order; a heading never ends a page.
+func TestCutKeepsHeadingsWithRows(t *testing.T) {
+	head, row := piece{h: 10, keep: true}, piece{h: 10}
+	pages := cut([]piece{head, row, row, head, row, row}, 35)
+	var sizes []int
+	for _, p := range pages {
+		sizes = append(sizes, len(p))
+		assert.False(t, p[len(p)-1].keep)
+	}
+	assert.Equal(t, []int{3, 3}, sizes)
+	assert.Len(t, cut(nil, 10), 1)
+}
+
+// A frame shows all of its drawing at the largest scale that it fits.
+func TestFrame(t *testing.T) {
+	room := box{10, 10, 100, 50}
+	f := frameFor(Ruler{}, Place{0, 0}, Place{2, 1}, room)
+	assert.Equal(t, 20, f.scale)
+	for _, p := range []Place{{0, 0}, {2, 1}} {
+		at := f.at(p)
+		assert.True(t, at.x >= 10 && at.x <= 110 && at.y >= 10 && at.y <= 60)
+	}
+	assert.InDelta(t, 50, f.at(Place{1, 0}).x-f.at(Place{0, 0}).x, 1e-9, "1 m at 1:20")
+	assert.InDelta(t, 50, f.at(Place{0, 0}).y-f.at(Place{0, 1}).y, 1e-9, "up the page")
+	assert.Equal(t, 24, frameFor(Ruler{Imperial: true}, Place{0, 0}, Place{2, 1}, room).scale)
+	assert.Equal(t, 400, frameFor(Ruler{}, Place{0, 0}, Place{30, 1}, room).scale)
+}
+
+// Modules of a code are never smaller than half a millimetre.
+func TestCodesGrowWithTheirText(t *testing.T) {
+	c := canvasFor()
+	assert.Equal(t, usualCode, c.codeSide(Code{Text: "SL REV B 3F9A1C07 PICK 22 1:0"}))
+	long := Code{Text: strings.Repeat("12:WWWW ", 40)}
+	side := c.codeSide(long)
+	assert.Greater(t, side, usualCode)
+	assert.GreaterOrEqual(t, side/float64(len(c.bitmapOf(long.Text))+2*quiet), leastModule)
+}
