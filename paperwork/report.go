@@ -6,6 +6,19 @@ import (
 	"strings"
 )
 
+// columns is how wide a report may be.
+const columns = 100
+
+// spaced joins parts with wide gaps, or where that is too wide with a line each.
+func spaced(parts ...string) string {
+	for _, gap := range []string{"     ", "   "} {
+		if s := strings.Join(parts, gap); len([]rune(s)) <= columns {
+			return s
+		}
+	}
+	return strings.Join(parts, "\n    ")
+}
+
 // Report writes the figures for a person at a terminal: held stacks first, the
 // verdict last, at most 100 columns.
 func (j *Job) Report() string {
@@ -16,7 +29,7 @@ func (j *Job) Report() string {
 		h.report(&b)
 		b.WriteString("\n")
 	}
-	b.WriteString(j.verdict() + "\n")
+	b.WriteString(strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
 }
 
@@ -60,7 +73,7 @@ func (h *hung) report(b *strings.Builder) {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		h.reportFindings(b, "", h.holds)
 	} else {
-		fmt.Fprintf(b, "%s  %s     %s\n", h.ID, h.Name, h.verdict())
+		fmt.Fprintln(b, spaced(h.ID+"  "+h.Name, h.verdict()))
 		h.reportStack(b)
 		h.reportJoints(b)
 		h.reportLifts(b)
@@ -92,9 +105,9 @@ func (h *hung) counts() (cautions, unchecked int) {
 
 func (h *hung) reportStack(b *strings.Builder) {
 	u := h.unit()
-	fmt.Fprintf(b, "  %s, %s   %s   aim %s (wanted %s)   lowest %s\n",
-		count(len(h.Cabinets), "cabinet"), u.load(h.finished.centre.Mass), h.holeWords(),
-		aim(h.finished.poses[0].Aim), aim(h.Aim), u.length(h.raise+h.finished.lowest()))
+	fmt.Fprintln(b, spaced("  "+count(len(h.Cabinets), "cabinet")+", "+u.load(h.finished.centre.Mass), h.holeWords(),
+		fmt.Sprintf("aim %s (wanted %s)", aim(h.finished.poses[0].Aim), aim(h.Aim)),
+		"lowest "+u.length(h.raise+h.finished.lowest())))
 	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())
 }
 
@@ -163,7 +176,7 @@ func (h *hung) reportPoints(b *strings.Builder) {
 func (h *hung) reportFindings(b *strings.Builder, kind string, findings []Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, where(f.Rule, f.Where))
-		for _, line := range folded(f.Says, 100-len([]rune(head))-1) {
+		for _, line := range folded(f.Says, columns-len([]rune(head))-1) {
 			fmt.Fprintf(b, "%s %s\n", head, line)
 			head = strings.Repeat(" ", len([]rune(head)))
 		}
