@@ -79,14 +79,14 @@ func (c *canvas) loadOutBox(b box, d Dolly) {
 	c.rect(b, 0, black)
 	f, lines := c.loadOut(d, b.w)
 	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
-	c.inverse(func() { c.lines(b.x+14, y, f, lines) })
+	c.inverse(func() { c.holes(b.x+14, y, f, black, lines) })
 	c.pinOut(box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
 }
 
 func (c *canvas) sums(room box, d Dolly) {
 	y := room.y + 6
 	c.text(room.x, y, small, "Sum of these holes")
-	y = c.lines(room.x+ofWidth, y, section, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 3
+	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 3
 	for _, l := range d.Figures {
 		c.figureLine(room.x, y+3, room.w, l)
 		y += c.lineHeight(l, room.w)
@@ -94,5 +94,5 @@ func (c *canvas) sums(room box, d Dolly) {
 	c.pinIn(box{room.x, y - 0.6, 10, 8})
 	base := y + 4.4
 	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
-	c.lines(room.x, y, small, c.footNotes(d, room.w))
+	c.holes(room.x, y, small, white, c.footNotes(d, room.w))
 }

@@ -173,7 +173,7 @@ func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
 	}
 	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
 		s := e.labelled()[i]
-		c.right(x, y+1.1, smallB, s.Hole)
+		c.hole(x-c.width(smallB, s.Hole), y+1.1, smallB, white, s.Hole)
 		rear := f.at(s.Corners[3])
 		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
 	}

@@ -138,7 +138,7 @@ func (c *canvas) stripNumbers(f frame, s Strip, room box) {
 		}
 		taken = append(taken, [2]float64{p.x - half, p.x + half})
 		c.line(p.x, p.y+1, p.x, y-3.4, light)
-		c.centre(p.x, y, small, h.Label)
+		c.hole(p.x-c.width(small, h.Label)/2, y, small, white, h.Label)
 	}
 }
 
@@ -156,7 +156,7 @@ func (c *canvas) usedNumbers(f frame, s Strip, room box, y float64) (taken [][2]
 		h := s.Holes[s.Used[len(s.Used)-1-i]]
 		p := f.at(h.At)
 		c.line(p.x, p.y, x, y-5, light)
-		c.centre(x, y, big, h.Label)
+		c.hole(x-c.width(big, h.Label)/2, y, big, white, h.Label)
 		taken = append(taken, [2]float64{x - gap/2, x + gap/2})
 	}
 	return taken

@@ -32,17 +32,27 @@ func (c *canvas) labelWidths(f face, label string) (whole, rest float64) {
 }
 
 // label writes a hole's label, mm tall, so that its point (or its end) stands
-// at x: figures in a column then line up. On a poor copy a slashed nought is
-// an eight and a lost point makes a hole of 1.0 a hole of 10, so the slash of
-// each nought is wiped out and each point is set as a larger square. The text
-// stays text.
+// at x: figures in a column then line up.
 func (c *canvas) label(x, y, mm float64, label string) {
 	f := digits(mm)
 	whole, _ := c.labelWidths(f, label)
-	x -= whole
-	c.text(x, y, f, label)
-	for _, r := range label {
-		c.legible(x, y, f.em(), r)
+	c.hole(x-whole, y, f, white, label)
+}
+
+// hole writes a text of holes so that a poor copy cannot change it: on the
+// ground it stands on, white or black, the slash of each nought is wiped out
+// and each point is set as a larger square. The text stays text.
+func (c *canvas) hole(x, y float64, f face, ground int, s string) {
+	c.text(x, y, f, s)
+	for _, r := range s {
+		switch r {
+		case '0':
+			c.openCounter(x, y, f, ground)
+		case '.':
+			const side = 0.2 // em; more than a quarter of a digit's height
+			c.pdf.SetFillColor(white-ground, white-ground, white-ground)
+			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
+		}
 		x += c.width(f, string(r))
 	}
 }
@@ -53,26 +63,17 @@ func (c *canvas) endLabel(x, y, mm float64, label string) {
 	c.label(x-rest, y, mm, label)
 }
 
-// legible redraws what a copier spoils of one character at x: it opens the
-// whole counter of a nought, and sets a point as a square.
-func (c *canvas) legible(x, y, em float64, r rune) {
-	switch r {
-	case '0':
-		c.openCounter(x, y, em)
-	case '.':
-		const side = 0.2 // em; more than a quarter of a digit's height
-		c.pdf.SetFillColor(black, black, black)
-		c.pdf.Rect(x+(pointWidth-side)/2*em, y-side*em, side*em, side*em, "F")
-	}
-}
-
 // openCounter wipes the slash out of a nought: it fills the outline of the
 // counter, four quarters of a curve with one control point each, as the
 // glyph's outline has them.
-func (c *canvas) openCounter(x, y, em float64) {
-	const left, right, top, bottom, mx, my = 0.174, 0.383, 0.651, 0.071, 0.2785, 0.361
+func (c *canvas) openCounter(x, y float64, f face, ground int) {
+	left, right, top, bottom := 0.138, 0.418, 0.669, 0.053
+	if f.bold {
+		left, right, top, bottom = 0.174, 0.383, 0.651, 0.071
+	}
+	em, mx, my := f.em(), 0.2785, 0.361
 	at := spot{mx, bottom}
-	c.pdf.SetFillColor(white, white, white)
+	c.pdf.SetFillColor(ground, ground, ground)
 	c.pdf.MoveTo(x+at.x*em, y-at.y*em)
 	for _, q := range [][2]spot{{{right, bottom}, {right, my}}, {{right, top}, {mx, top}}, {{left, top}, {left, my}}, {{left, bottom}, {mx, bottom}}} {
 		control, end := q[0], q[1]
@@ -83,6 +84,16 @@ func (c *canvas) openCounter(x, y, em float64) {
 		at = end
 	}
 	c.pdf.DrawPath("F")
+}
+
+// holes writes lines of a text of holes from the baseline y down, and returns
+// the next baseline.
+func (c *canvas) holes(x, y float64, f face, ground int, lines []string) float64 {
+	for _, s := range lines {
+		c.hole(x, y, f, ground, s)
+		y += f.lead()
+	}
+	return y
 }
 
 // A tabStyle is how large the tabs of a sheet are.
@@ -128,7 +139,7 @@ func (c *canvas) tab(x, y float64, t tabStyle, h Hole) {
 // ghost draws the tab of a joint that belongs to another sheet.
 func (c *canvas) ghost(x, y, w, h float64, s string) {
 	c.dashed(1.5, 1.2, func() { c.round(box{x, y - h/2, w, h}, h*0.15, light, white) })
-	c.centre(x+w/2, y+text.em()*0.3, text, s)
+	c.hole(x+(w-c.width(text, s))/2, y+text.em()*0.3, text, white, s)
 }
 
 // ladderMost is how many holes of a joint a ladder shows.
