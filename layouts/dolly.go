@@ -45,7 +45,7 @@ func (d Dolly) pages(c *canvas) (pages []page) {
 			part = d.part(i*len(d.Rows)/parts, (i+1)*len(d.Rows)/parts)
 			part.Sheet += fmt.Sprintf(" %d of %d", i+1, parts)
 		}
-		pages = append(pages, page{name: part.Sheet, shape: d.Shape, inner: true, draw: part.draw})
+		pages = append(pages, page{name: part.Sheet, shape: d.Shape, draw: part.draw})
 	}
 	return pages
 }

@@ -51,7 +51,7 @@ func (c *canvas) flowing(target, name, shape string, head func(c *canvas, room b
 		if len(groups) > 1 {
 			which = fmt.Sprintf(" %d of %d", i+1, len(groups))
 		}
-		pages = append(pages, page{target: target, name: name + which, shape: shape, inner: i > 0,
+		pages = append(pages, page{target: target, name: name + which, shape: shape,
 			draw: func(c *canvas, room box) {
 				room = head(c, room, which)
 				for n, p := range group {

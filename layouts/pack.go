@@ -35,7 +35,6 @@ type page struct {
 	target string // what codes and clicks call it; "" for none
 	name   string // in the spine and in the list of bookmarks
 	shape  string
-	inner  bool // belongs under the page before it in the list of bookmarks
 	draw   func(c *canvas, room box)
 }
 

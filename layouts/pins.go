@@ -35,7 +35,7 @@ type Line struct{ Of, Figure, Says string }
 // the least height.
 func (p Pins) pages(c *canvas) []page {
 	if c.pinsFit(p) {
-		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, inner: p.Target == "", draw: p.draw}}
+		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, draw: p.draw}}
 	}
 	first, second := p.halves()
 	return append(first.pages(c), second.pages(c)...)

@@ -20,6 +20,3 @@ func spread(want []float64, gap, lo, hi float64) []float64 {
 	}
 	return at
 }
-
-// fits reports whether n labels find room.
-func fits(n int, gap, lo, hi float64) bool { return float64(n-1)*gap <= hi-lo }
