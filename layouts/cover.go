@@ -69,7 +69,7 @@ func (c *canvas) coverTitle(v Cover) piece {
 			base = room.bottom() - 4.4
 		}
 		c.right(room.right(), base, rev, revision)
-		c.right(room.right(), base+4, small, "bin any other")
+		c.right(room.right(), base+4, small, "bin any other REV")
 	}}
 }
 

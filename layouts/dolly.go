@@ -58,7 +58,7 @@ func (d Dolly) part(from, to int) Dolly {
 		d.Above, d.First, d.Picks = "cabinet "+all[from-1].Number+", on the sheet before", "", nil
 	}
 	if to < len(all) {
-		d.Below, d.Ghost = "cabinet "+all[to].Number+" below", all[to].Hole.Label+" · on the next sheet"
+		d.Below, d.Ghost = "cabinet "+all[to].Number+" below", "hole "+all[to].Hole.Label+" on the next sheet"
 	}
 	return d
 }
@@ -71,7 +71,7 @@ const (
 	dollyRow   = 36.0
 	dollyLeast = 13.2
 	rowsUp     = 10.0 // headings above the first box
-	pickBar    = 14.6
+	pickBar    = 15.6
 	pickWords  = 20.0 // room for 'pick hole'
 	ghostBar   = 8.0
 
@@ -100,7 +100,7 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	}
 	c.tickHeads(room.y, x, d.Boxes)
 	c.audience(box{room.x, room.y + 0.6, 22, 8})
-	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so that the arrow points there")
+	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so; rear link pins to the right")
 	tabX := room.x + boxW - t.width() - 6
 	y := room.y + rowsUp
 	c.dollyBar(box{room.x, y, boxW, bar}, tabX, room.w, d)
@@ -159,7 +159,7 @@ func (c *canvas) picksInLine(d Dolly, w float64) bool {
 func (c *canvas) barHeight(d Dolly, w float64) float64 {
 	switch {
 	case len(d.Picks) == 0:
-		return 10
+		return 11.5
 	case c.picksInLine(d, w):
 		return pickBar
 	}

@@ -20,10 +20,10 @@ func (d Dolly) setWords() string {
 }
 
 // loadOut is the text of the black box in lines: in running type, or where it
-// takes more than one line in the smallest.
+// takes more than two lines in the smallest.
 func (c *canvas) loadOut(d Dolly, w float64) (face, []string) {
 	s := "LOAD-OUT ONLY, weight off: " + d.LoadOut
-	if lines := c.wrap(textB, w-16, s); len(lines) == 1 {
+	if lines := c.wrap(textB, w-16, s); len(lines) <= 2 {
 		return textB, lines
 	}
 	return smallB, c.wrap(smallB, w-16, s)
@@ -56,7 +56,7 @@ func (c *canvas) loadOutHeight(d Dolly, w float64) float64 {
 
 // sumHeight is the height of the sum, which may take more than one line.
 func (c *canvas) sumHeight(d Dolly, w float64) float64 {
-	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 1
+	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 3
 }
 
 func (c *canvas) dollyFoot(room box, d Dolly) {
@@ -85,8 +85,8 @@ func (c *canvas) loadOutBox(b box, d Dolly) {
 
 func (c *canvas) sums(room box, d Dolly) {
 	y := room.y + 6
-	c.text(room.x, y, small, "Sum of these holes")
-	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 3
+	c.lines(room.x, y, small, []string{"Sum of splays,", "for the radio"})
+	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 5
 	for _, l := range d.Figures {
 		c.figureLine(room.x, y+3, room.w, l)
 		y += c.lineHeight(l, room.w)

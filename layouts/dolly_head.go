@@ -73,7 +73,7 @@ func (c *canvas) dollyHead(room box, d Dolly) box {
 		c.text(x, room.y+t.word, capitals(wordTall), d.Word)
 		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
 		c.right(room.right(), room.y+t.rev, capitals(revTall), "REV "+d.Revision)
-		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other")
+		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other REV")
 		c.sideMark(d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
 		c.lines(room.x, room.y+t.height-4.6, text, joins)
 		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)

@@ -56,7 +56,7 @@ func (c *canvas) head(room box, h Head) box {
 		y := c.lines(room.x+s.names.x, room.y+s.names.y+4, textB, s.name)
 		c.lines(room.x+s.names.x, y, small, s.says)
 		c.right(room.right(), room.y+s.rev, capitals(revTall), "REV "+h.Revision)
-		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other")
+		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other REV")
 		c.line(room.x, room.y+s.height-2, room.right(), room.y+s.height-2, heavy)
 	})
 	return c.headRoom(room, h)

@@ -66,11 +66,12 @@ func (c *canvas) handsOff(b box) {
 	c.line(b.x, b.bottom(), b.right(), b.y, 0.8)
 }
 
-// audience: three heads, and an arrow their way.
+// audience: three heads, and an arrow their way, to the left: on a dolly's sheet
+// the rear links stand to the right.
 func (c *canvas) audience(b box) {
-	c.arrow(b.x, b.x+b.w*0.5, b.y+b.h*0.5, b.h*0.3)
+	c.arrow(b.right(), b.x+b.w*0.5, b.y+b.h*0.5, b.h*0.3)
 	for i := range 3 {
-		x := b.x + b.w*(0.62+0.15*float64(i))
+		x := b.x + b.w*(0.08+0.15*float64(i))
 		c.disc(x, b.y+b.h*0.34, b.h*0.13, 0, black)
 		c.rect(box{x - b.h*0.16, b.y + b.h*0.52, b.h * 0.32, b.h * 0.3}, 0, black)
 	}

@@ -44,11 +44,11 @@ func (c *canvas) label(x, y, mm float64, label string) {
 // and each point is set as a larger square. The text stays text.
 func (c *canvas) hole(x, y float64, f face, ground int, s string) {
 	c.text(x, y, f, s)
-	for _, r := range s {
-		switch r {
-		case '0':
+	for i, r := range s {
+		switch {
+		case r == '0':
 			c.openCounter(x, y, f, ground)
-		case '.':
+		case r == '.' && pointOf(s, i):
 			const side = 0.2 // em; more than a quarter of a digit's height
 			c.pdf.SetFillColor(white-ground, white-ground, white-ground)
 			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
@@ -61,6 +61,13 @@ func (c *canvas) hole(x, y float64, f face, ground int, s string) {
 func (c *canvas) endLabel(x, y, mm float64, label string) {
 	_, rest := c.labelWidths(digits(mm), label)
 	c.label(x-rest, y, mm, label)
+}
+
+// pointOf reports whether the point at s[i] is that of a figure, and not the
+// end of a sentence.
+func pointOf(s string, i int) bool {
+	digit := func(i int) bool { return i >= 0 && i < len(s) && s[i] >= '0' && s[i] <= '9' }
+	return digit(i + 1)
 }
 
 // openCounter wipes the slash out of a nought: it fills the outline of the

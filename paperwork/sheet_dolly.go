@@ -33,8 +33,8 @@ func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
 		Above: h.above(s), Picks: h.pickHoles(s), First: h.firstWords(k, s),
 		Rows: h.rows(s, false), Caption: h.dollyCaption(s), Boxes: h.twoPins(s),
-		PinsSet: h.setWords(), Sum: h.sum(s), Figures: h.dollyFigures(k),
-		LoadOut: h.loadOut(s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
+		PinsSet: h.setWords(k, s), Sum: h.sum(s), Figures: h.dollyFigures(k),
+		LoadOut: h.loadOut(k, s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
 	}
 	d.Word, d.Which = h.sheetName(k, s)
 	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
@@ -101,7 +101,7 @@ func (h *hung) above(s span) string {
 	if s.from == 1 {
 		return h.Bar.Key
 	}
-	return h.neighbour(s.from - 1)
+	return h.neighbour(s.from-1) + " above"
 }
 
 // firstWords says how the first joint of a sheet is made.
@@ -123,18 +123,23 @@ func (h *hung) below(s span) (what, ghost string) {
 	what = h.neighbour(s.to+1) + " below"
 	label := h.Cabinets[s.to].Hole.Label
 	if set := h.setOf(s.to + 1); h.hasDollies() && set != h.setOf(s.to) {
-		return what, fmt.Sprintf("%s · goes with dolly %s", label, letter(set-1))
+		return what, fmt.Sprintf("hole %s goes with dolly %s", label, letter(set-1))
 	}
-	return what, fmt.Sprintf("%s · on the next sheet", label)
+	return what, fmt.Sprintf("hole %s on the next sheet", label)
 }
 
-// setWords says when the link pins are set, or nothing where the job does not.
-func (h *hung) setWords() string {
+// setWords says when the link pins are set, or nothing where the job does not;
+// and how the first joint is made, which is not set on the dolly.
+func (h *hung) setWords(k int, s span) string {
+	first := h.firstWords(k, s)
+	if first != "" {
+		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.from, first)
+	}
 	switch h.PinsSet {
 	case job.OnDolly:
-		return "Set all pins now, before it rolls in."
+		return "Set all pins now, before it rolls in." + first
 	case job.InTheAir:
-		return "Hinges only now, link pins at the lift."
+		return "Hinges only now, link pins at the lift." + first
 	}
 	return ""
 }
@@ -163,7 +168,7 @@ func (h *hung) dollyFigures(k int) []layouts.Line {
 	kg, extras := h.setMass(k)
 	says := count(h.Sets[k], "cabinet")
 	if extras > 0 {
-		says += " and what is tied to them"
+		says += fmt.Sprintf(" and %s tied to them", count(extras, "extra"))
 	}
 	if h.Dolly != nil {
 		says += fmt.Sprintf("; %s with the dolly", h.unit().load(kg+h.Dolly.Mass))
@@ -175,7 +180,10 @@ func (h *hung) dollyFigures(k int) []layouts.Line {
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
 func (h *hung) dollyCaption(s span) string {
-	caption := "Boxes: " + h.boxWords(s)
+	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + h.boxWords(s)
+	if h.twoPins(s) {
+		caption += " L and R seen from behind, looking at the audience."
+	}
 	if s.from == 1 {
 		caption += fmt.Sprintf(" Bar: %s, its pick holes counted from the front, the audience's side.", h.Bar.Key)
 	}
@@ -215,31 +223,49 @@ func (h *hung) setMass(k int) (kg float64, extras int) {
 	return kg, extras
 }
 
-// loadOut says which holes the pins go to for the truck, type by type.
-func (h *hung) loadOut(s span) string {
+// loadOut says which holes the pins of the joints that stay together go to for
+// the truck, and which joint is released then.
+func (h *hung) loadOut(k int, s span) string {
 	var parts []string
-	for _, t := range h.types() {
-		if !h.onSheet(t, s) {
-			continue
+	for n := h.firstKept(k, s); n <= s.to; {
+		hole, last := h.truckHole(n), n
+		for last < s.to && h.truckHole(last+1) == hole {
+			last++
 		}
-		name := ""
-		if len(h.types()) > 1 {
-			name = " of " + t.Name
-		}
-		if t.Transport == nil {
-			parts = append(parts, fmt.Sprintf("transport hole%s NOT GIVEN: ask, and write it here ______", name))
-		} else {
-			parts = append(parts, fmt.Sprintf("pins%s to hole %s", name, t.Transport.Label))
-		}
+		parts = append(parts, fmt.Sprintf("joints above %s: %s", cabinetsWords(span{n, last}), hole))
+		n = last + 1
 	}
-	return strings.Join(parts, "; ") + ". Then release the joint above."
+	if h.firstKept(k, s) > s.from {
+		parts = append(parts, fmt.Sprintf("then release the joint above cabinet %d", s.from))
+	}
+	return strings.Join(parts, "; ") + "."
 }
 
-func (h *hung) onSheet(t *job.Cabinet, s span) bool {
-	for n := s.from; n <= s.to; n++ {
-		if h.Cabinets[n-1].Cabinet == t {
-			return true
-		}
+// firstKept is the first cabinet of a sheet whose joint above stays together
+// on the dolly.
+func (h *hung) firstKept(k int, s span) int {
+	if s.from == h.first(k)+1 {
+		return s.from + 1
 	}
-	return false
+	return s.from
+}
+
+// truckHole says which hole the joint above cabinet n travels in. Its list is
+// that of the cabinet, if it is for the joint above, else of the one above.
+func (h *hung) truckHole(n int) string {
+	owner := h.Cabinets[n-1].Cabinet
+	if !owner.HolesForJointAbove {
+		owner = h.Cabinets[n-2].Cabinet
+	}
+	if owner.Transport == nil {
+		return "NOT GIVEN: ask, and write it here ______"
+	}
+	return "pins to hole " + owner.Transport.Label
+}
+
+func cabinetsWords(s span) string {
+	if s.from == s.to {
+		return fmt.Sprintf("cabinet %d", s.from)
+	}
+	return fmt.Sprintf("cabinets %d to %d", s.from, s.to)
 }
