@@ -131,7 +131,7 @@ func (r *reader) countedHoles(v *value) (holes []PickHole) {
 		at := Offset{first.Behind + float64(i)*spacing, first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
 	}
-	if n := len(holes); n > 0 {
+	if n := len(holes); n > 0 && v.sound() {
 		r.within(v.field("spacing"), holes[n-1].At.Behind, fmt.Sprintf("pick hole %d", n))
 	}
 	return holes

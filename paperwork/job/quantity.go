@@ -99,7 +99,7 @@ func bareWrong(row *Key, s string) string {
 // force.
 func factor(row *Key, s, x, name string) (float64, string) {
 	if row.fits(Mass) && (strings.EqualFold(name, "ton") || strings.EqualFold(name, "tons")) {
-		return 0, fmt.Sprintf("a ton is 1000 kg or 2000 lb; write %s t or %g lb", x, float(x)*2000)
+		return 0, fmt.Sprintf("a ton is 1000 kg or 2000 lb; write %s t or %s lb", x, rounded(float(x)*2000))
 	}
 	for _, u := range units {
 		switch {

@@ -3,7 +3,6 @@ package job
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -68,10 +67,13 @@ func magnitude(row *Key, s string) (x float64, wrong string) {
 	default:
 		x, wrong = measure(row, s)
 	}
+	if wrong == "" {
+		wrong = rangeWrong(row, x, s)
+	}
 	if wrong != "" {
 		return 0, wrong
 	}
-	return x + 0, rangeWrong(row, x, s) // + 0 takes the sign off a nought
+	return x + 0, "" // + 0 takes the sign off a nought
 }
 
 // numeral reads a plain number.
@@ -95,7 +97,7 @@ func rangeWrong(row *Key, x float64, s string) string {
 	dust := 1e-12 * math.Max(1, math.Abs(x))
 	switch {
 	case math.IsInf(x, 0), x > row.Max+dust, x < row.Min-dust, row.Above && x <= row.Min:
-		name := strings.TrimSuffix(last(row.Path), "[]")
+		name := last(strings.TrimSuffix(strings.TrimSuffix(row.Path, "[]"), ".*"))
 		return fmt.Sprintf("%s is out of range; %s is %s", s, name, row.Range())
 	}
 	return ""
@@ -114,6 +116,9 @@ func (k *Key) Range() string {
 	return k.say(k.Min) + " to " + k.say(k.Max)
 }
 
+// rounded writes a number plainly, without the dust of turning units.
+func rounded(x float64) string { return degreesText(math.Round(x*1e6) / 1e6) }
+
 // say writes an SI value of a key in the unit that suits its size.
 func (k *Key) say(x float64) string {
 	unit := k.Hint[0]
@@ -131,7 +136,7 @@ func (k *Key) say(x float64) string {
 			per = u.factor
 		}
 	}
-	n := strconv.FormatFloat(math.Round(x/per*1e6)/1e6, 'f', -1, 64)
+	n := rounded(x / per)
 	if x == 0 || unit == "" {
 		return n
 	}

@@ -12,6 +12,7 @@ import (
 // default, the default is read in its stead.
 type value struct {
 	key       string // path in the job
+	name      string // the last part of it
 	generic   string // path in the table
 	line, col int
 	given     bool
@@ -67,8 +68,8 @@ func (r *reader) complain(at spot, key, format string, args ...any) {
 }
 
 // read reads the node of one key.
-func (r *reader) read(n *yaml.Node, generic, key string, home spot) *value {
-	v := &value{key: key, generic: generic, line: n.Line, col: n.Column, given: true, home: home}
+func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value {
+	v := &value{key: key, name: name, generic: generic, line: n.Line, col: n.Column, given: true, home: home}
 	wrong := r.forbidden(n)
 	if wrong != "" {
 		r.at(v, "%s", wrong)
@@ -84,7 +85,7 @@ func (r *reader) read(n *yaml.Node, generic, key string, home spot) *value {
 	case n.Kind == yaml.ScalarNode && r.rows[generic].Kind.single():
 		r.readScalar(v, n)
 	default:
-		r.at(v, "%s is not written like this; write %s", last(key), r.forms(generic))
+		r.at(v, "%s is not written like this; write %s", name, r.forms(generic))
 	}
 	return v
 }
@@ -94,7 +95,7 @@ func (r *reader) noValue(v *value, n *yaml.Node) {
 	if n.Value == "" {
 		v.line, v.col = v.home.line, v.home.col
 	}
-	r.at(v, "%s has no value; write one or leave the key out", last(v.key))
+	r.at(v, "%s has no value; write one or leave the key out", v.name)
 }
 
 func isNull(n *yaml.Node) bool {
@@ -161,10 +162,10 @@ func join(path, name string) string {
 func (r *reader) readItems(v *value, n *yaml.Node) {
 	row := r.rows[v.generic]
 	if c := float64(len(n.Content)); c < row.Min || c > row.Max {
-		r.at(v, "%s lists %g; write %g to %g", last(v.key), c, row.Min, row.Max)
+		r.at(v, "%s lists %g; write %g to %g", v.name, c, row.Min, row.Max)
 	}
 	for i, item := range n.Content {
-		key := fmt.Sprintf("%s[%d]", v.key, i)
-		v.items = append(v.items, r.read(item, v.generic+"[]", key, spot{item.Line, item.Column}))
+		index := fmt.Sprintf("[%d]", i)
+		v.items = append(v.items, r.read(item, v.generic+"[]", v.key+index, v.name+index, spot{item.Line, item.Column}))
 	}
 }

@@ -27,7 +27,7 @@ func (r *reader) readKeys(v *value, n *yaml.Node) {
 		lines[name] = k.Line
 		if generic, known := r.keyPath(v, name, here, isNull(node)); known {
 			v.names = append(v.names, name)
-			v.fields[name] = r.read(node, generic, join(v.key, name), here)
+			v.fields[name] = r.read(node, generic, join(v.key, name), name, here)
 		}
 	}
 	r.fill(v)
@@ -84,7 +84,7 @@ const knownMost = 8
 func (r *reader) unknownKey(v *value, name, meant string, lone bool) string {
 	wrong := fmt.Sprintf("unknown key %q", clipped(name))
 	if v.key != "" {
-		wrong += " under " + clipped(last(v.key))
+		wrong += " under " + clipped(v.name)
 	}
 	names := r.below[v.generic]
 	switch {
