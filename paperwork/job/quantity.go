@@ -112,6 +112,9 @@ func factor(row *Key, s, x, name string) (float64, string) {
 			return u.factor, ""
 		}
 	}
+	if row.Kind == Length && strings.ContainsAny(name, `'"′″’”`) {
+		return 0, "marks for feet and inches are not read; write them like 14 ft 6 7/16 in"
+	}
 	return 0, fmt.Sprintf("%q is no unit known here; %s is in %s", name, row.Kind, row.unitsKnown())
 }
 

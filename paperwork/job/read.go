@@ -102,7 +102,9 @@ func (r *reader) parse(text []byte) *yaml.Node {
 	case second != nil:
 		r.complain(spot{second.Line, second.Column}, "", "a second job starts here; write one job a file, without ---")
 	}
-	r.lines = strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n")
+	for _, line := range strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n") {
+		r.lines = append(r.lines, []rune(line))
+	}
 	return r.top(first.Content[0])
 }
 

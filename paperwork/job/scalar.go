@@ -41,7 +41,7 @@ func (r *reader) scalar(v *value, row *Key, s string) {
 	case row.Kind == Text || row.Kind == URL:
 		wrong = r.textWrong(s, int(row.Max))
 	case n > wordMost:
-		wrong = fmt.Sprintf("%d characters are too many here; write %s", n, row.Meaning)
+		wrong = fmt.Sprintf("%d characters are too many; write at most %d (%s)", n, wordMost, row.Meaning)
 	}
 	switch {
 	case wrong != "":

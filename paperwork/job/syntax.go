@@ -85,6 +85,7 @@ func syntax(fault error) string {
 		{"tab character", "a tab cannot stand here; indent with blanks"},
 		{"mapping values are not allowed", "a colon or the indentation is off; keys of one section start in one column, and a text with a colon in it is quoted"},
 		{"expected ',' or", "a bracket is not closed or a comma is missing; write [a, b] or {key: value, key: value}"},
+		{"did not find expected node content", "a value is missing, or a comma or bracket stands too many; write [a, b] or {key: value, key: value}"},
 		{"unknown anchor", noAnchors},
 		{"undefined tag handle", "a word begins with !; write the value alone, or quote a text that begins so"},
 		{"while scanning a quoted scalar", "a quote is not closed; close it"},

@@ -35,7 +35,7 @@ func wordingWrong(row *Key, s string) string {
 // textWrong holds a text against its length and the characters of the paper.
 func (r *reader) textWrong(s string, most int) string {
 	if strings.TrimSpace(s) == "" {
-		return "the text is empty; write some or leave the key out"
+		return "the text is empty; write some"
 	}
 	if n := utf8.RuneCountInString(s); n > most {
 		return fmt.Sprintf("%d characters are too many; write at most %d", n, most)

@@ -35,7 +35,7 @@ type spot struct{ line, col int }
 type reader struct {
 	file       string
 	prints     func(rune) bool
-	lines      []string // of the file
+	lines      [][]rune // of the file
 	complaints Complaints
 	given      []string
 	rows       map[string]*Key
@@ -95,7 +95,14 @@ func (r *reader) noValue(v *value, n *yaml.Node) {
 	if n.Value == "" {
 		v.line, v.col = v.home.line, v.home.col
 	}
-	r.at(v, "%s has no value; write one or leave the key out", v.name)
+	row, right := r.rows[v.generic], "write one or leave the key out"
+	switch {
+	case row.Need == Required:
+		right = describe(row)
+	case strings.HasSuffix(row.Path, "[]"):
+		right = "write one or take the item out"
+	}
+	r.at(v, "%s has no value; %s", v.name, right)
 }
 
 func isNull(n *yaml.Node) bool {
@@ -121,7 +128,7 @@ func (r *reader) bareTag(n *yaml.Node) bool {
 	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.lines) {
 		return false
 	}
-	line := []rune(r.lines[n.Line-1])
+	line := r.lines[n.Line-1]
 	return n.Column <= len(line) && line[n.Column-1] == '!'
 }
 

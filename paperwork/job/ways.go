@@ -22,6 +22,9 @@ func towards(s string, w ways) (float64, string) {
 		return 0, ""
 	}
 	p := turns.FindStringSubmatch(s)
+	if n := written.FindStringSubmatch(s); p == nil && n != nil && !number.MatchString(n[1]) {
+		return 0, notPlain(n[1], "write it like "+w.example("1.5"))
+	}
 	if p == nil {
 		return 0, fmt.Sprintf("%q is no %s; write it like %s", s, w.what, w.example("1.5"))
 	}
