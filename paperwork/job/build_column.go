@@ -18,6 +18,9 @@ func (r *reader) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 			whole = r.pinned(&p, splay, column, bar) && whole
 			column = append(column, p)
 		}
+		if len(item.list("splay")) == 0 {
+			column = append(column, Placed{}) // unknown, so that what hangs below it is not judged
+		}
 	}
 	if len(column) > cabinetsMost && !v.bad {
 		r.at(v, "%d cabinets stand in one stack; write at most %d", len(column), cabinetsMost)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"sort"
 	"strings"
+	"unicode"
 )
 
 // A Complaint is one thing wrong with a job file, at the place where a person
@@ -59,6 +60,17 @@ func clipped(s string) string {
 		return string(r[:wordMost]) + "…"
 	}
 	return s
+}
+
+// onOneLine puts a blank for what would break a line: a quoted name in the
+// job may hold a newline.
+func onOneLine(s string) string {
+	return strings.Map(func(c rune) rune {
+		if unicode.In(c, unicode.Cc, unicode.Zl, unicode.Zp) {
+			return ' '
+		}
+		return c
+	}, s)
 }
 
 // near returns the one of some words that a misspelt one was likely meant to

@@ -64,7 +64,7 @@ func (r *reader) at(v *value, format string, args ...any) {
 }
 
 func (r *reader) complain(at spot, key, format string, args ...any) {
-	r.complaints = append(r.complaints, Complaint{r.file, at.line, at.col, key, fmt.Sprintf(format, args...)})
+	r.complaints = append(r.complaints, Complaint{r.file, at.line, at.col, key, onOneLine(fmt.Sprintf(format, args...))})
 }
 
 // read reads the node of one key.
