@@ -136,6 +136,10 @@ func (s Stack) CentreInBar() Weight {
 //
 //	atan((f1-b1)/2/d1) + atan((f2-b2)/2/d2) + atan((pitch1-f1)/d1)
 //
+// It is exact where the pitch is the front height. A gap's part is taken as if
+// the hinge pin stood at the front face: with the pin further back the real room
+// is larger, by a degree or more for a gap of many millimetres.
+//
 // Source: plane geometry of two wedges; our own derivation.
 func BackRoom(upper, lower Wedge, upperPitch float64) float64 {
 	return upper.angle() + lower.angle() + math.Atan((upperPitch-upper.Front)/upper.Depth)

@@ -11,8 +11,7 @@ import (
 )
 
 // printed reads the bold figures of the page that was worked by hand, in their
-// order, and how exact each is: half of its last digit, and as much again for
-// the rounding of the steps before it.
+// order, and the worth of its last digit.
 func printed(t *testing.T) (figures, within []float64) {
 	t.Helper()
 	page, err := os.ReadFile("../testdata/three-cabinets.md")
@@ -49,6 +48,6 @@ func TestThreeCabinetsByHand(t *testing.T) {
 	want, within := printed(t)
 	require.Len(t, want, len(got))
 	for i := range got {
-		assert.InDelta(t, want[i], got[i], within[i], "figure %d of the page", i+1)
+		assert.InDelta(t, want[i], got[i], within[i]/2, "figure %d of the page", i+1)
 	}
 }
