@@ -93,7 +93,7 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	bar := c.barHeight(d, room.w)
 	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
 	t := c.dollyTabs(d, row)
-	boxW := room.w - 4*tickSide*1.25 - 14
+	boxW, names := boxesWidth(room.w), c.dollyNames(d, room.w)
 	x := [4]float64{}
 	for i := range x {
 		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
@@ -106,7 +106,7 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	c.dollyBar(box{room.x, y, boxW, bar}, tabX, room.w, d)
 	y += bar
 	for i, r := range d.Rows {
-		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, c.dollyNames(d, room.w).lines(r.Type))
+		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
 		c.dollyTicks(x, y+row*float64(i), r.Pins)
 	}
 	if c.firstFits(d, room.w) {
@@ -119,10 +119,13 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	c.dollyBelow(box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
 }
 
+// boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
+func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
+
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
 func (c *canvas) firstFits(d Dolly, w float64) bool {
-	return c.width(small, d.First) < w-4*tickSide*1.25-14-numberWidth-8-c.dollyTabs(d, dollyRow).width()
+	return c.width(small, d.First) < boxesWidth(w)-numberWidth-8-c.dollyTabs(d, dollyRow).width()
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
@@ -148,7 +151,7 @@ func (c *canvas) pickWidth(p PickHole) float64 {
 // picksInLine reports whether all pick holes fit beside the widest tab of a
 // sheet w wide; else each has a line to itself, above the tab.
 func (c *canvas) picksInLine(d Dolly, w float64) bool {
-	left := w - 4*tickSide*1.25 - 14 - 12 - c.dollyTabs(d, dollyRow).width()
+	left := boxesWidth(w) - 12 - c.dollyTabs(d, dollyRow).width()
 	for _, p := range d.Picks {
 		left -= c.pickWidth(p)
 	}
@@ -225,7 +228,7 @@ func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
 
 // dollyNames measures the names beside the widest tab there may be.
 func (c *canvas) dollyNames(d Dolly, w float64) names {
-	boxW := w - 4*tickSide*1.25 - 14
+	boxW := boxesWidth(w)
 	return c.namesFor(d.Rows, text, boxW-numberWidth-8-c.dollyTabs(d, dollyRow).width(), 2)
 }
 

@@ -61,7 +61,7 @@ func (h *hung) end(i int) string {
 
 // check applies every rule to the finished stack and to every lift.
 func (h *hung) check() {
-	for _, s := range append([]state{h.finished}, h.lifts...) {
+	for _, s := range h.states() {
 		h.checkHoists(s)
 		h.checkBar(s)
 		h.checkPickHoles(s)

@@ -1,7 +1,6 @@
 package job
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -107,14 +106,8 @@ func TestEdges(t *testing.T) {
 
 // outOfRange counts the complaints of a value's range or length.
 func outOfRange(t *testing.T, text, path, value string) (n int) {
-	var doc yaml.Node
-	require.NoError(t, yaml.Unmarshal([]byte(text), &doc))
-	key := put(t, doc.Content[0], path, value)
-	text2, err := yaml.Marshal(&doc)
-	require.NoError(t, err)
-	_, complaints := readText(string(text2))
-	for _, c := range complaints {
-		if c.Key == key && (strings.Contains(c.Message, "out of range") || strings.Contains(c.Message, "too many") || !strings.HasPrefix(c.Message, "count") && strings.Contains(c.Message, " lists ")) {
+	for _, c := range complaintsOf(t, text, path, value) {
+		if strings.Contains(c.Message, "out of range") || strings.Contains(c.Message, "too many") || !strings.HasPrefix(c.Message, "count") && strings.Contains(c.Message, " lists ") {
 			n++
 		}
 	}
@@ -200,7 +193,8 @@ func TestDefaultsAreAccepted(t *testing.T) {
 	}
 }
 
-func complaintsOf(t *testing.T, text, path, value string) (found []string) {
+// complaintsOf puts a value at a path of a job and returns the complaints there.
+func complaintsOf(t *testing.T, text, path, value string) (found Complaints) {
 	var doc yaml.Node
 	require.NoError(t, yaml.Unmarshal([]byte(text), &doc))
 	key := put(t, doc.Content[0], path, value)
@@ -209,7 +203,7 @@ func complaintsOf(t *testing.T, text, path, value string) (found []string) {
 	_, complaints := readText(string(text2))
 	for _, c := range complaints {
 		if c.Key == key {
-			found = append(found, fmt.Sprint(c))
+			found = append(found, c)
 		}
 	}
 	return found
