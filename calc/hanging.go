@@ -58,6 +58,27 @@ func TwoPicks(w, cg, front, rear float64) (atFront, atRear float64, err error) {
 	return w * (cg - rear) / span, w * (front - cg) / span, nil
 }
 
+// BelowPicks returns how far, in metres, the centre of gravity cg lies below
+// the line through a front and a rear pick hole, all in the bar's axes and
+// measured square to that line. If it is not positive the stack rolls over
+// sideways about the line, whatever tilt the hoists hold.
+//
+// Free body: the whole stack seen along the line through its hooks, its weight
+// at cg and the upward forces on that line. Turned sideways by a small angle, a
+// weight below the line turns it back and one above turns it further.
+//
+//	below = ((cg - front) x (rear - front)) / |rear - front|
+//
+// The two holes must not lie in one place.
+//
+// Source: stability of a body hung from a line, as in any text on statics; the
+// distance of a point from a line is plane geometry.
+func BelowPicks(front, rear, cg Offset) float64 {
+	alongBehind, alongBelow := rear.Behind-front.Behind, rear.Below-front.Below
+	toBehind, toBelow := cg.Behind-front.Behind, cg.Below-front.Below
+	return (alongBehind*toBelow - alongBelow*toBehind) / math.Hypot(alongBehind, alongBelow)
+}
+
 func finite(values ...float64) bool {
 	for _, v := range values {
 		if math.IsNaN(v) || math.IsInf(v, 0) {

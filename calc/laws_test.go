@@ -210,3 +210,20 @@ func TestSmallFormulas(t *testing.T) {
 	assert.InDelta(t, -0.3+0.38, corners[1][2].Z, 1e-12)
 	assert.Zero(t, Centre(nil))
 }
+
+// However the bar is held, the centre of gravity lies as far below the line of
+// its picks: the height of the line above it, by the cosine of the line's slope.
+func TestBelowPicks(t *testing.T) {
+	eachStack(t, func(t *testing.T, r *rand.Rand, s Stack, tilt float64) {
+		front := Offset{r.Float64() - 0.5, r.Float64()*2 - 1}
+		rear := Offset{front.Behind + 0.2 + r.Float64(), r.Float64()*2 - 1}
+		below := BelowPicks(front, rear, s.CentreInBar().At)
+		f, b, g := front.Turned(tilt), rear.Turned(tilt), s.Centre(tilt).At
+		if f.X-b.X < 0.01 {
+			return
+		}
+		slope := (f.Z - b.Z) / (f.X - b.X)
+		height := b.Z + slope*(g.X-b.X) - g.Z
+		assert.InDelta(t, height*math.Cos(math.Atan(slope)), below, 1e-9)
+	})
+}

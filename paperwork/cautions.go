@@ -3,8 +3,10 @@ package paperwork
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"hangpack/calc"
+	"hangpack/paperwork/job"
 )
 
 // cautionAll gathers what the crew or the venue must know and what does not
@@ -167,6 +169,9 @@ func (h *hung) cautionUnchecked() {
 	unchecked(b.PickRating > 0, b.Key, "pick_rating of the bar")
 	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
 	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
+	for _, t := range h.types() {
+		unchecked(b.Most == nil || h.limited(t), b.Key, "most of "+t.Key+" below the bar")
+	}
 	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
 	for _, t := range h.types() {
 		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
@@ -176,4 +181,9 @@ func (h *hung) cautionUnchecked() {
 			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", h.ID))
 		}
 	}
+}
+
+// limited reports whether the bar's maker limits how many of a type it takes.
+func (h *hung) limited(t *job.Cabinet) bool {
+	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }

@@ -194,7 +194,7 @@ func (h *hung) checkPicks(s state) {
 		switch least := h.job.Practice.LeastShare; {
 		case kg*calc.G < -alike:
 			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg))
-		case s.where == "" && kg/s.centre.Mass < least-within:
+		case s.where == "" && math.Max(kg, 0)/s.centre.Mass < least-within:
 			h.hold("light_pick", at, "%s", h.lightPick(s, i))
 		}
 	}
@@ -206,17 +206,27 @@ func (h *hung) lightPick(s state, i int) string {
 		fixed(math.Max(100*s.loads[i]/mass, 0), 1), share(h.job.Practice.LeastShare))
 }
 
-// checkBalance: the centre of gravity is not below the pick hole.
+// checkBalance: the centre of gravity is not below the pick hole, or with two
+// picks not below the line through both.
 func (h *hung) checkBalance(s state) {
-	if len(h.Picks) == 1 && s.lever <= within {
-		h.hold("tips_over", s.where, "the centre of gravity is %s above the pick hole: it tips over", h.unit().fine(-s.lever))
+	of := "the pick hole: it tips over"
+	if len(h.Picks) == 2 {
+		of = "the line through both pick holes: it rolls over sideways"
+	}
+	switch above := h.unit().fine(math.Max(-s.lever, 0)); {
+	case s.lever > within:
+	case above == h.unit().fine(0):
+		h.hold("tips_over", s.where, "the centre of gravity is level with %s", of)
+	default:
+		h.hold("tips_over", s.where, "the centre of gravity is %s above %s", above, of)
 	}
 }
 
 // checkFloor: a corner below the floor, at trim.
 func (h *hung) checkFloor() {
 	if low := h.raise + h.finished.lowest(); low < h.Floor-within {
-		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", h.unit().length(low), h.unit().length(h.Floor))
+		write := h.unit().apart(low, h.Floor)
+		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor))
 	}
 }
 

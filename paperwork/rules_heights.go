@@ -45,11 +45,12 @@ func (h *hung) headroom(i int, at string, pick float64) {
 	if p.Steel == nil {
 		return
 	}
-	reserve, u := h.job.Practice.LimitReserve, h.unit()
+	reserve := h.job.Practice.LimitReserve
 	low, high := pick+p.Below.Length, *p.Steel-p.Above.Length
-	if low+p.Hoist.Headroom+reserve > high+within {
+	if need := low + p.Hoist.Headroom + reserve; need > high+within {
+		write := h.unit().apart(need, high)
 		h.hold("headroom", at, "low hook %s + headroom %s + reserve %s = %s is more than the high hook at %s",
-			u.length(low), u.length(p.Hoist.Headroom), u.length(reserve), u.length(low+p.Hoist.Headroom+reserve), u.length(high))
+			write(low), write(p.Hoist.Headroom), write(reserve), write(need), write(high))
 	}
 }
 
@@ -67,8 +68,9 @@ func (h *hung) checkChain() {
 		}
 		lowest, wanted := h.reach(i)
 		if lowest > wanted+within {
+			write := h.unit().apart(lowest, wanted)
 			h.hold("chain_reach", h.end(i), "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
-				h.unit().length(lowest), h.unit().length(wanted))
+				write(lowest), write(wanted))
 		}
 	}
 }

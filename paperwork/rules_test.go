@@ -127,6 +127,8 @@ func TestRules(t *testing.T) {
 		{"on a high floor", []string{"steel: 14 m", "steel: 14 m\n    floor: 4.6 m"}, []string{"below_floor"}},
 		{"dolly", []string{"dolly: dolly\n", "dolly: dolly\n    sets: [3, 5]\n"}, []string{"dolly, set 2"}},
 		{"tips over", []string{"above_hinge: 95 mm", "below_hinge: 1500 mm", noLimit, "splay_holes: [0]"}, []string{"tips_over", "tips_over, lift 1"}},
+		{"two picks roll over", []string{"above_hinge: 95 mm", "below_hinge: 1500 mm", noLimit, "splay_holes: [0]", onePick, twoPicks}, []string{"tips_over", "tips_over, lift 1"}},
+		{"two picks roll over on a lift only", []string{"above_hinge: 95 mm", "below_hinge: 700 mm", noLimit, "splay_holes: [0]", onePick, twoPicks}, []string{"tips_over, lift 1"}},
 		{"tips over on a lift only", []string{"above_hinge: 95 mm", "below_hinge: 700 mm", noLimit, "splay_holes: [0]"}, []string{"tips_over, lift 1"}},
 	}
 	for _, tt := range tests {
@@ -205,6 +207,7 @@ func TestCautions(t *testing.T) {
 		{"one hoist", []string{onePick, twoPicks, "capacity: 500 kg", "capacity: 300 kg"}, "one_hoist, front"},
 		{"backs meet", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 12]"}, "backs_meet, joint 8"},
 		{"mixed arms", []string{"rating: 750 kg", "rating: 750 kg\n      link_arm: 364 mm"}, "mixed_arms, joint 1"},
+		{"a type without a limit", []string{"most: {box: 12}", "most: {}"}, "not_checked, bar"},
 		{"no rating", []string{"      rating: 750 kg\n", ""}, "not_checked, bar"},
 		{"no steel", []string{"    steel: 14 m\n", ""}, "not_checked"},
 		{"no pin ratings", []string{"      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars"}, "not_checked, box"},
@@ -218,6 +221,20 @@ func TestCautions(t *testing.T) {
 	}
 	calm := open(t, edited(t, onePick, twoPicks)).Figures.Stacks[0]
 	assert.Empty(t, found(calm.Cautions))
+}
+
+// TestNoShareAtAll: with no least share, a pick that carries nothing within a
+// newton is not light.
+func TestNoShareAtAll(t *testing.T) {
+	yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 1, rear_hole: 41}", "practice: {", "practice: {least_share: 0 %, ")
+	j := open(t, yaml)
+	h := j.stacks[0]
+	h.holds, h.finished.loads[1] = nil, -0.05
+	h.checkPicks(h.finished)
+	assert.Empty(t, h.holds)
+	h.finished.loads[1] = -0.2
+	h.checkPicks(h.finished)
+	assert.Equal(t, []string{"light_pick, rear"}, found(h.holds))
 }
 
 // TestHingeTurns: where a hinge's pull changes sign from lift to lift, the
@@ -257,6 +274,9 @@ func TestRoundingUp(t *testing.T) {
 	assert.Equal(t, "30 %", percent(0.3))
 	assert.Equal(t, "level", aim(radians(0.049)))
 	assert.Equal(t, "0.1° up", aim(radians(-0.051)))
+	assert.Equal(t, "14.00 m", m.apart(14.006, 14)(14))
+	assert.Equal(t, "14001 mm", m.apart(14.001, 14)(14.001))
+	assert.Equal(t, "14.000001 m", m.apart(14.000001, 14)(14.000001))
 	assert.Equal(t, "14 ft 6 1/2 in", i.length(4.4323)) // 14.5417 ft
 	assert.Equal(t, "11 7/16 in", i.fine(0.2905))
 	assert.Equal(t, "-0.31 m", m.length(-0.311))

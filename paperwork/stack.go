@@ -35,7 +35,7 @@ type state struct {
 	where   string // "" finished, else "lift 2"
 	flown   int    // cabinets
 	tilt    float64
-	lever   float64 // one pick: how far the centre of gravity lies below it; m
+	lever   float64 // how far the centre of gravity lies below the pick, or the line of both; m
 	centre  calc.Load
 	loads   []float64 // of each pick, kg
 	picks   []calc.Vec
@@ -108,8 +108,10 @@ func closest(options []option, wanted float64) int {
 func (h *hung) state(where string, n int) (state, error) {
 	part := h.body.First(n)
 	s := state{where: where, flown: n, tilt: h.Aim - h.body.Cabinets[0].Splay}
-	if len(h.holes) == 1 {
-		s.tilt, s.lever = calc.Tilt(h.hole(0), part.CentreInBar().At)
+	if centre := part.CentreInBar().At; len(h.holes) == 1 {
+		s.tilt, s.lever = calc.Tilt(h.hole(0), centre)
+	} else {
+		s.lever = calc.BelowPicks(h.hole(0), h.hole(1), centre)
 	}
 	s.centre = part.Centre(s.tilt)
 	for i := range h.holes {

@@ -86,6 +86,17 @@ func (u units) fine(m float64) string {
 	return whole(math.Round(m*1000)) + " mm"
 }
 
+// apart returns the writer of lengths that has the fewest digits and tells two
+// of them apart, so that a sentence never says that 14.00 m is more than 14.00 m.
+func (u units) apart(a, b float64) func(float64) string {
+	for _, write := range []func(float64) string{u.length, u.fine} {
+		if write(a) != write(b) {
+			return write
+		}
+	}
+	return func(m float64) string { return trimmed(m) + " m" }
+}
+
 // percent writes a use, given as a fraction of one, rounded up.
 func percent(use float64) string { return whole(math.Ceil(use*100-dust)) + " %" }
 
