@@ -1,6 +1,7 @@
 package job
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -26,13 +27,28 @@ func (r *reader) build(root *value) *Job {
 		Practice:    practice(root.field("practice")),
 		Fingerprint: r.fingerprint(),
 	}
+	r.uniqueIDs(root)
 	g := r.gear(root)
-	seen := map[string]int{}
 	for _, v := range root.list("stacks") {
-		r.unique(seen, v.field("id"))
 		j.Stacks = append(j.Stacks, r.stack(v, g))
 	}
+	for _, v := range root.list("other_points") {
+		j.OtherPoints = append(j.OtherPoints, r.otherPoint(v))
+	}
 	return j
+}
+
+// uniqueIDs complains of an id of a stack or of another point that stands for
+// the second time in the file, whichever of the two lists comes first.
+func (r *reader) uniqueIDs(root *value) {
+	all := slices.Concat(root.list("stacks"), root.list("other_points"))
+	slices.SortStableFunc(all, func(a, b *value) int {
+		return cmp.Or(cmp.Compare(a.line, b.line), cmp.Compare(a.col, b.col))
+	})
+	seen := map[string]int{}
+	for _, v := range all {
+		r.unique(seen, v.field("id"))
+	}
 }
 
 // unique complains of a text that stands for the second time.
@@ -65,22 +81,30 @@ func practice(p *value) Practice {
 
 // gear reads what the stacks are made of.
 func (r *reader) gear(root *value) gear {
-	cabinets := each(root.field("gear.cabinets"), r.cabinet)
+	all := root.field("gear")
+	cabinets := each(all, "cabinets", r.cabinet)
 	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
 	return gear{
 		cabinets: cabinets,
-		bars:     each(root.field("gear.bars"), bar),
-		dollies:  each(root.field("gear.dollies"), newDolly),
-		hoists:   each(root.field("gear.hoists"), newHoist),
+		bars:     each(all, "bars", bar),
+		dollies:  each(all, "dollies", newDolly),
+		hoists:   each(all, "hoists", newHoist),
 	}
 }
 
-// each reads the gear of one kind, by name.
-func each[T any](all *value, read func(key string, v *value) *T) map[string]*T {
-	found := map[string]*T{}
-	if all == nil {
-		return found
+// each reads the gear of one kind, by name. It is nil where another complaint
+// accounts for what is missing, so that nothing is looked up in it.
+func each[T any](gear *value, kind string, read func(key string, v *value) *T) map[string]*T {
+	all := gear.field(kind)
+	switch {
+	case all == nil && (gear.fields == nil || gear.excused[kind] || gear.excused[unlike]):
+		return nil
+	case all == nil:
+		return map[string]*T{}
+	case all.fields == nil:
+		return nil
 	}
+	found := map[string]*T{}
 	for _, name := range all.names {
 		found[name] = read(name, all.fields[name])
 	}
@@ -88,9 +112,9 @@ func each[T any](all *value, read func(key string, v *value) *T) map[string]*T {
 }
 
 // named looks up what a value names among the gear of one kind, and complains
-// of a name that refers to nothing.
+// of a name that refers to nothing. See each for gear that is nil.
 func named[T any](r *reader, v *value, among map[string]*T, section string) *T {
-	if v == nil || v.bad {
+	if v == nil || v.bad || among == nil {
 		return nil
 	}
 	if found := among[v.text]; found != nil {

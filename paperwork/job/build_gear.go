@@ -94,6 +94,6 @@ func newHoist(key string, v *value) *Hoist {
 	return &Hoist{
 		Key: key, Capacity: v.number("capacity"), Mass: v.number("mass"),
 		ChainMass: v.number("chain_mass"), ChainLength: v.number("chain_length"),
-		Falls: v.count("falls"), Headroom: v.number("headroom"),
+		Falls: v.count("falls"), Headroom: v.number("headroom"), Class: v.word("class"),
 	}
 }

@@ -126,15 +126,28 @@ func (r *reader) pickHoles(v *value) (holes []PickHole) {
 }
 
 func (r *reader) countedHoles(v *value) (holes []PickHole) {
+	r.spaced(v)
 	first, spacing := r.offset(v), v.number("spacing")
 	for i := range v.count("count") {
 		at := Offset{first.Behind + float64(i)*spacing, first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
 	}
-	if n := len(holes); n > 0 && v.sound() {
+	if n := len(holes); n > 1 && v.sound() {
 		r.within(v.field("spacing"), holes[n-1].At.Behind, fmt.Sprintf("pick hole %d", n))
 	}
 	return holes
+}
+
+// spaced complains of more than one hole without a spacing.
+func (r *reader) spaced(v *value) {
+	if v.count("count") <= 1 || v.field("spacing") != nil {
+		return
+	}
+	if !v.excused["spacing"] {
+		key := join(v.key, "spacing")
+		r.complain(v.home, key, "spacing is missing; %s", describe(r.rows[join(v.generic, "spacing")]))
+	}
+	v.bad = true
 }
 
 func (r *reader) listedHoles(items []*value) (holes []PickHole) {

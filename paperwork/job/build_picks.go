@@ -78,13 +78,24 @@ func (r *reader) rigging(v *value, two bool, end string) Rigging {
 	case !two:
 		r.at(v, "front and rear go with picks: 2; with one write mass and length")
 	case v.has("mass") || v.has("length"):
-		r.at(v, "mass or length stands beside front and rear; write it under each")
+		r.besideEnds(v)
 	case at == nil && !v.excused[end]:
 		r.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
 	case at != nil:
 		return Rigging{at.number("mass"), at.number("length")}
 	}
 	return Rigging{}
+}
+
+// besideEnds complains of what stands beside front and rear, at its key.
+func (r *reader) besideEnds(v *value) {
+	v.bad = true
+	for _, name := range []string{"mass", "length"} {
+		if v.has(name) {
+			at := v.field(name)
+			r.complain(at.home, at.key, "%s stands beside front and rear; write it under each", name)
+		}
+	}
 }
 
 // pickHole finds the hole of one pick.

@@ -15,20 +15,36 @@ func (r *reader) stack(v *value, g gear) Stack {
 	if !v.has("name") {
 		s.Name = s.ID
 	}
-	r.place(v.field("place"), &s)
+	s.StageLeft, s.Downstage = r.place(v.field("place"))
 	s.Cabinets = r.cabinets(v.field("cabinets"), s.Bar, g)
 	s.LinkArm = linkArm(s)
 	s.Sets = r.sets(v.field("sets"), s)
 	s.Trim = r.trim(v.field("trim"))
 	s.Picks = r.picks(v, s, g)
 	s.Extras = r.extras(v.list("extras"), len(s.Cabinets))
+	s.Secondary = secondary(v.field("secondary"))
 	return s
 }
 
-func (r *reader) place(v *value, s *Stack) {
+func secondary(v *value) *Secondary {
+	if v == nil {
+		return nil
+	}
+	return &Secondary{What: v.word("what"), Rating: v.number("rating")}
+}
+
+// otherPoint reads what else hangs from the roof.
+func (r *reader) otherPoint(v *value) OtherPoint {
+	p := OtherPoint{ID: v.word("id"), What: v.word("what"), Height: v.number("height"), Mass: v.number("mass")}
+	p.StageLeft, p.Downstage = r.place(v.field("place"))
+	return p
+}
+
+// place reads a place in plan: exactly one way of each pair.
+func (r *reader) place(v *value) (stageLeft, downstage float64) {
 	left, right := r.oneOf(v, "stage_left", "stage_right")
 	down, up := r.oneOf(v, "downstage", "upstage")
-	s.StageLeft, s.Downstage = turned(left, right == 1), turned(down, up == 1)
+	return turned(left, right == 1), turned(down, up == 1)
 }
 
 // linkArm is the bar's own, or the first cabinet's.

@@ -72,6 +72,9 @@ func TestDefaults(t *testing.T) {
 	assert.Equal(t, Rigging{}, s.Picks[0].Below)
 	assert.Equal(t, Rigging{}, s.Picks[0].Above)
 	assert.Equal(t, 1, s.Picks[0].Hoist.Falls)
+	assert.Empty(t, s.Picks[0].Hoist.Class)
+	assert.Nil(t, s.Secondary)
+	assert.Nil(t, j.OtherPoints)
 
 	c := s.Cabinets[0].Cabinet
 	assert.Equal(t, "box", c.Name)

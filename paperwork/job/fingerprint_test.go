@@ -29,9 +29,14 @@ func TestFingerprintIsBlindTo(t *testing.T) {
 	} {
 		assert.Equal(t, want, fingerprintOf(t, with(t, least, pairs...)), name)
 	}
+	none := with(t, least, "aim: level", "aim: level\n    rigging_below: 0")
+	assert.Equal(t, fingerprintOf(t, none), fingerprintOf(t, with(t, none, "rigging_below: 0", "rigging_below: -0.0")))
 	feet := with(t, least, "lowest: 5 m", "lowest: 14 ft 6 in")
 	assert.Equal(t, fingerprintOf(t, feet), fingerprintOf(t, with(t, feet, "14 ft 6 in", "4.4196 m")))
 }
+
+// drape is another point of a job.
+const drape = "other_points:\n  - {id: D1, place: {stage_left: 1 m, upstage: 2 m}, height: 9 m, mass: 40 kg, what: drape}\n"
 
 func TestFingerprintSees(t *testing.T) {
 	seen := map[string]string{fingerprintOf(t, least): "the job as it is"}
@@ -45,6 +50,19 @@ func TestFingerprintSees(t *testing.T) {
 		"the order of a list":     {"splay_holes: [0, 1]", "splay_holes: [1, 0]"},
 		"a name of gear":          {"box:", "bax:", "type: box", "type: bax"},
 		"a default that is given": {"aim: level", "aim: level\n    floor: 0 m"},
+		"a nought for a section":  {"aim: level", "aim: level\n    rigging_below: 0"},
+		"a nought for another":    {"aim: level", "aim: level\n    rigging_above: 0"},
+		"a class of hoist":        {"headroom: 420 mm", "headroom: 420 mm, class: not over people"},
+		"another class":           {"headroom: 420 mm", "headroom: 420 mm, class: over people"},
+		"a secondary":             {"aim: level", "aim: level\n    secondary: {what: bond, rating: 1 t}"},
+		"what a secondary is":     {"aim: level", "aim: level\n    secondary: {what: bend, rating: 1 t}"},
+		"the rating of it":        {"aim: level", "aim: level\n    secondary: {what: bond, rating: 2 t}"},
+		"another point":           {"stacks:", drape + "stacks:"},
+		"where it is":             {"stacks:", with(t, drape, "upstage: 2 m", "downstage: 2 m") + "stacks:"},
+		"how high it is":          {"stacks:", with(t, drape, "9 m", "9.1 m") + "stacks:"},
+		"its mass":                {"stacks:", with(t, drape, "40 kg", "41 kg") + "stacks:"},
+		"its id":                  {"stacks:", with(t, drape, "D1", "D2") + "stacks:"},
+		"what it is":              {"stacks:", with(t, drape, "what: drape", "what: drope") + "stacks:"},
 		"a switch":                {"link_arm: 280 mm", "link_arm: 280 mm\n      link_pushes: yes"},
 	} {
 		f := fingerprintOf(t, with(t, least, pairs...))

@@ -21,8 +21,9 @@ type Job struct {
 	Letter       bool   // Letter paper; else A4
 	Imperial     bool   // feet and pounds on paper; else metric
 	Practice     Practice
-	Stacks       []Stack // in the order of the file; at least one
-	Fingerprint  string  // 8 hex digits over all that the job gives
+	Stacks       []Stack      // in the order of the file; at least one
+	OtherPoints  []OtherPoint // in the order of the file; nil when not given
+	Fingerprint  string       // 8 hex digits over all that the job gives
 }
 
 // Practice is what the shop checks by. Shares and tolerances are fractions of
@@ -121,6 +122,7 @@ type Hoist struct {
 	ChainLength float64 // m, all of it
 	Falls       int
 	Headroom    float64 // m, hook to hook, run right up
+	Class       string  // in the shop's own words: may it hold over people?; "" when not given
 }
 
 // Shape is the side mark of a stack: square, circle, triangle, diamond, or ""
@@ -154,6 +156,22 @@ type Stack struct {
 	Trim                 Trim
 	Floor                float64 // m
 	Extras               []Extra
+	Secondary            *Secondary // nil when not given
+}
+
+// Secondary is what would hold a stack if its hoists or their rigging failed.
+type Secondary struct {
+	What   string
+	Rating float64 // N
+}
+
+// OtherPoint is something else on the roof that this job hangs, and that no
+// stack carries: a cable pick, a drape.
+type OtherPoint struct {
+	ID, What             string  // an ID of no stack and of no other point
+	StageLeft, Downstage float64 // m
+	Height               float64 // m, of the hook that takes it
+	Mass                 float64 // kg, all that the point carries at rest
 }
 
 // Placed is one cabinet of a stack with the joint between it and what is

@@ -90,6 +90,7 @@ type Key struct {
 	Hint     [2]string // likely units, metric and imperial; "" where there is none
 	Min, Max float64   // in SI, both allowed; of a text or name, characters; of a list, items
 	Above    bool      // Min itself is not allowed
+	Nought   bool      // of a section: 0 may stand for it, where there is nothing
 	Need     Need      // whether a job must give it
 	Default  string    // what is taken when it is not given; see Need
 	Choices  []string  // of a Word
@@ -124,6 +125,11 @@ var (
 // section is a key that has keys of its own.
 func section(path string, need Need, meaning string) Key {
 	return Key{Path: path, Kind: Section, Need: need, Meaning: meaning}
+}
+
+// noughtOr is a section that 0 may stand for.
+func noughtOr(path string, need Need, meaning string) Key {
+	return Key{Path: path, Kind: Section, Nought: true, Need: need, Meaning: meaning + "; or 0"}
 }
 
 // words is a text of at most so many characters.

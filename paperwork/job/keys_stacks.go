@@ -41,9 +41,9 @@ func rigging(path, meaning string) []Key {
 			{Path: path + ".length", Kind: Length, Hint: smallLengths, Max: 200, Need: Defaulted, Default: "0", Meaning: "its length"},
 		}
 	}
-	keys := append([]Key{section(path, Defaulted, meaning+"; with two picks also {front, rear}")}, part(path)...)
+	keys := append([]Key{noughtOr(path, Defaulted, meaning+"; with two picks also {front, rear}")}, part(path)...)
 	for _, end := range []string{".front", ".rear"} {
-		keys = append(append(keys, section(path+end, Optional, "in the line of the "+end[1:]+" pick")), part(path+end)...)
+		keys = append(append(keys, noughtOr(path+end, Optional, "in the line of the "+end[1:]+" pick")), part(path+end)...)
 	}
 	return keys
 }
@@ -66,5 +66,22 @@ var hangKeys = append(append([]Key{
 	place("stacks[].extras[].ahead_of_hinge", Optional, "", "or ahead of it"),
 	place("stacks[].extras[].below_hinge", Optional, "", "below it"),
 	place("stacks[].extras[].above_hinge", Optional, "", "or above it"),
+	section("stacks[].secondary", Optional, "what would hold it if its hoists or their rigging failed"),
+	words("stacks[].secondary.what", 48, Required, "", "what it is"),
+	load("stacks[].secondary.rating", masses, Required, "of all of it together"),
 }, rigging("stacks[].rigging_below", "between hook and bar, at every pick")...),
 	rigging("stacks[].rigging_above", "between steel and hoist, at every point")...)
+
+var pointKeys = []Key{
+	items("other_points", 0, 60, Optional, "", "what else this job hangs from the roof, and no stack carries"),
+	section("other_points[]", Optional, "one point"),
+	{Path: "other_points[].id", Kind: ID, Min: 1, Max: 6, Need: Required, Meaning: "as a stack's, unique among both"},
+	section("other_points[].place", Required, "of the point, in plan"),
+	plan("other_points[].place.stage_left", "stage left of the datum"),
+	plan("other_points[].place.stage_right", "or stage right of it"),
+	plan("other_points[].place.downstage", "downstage of the datum"),
+	plan("other_points[].place.upstage", "or upstage of it"),
+	height("other_points[].height", Required, "", "of the hook that takes it"),
+	mass("other_points[].mass", 0, 5000, Required, "", "all that the point carries at rest"),
+	words("other_points[].what", 48, Required, "", "what it is"),
+}

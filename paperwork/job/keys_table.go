@@ -3,7 +3,7 @@ package job
 import "slices"
 
 // The table of keys.
-var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, barKeys, otherGearKeys, stackKeys, hangKeys)
+var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, barKeys, otherGearKeys, stackKeys, hangKeys, pointKeys)
 
 var jobKeys = []Key{
 	section("job", Required, "what show this is"),
@@ -87,7 +87,7 @@ var barKeys = []Key{
 	place("gear.bars.*.centre_of_gravity.above_hinge", Optional, "", "or above it"),
 	items("gear.bars.*.pick_holes", 1, 200, Required, "", "the row of pick holes: {count, …} or a list"),
 	tally("gear.bars.*.pick_holes.count", 1, 200, Required, "", "how many; 1 is at the front"),
-	size("gear.bars.*.pick_holes.spacing", Required, "", "from one to the next"),
+	size("gear.bars.*.pick_holes.spacing", Optional, "", "from one to the next; required where count is over 1"),
 	place("gear.bars.*.pick_holes.behind_hinge", Optional, "", "hole 1 behind the hinge pin"),
 	place("gear.bars.*.pick_holes.ahead_of_hinge", Optional, "", "or ahead of it"),
 	place("gear.bars.*.pick_holes.below_hinge", Optional, "", "all below the hinge pin"),
@@ -129,4 +129,5 @@ var otherGearKeys = []Key{
 	{Path: "gear.hoists.*.chain_length", Kind: Length, Hint: largeLengths, Above: true, Max: 200, Need: Required, Meaning: "all of its chain"},
 	tally("gear.hoists.*.falls", 1, 8, Defaulted, "1", "falls of chain"),
 	size("gear.hoists.*.headroom", Required, "", "hook to hook, run right up"),
+	words("gear.hoists.*.class", 48, Optional, "", "may it hold over people? in the shop's own words"),
 }

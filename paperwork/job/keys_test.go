@@ -66,6 +66,11 @@ func TestRanges(t *testing.T) {
 		"practice.gear_use":                  "above 0, at most 100 %",
 		"practice.side_share":                "50 % to 100 %",
 		"stacks":                             "1 to 60",
+		"stacks[].secondary.rating":          "above 0, at most 1000 kN",
+		"other_points":                       "0 to 60",
+		"other_points[].place.upstage":       "-500 m to 500 m",
+		"other_points[].height":              "-20 m to 200 m",
+		"other_points[].mass":                "0 to 5000 kg",
 		// Where design.md is silent:
 		"practice.least_share":          "0 to 50 %",
 		"practice.aim_tolerance":        "0 to 30 deg",

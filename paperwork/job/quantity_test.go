@@ -125,6 +125,23 @@ func TestNoQuantities(t *testing.T) {
 	}
 }
 
+// TestHardBlank: a space that only looks like a blank is named in words, and
+// what it stands in is shown with plain ones.
+func TestHardBlank(t *testing.T) {
+	for text, name := range map[string]string{
+		"20\u00a0kg": "a no-break space (U+00A0)", "20\u202fkg": "a no-break space (U+202F)",
+		"20\u2007kg": "a no-break space (U+2007)", "20 \u2009kg": "a special space (U+2009)", "20 kg\u00a0": "a no-break space (U+00A0)",
+	} {
+		_, wrong := magnitude(row(Mass), text)
+		assert.Contains(t, wrong, "has "+name+" where an ordinary blank is wanted", text)
+		assert.NotContains(t, wrong, `\u`, text)
+	}
+	for _, kind := range []Kind{Number, Count, Degrees, Aim, Pan} {
+		_, wrong := magnitude(row(kind), "1\u00a0")
+		assert.Contains(t, wrong, `"1" has a no-break space`)
+	}
+}
+
 func TestNear(t *testing.T) {
 	words := []string{"mass", "width", "link_arm", "bar"}
 	assert.Equal(t, "width", near("widht", words))

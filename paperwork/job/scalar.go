@@ -57,6 +57,9 @@ func (r *reader) scalar(v *value, row *Key, s string) {
 
 // magnitude reads a number or a quantity and holds it against its range.
 func magnitude(row *Key, s string) (x float64, wrong string) {
+	if wrong := hardBlank(s); wrong != "" {
+		return 0, wrong
+	}
 	switch row.Kind {
 	case Number, Count, Degrees:
 		x, wrong = numeral(row, s)

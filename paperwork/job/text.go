@@ -51,6 +51,22 @@ func (r *reader) textWrong(s string, most int) string {
 	return ""
 }
 
+// hardBlank names the first space in s that only looks like a blank.
+func hardBlank(s string) string {
+	special := func(c rune) bool { return c != ' ' && unicode.Is(unicode.Zs, c) }
+	i := strings.IndexFunc(s, special)
+	if i < 0 {
+		return ""
+	}
+	c, _ := utf8.DecodeRuneInString(s[i:])
+	name := "a special space"
+	if strings.ContainsRune("\u00a0\u2007\u202f", c) {
+		name = "a no-break space"
+	}
+	plain := strings.Join(strings.FieldsFunc(s, special), " ")
+	return fmt.Sprintf("%q has %s (%U) where an ordinary blank is wanted; type the blank anew", plain, name, c)
+}
+
 var (
 	revisions = regexp.MustCompile(`^[A-Za-z0-9.-]{1,6}$`)
 	ids       = regexp.MustCompile(`^[A-Z0-9-]{1,6}$`)

@@ -63,7 +63,7 @@ func (v *value) sound() bool {
 }
 
 // oneOf returns the value of the one of some keys that is given, and which of
-// them it is; it complains if none or more than one is.
+// them it is; it complains if none or more than one is, and v is bad then.
 func (r *reader) oneOf(v *value, names ...string) (x float64, which int) {
 	if v == nil || v.fields == nil {
 		return 0, 0
@@ -74,9 +74,11 @@ func (r *reader) oneOf(v *value, names ...string) (x float64, which int) {
 			given = append(given, name)
 		}
 	}
-	switch {
-	case len(given) == 1:
+	if len(given) == 1 {
 		return v.number(given[0]), slices.Index(names, given[0])
+	}
+	v.bad = true
+	switch {
 	case len(given) > 1:
 		r.at(v.fields[given[1]], "%s and %s are both given; write one of them", given[0], given[1])
 	case !slices.ContainsFunc(names, func(name string) bool { return v.excused[name] }):

@@ -170,3 +170,49 @@ func TestOrderAsTheBarHangs(t *testing.T) {
 		"front_hole: 1, rear_hole: 3", "front_hole: 3, rear_hole: 4"))
 	assert.Empty(t, complaints)
 }
+
+func TestOtherPoints(t *testing.T) {
+	j, complaints := readText(base(t))
+	require.Empty(t, complaints)
+	assert.Equal(t, []OtherPoint{
+		{ID: "CABLE1", What: "cable pick for SL", StageLeft: 13, Downstage: -3.5, Height: 11, Mass: 85},
+		{ID: "DRAPE", What: "drape line", StageLeft: -4, Height: 30 * 0.3048},
+	}, j.OtherPoints)
+	assert.Equal(t, &Secondary{"steel bond to the grid", 2000 * 9.80665}, j.Stacks[1].Secondary)
+	assert.Nil(t, j.Stacks[0].Secondary)
+	assert.Equal(t, "not over people", j.Stacks[1].Picks[1].Hoist.Class)
+	assert.Empty(t, j.Stacks[1].Picks[0].Hoist.Class)
+
+	j, complaints = readText(least + "other_points: []\n")
+	require.Empty(t, complaints)
+	assert.Nil(t, j.OtherPoints)
+}
+
+// TestIDsInTheOrderOfTheFile: the second of two is at fault, also where the
+// other points come first.
+func TestIDsInTheOrderOfTheFile(t *testing.T) {
+	_, complaints := readText(with(t, least, "stacks:", with(t, drape, "D1", "A")+"stacks:"))
+	assert.Equal(t, `job.yaml:24:9: "A" stands here again; it is already on line 22`, complaints.Error())
+}
+
+// TestNoRigging: 0 stands for none, also at one of two ends.
+func TestNoRigging(t *testing.T) {
+	j, complaints := readText(with(t, base(t),
+		"    rigging_below: {mass: 3 kg, length: 150 mm}\n", "    rigging_below: 0\n", "rear: {length: 1 m}}\n", "rear: 0}\n",
+		"    extras:\n", "    rigging_above: 0.0\n    extras:\n"))
+	require.Empty(t, complaints)
+	assert.Equal(t, Rigging{}, j.Stacks[0].Picks[0].Above)
+	front, rear := j.Stacks[1].Picks[0], j.Stacks[1].Picks[1]
+	assert.Equal(t, []Rigging{{}, {}}, []Rigging{front.Below, rear.Below})
+	assert.Equal(t, []Rigging{{6, 0.4}, {}}, []Rigging{front.Above, rear.Above})
+}
+
+// TestOneHoleHasNoSpacing: a spacing is required of more than one hole.
+func TestOneHoleHasNoSpacing(t *testing.T) {
+	for _, spacing := range []string{"", ", spacing: 5 m"} {
+		j, complaints := readText(with(t, least, "[{label: A, behind_hinge: 150 mm, above_hinge: 80 mm}]",
+			"{count: 1, behind_hinge: 150 mm, above_hinge: 80 mm"+spacing+"}"))
+		require.Empty(t, complaints, spacing)
+		assert.Equal(t, []PickHole{{"1", true, Offset{0.15, -0.08}}}, j.Stacks[0].Bar.PickHoles)
+	}
+}

@@ -84,11 +84,15 @@ func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value
 		r.readItems(v, n)
 	case n.Kind == yaml.ScalarNode && r.rows[generic].Kind.single():
 		r.readScalar(v, n)
+	case n.Kind == yaml.ScalarNode && r.rows[generic].Nought && isNought(n.Value):
+		r.given = append(r.given, v.key+"=0") // without keys, all of which are nought
 	default:
 		r.at(v, "%s is not written like this; write %s", name, r.forms(generic))
 	}
 	return v
 }
+
+func isNought(s string) bool { return number.MatchString(s) && float(s) == 0 }
 
 // noValue complains of a key that stands alone, at the key.
 func (r *reader) noValue(v *value, n *yaml.Node) {
@@ -142,6 +146,9 @@ func (r *reader) forms(generic string) string {
 	var forms []string
 	if r.rows[generic].Kind.single() {
 		forms = append(forms, "one value")
+	}
+	if r.rows[generic].Nought {
+		forms = append(forms, "0")
 	}
 	if r.takesItems(generic) {
 		forms = append(forms, "a list: [ … ]")

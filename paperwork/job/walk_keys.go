@@ -57,6 +57,9 @@ func (v *value) excuseAll(names []string) {
 	}
 }
 
+// unlike is what near finds for a key that is like none, and so what it excuses.
+const unlike = ""
+
 // keyPath returns the table's path of a key below v, and complains of a key
 // that the table does not know. lone says that it has no value.
 func (r *reader) keyPath(v *value, name string, here spot, lone bool) (string, bool) {
