@@ -20,6 +20,18 @@ func Static(pick, below float64, h Hoist, above float64) float64 {
 	return pick + below + h.Mass + h.ChainMass*h.ChainLength + above
 }
 
+// Alone returns the mass, in kg, that a point carries when the other hoist of
+// its stack is slack, with the mass tolerance, a fraction of one, in all of it.
+// stack is the mass of all that hangs from the hooks, in kg.
+//
+// Free body: as for Static, with the whole stack below the one hook.
+//
+// Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
+// favourable sharing.
+func Alone(stack, below float64, h Hoist, above, tolerance float64) float64 {
+	return Static(stack, below, h, above) * (1 + tolerance)
+}
+
 // Design returns a static load (in any unit) with the mass tolerance, a
 // fraction of one, and the dynamic factor in it.
 func Design(static, tolerance, dynamic float64) float64 {
@@ -31,6 +43,16 @@ func Design(static, tolerance, dynamic float64) float64 {
 func LowestHook(high float64, h Hoist, reserve float64) float64 {
 	return high - h.Headroom - (h.ChainLength-reserve)/float64(h.Falls)
 }
+
+// ChainNeeded returns how far, in metres, a hoist's hook must reach down from
+// its high hook to the lowest place it has to come to, both heights in metres.
+func ChainNeeded(high, lowest float64) float64 { return high - lowest }
+
+// Tape returns how far two places are from each other along the floor, in
+// metres, where one lies left and down metres from the other in plan.
+//
+// Source: Pythagoras.
+func Tape(left, down float64) float64 { return math.Hypot(left, down) }
 
 // Plan returns the plan position of what lies at x in a stack whose bar hinge
 // is at the given place and whose forward direction is turned by pan radians

@@ -1,43 +1,106 @@
 package layouts
 
-// Loads is the sheet of what each joint of a stack carries and of what to read
-// after each dolly is joined.
-type Loads struct {
+// Calculation is the sheet that a checker follows with a pencil: what went in,
+// each formula as symbols and with its numbers, and what came out.
+type Calculation struct {
+	Target string
 	Sheet  string
 	Head   Head
-	Joints []JointRow
-	Lifts  []LiftRow
-	Points []PointRow
-	Notes  []string
+	Inputs []Fact
+	Parts  Table
+	Hangs  []Step // from the centre of gravity to the hooks
+	Joint  []Step // the most loaded joint in full
+	Which  string // that joint
+	Joints [][]string
+	Lifts  [][]string
+	Points []Step
+	Checks [][]string
+	Most   string
+	Limits []string
 }
 
-// A JointRow is a cabinet with the joint above it, in words.
-type JointRow struct{ Joint, Looks, Lowest, Hinge, Along, Link, HingeUse, LinkUse string }
+// A Table is rows under their headings, the last row a sum.
+type Table struct {
+	Heads []string
+	Rows  [][]string
+	Note  string
+}
 
-// A LiftRow is the stack after a dolly has been joined, in words.
-type LiftRow struct{ After, Flown, Mass, Hook, Looks, Bar, Drop string }
+// A Step is one formula: what it is of, in symbols, with its numbers, and what
+// comes out. Prints is the same as it stands on the other sheets.
+type Step struct{ Of, Symbols, Numbers, Is, Prints string }
 
-// A PointRow is one point of the roof, in words.
-type PointRow struct{ ID, Place, Pick, Hook, Carries, Static, Design string }
-
-// Columns of the three tables; the last of each takes what is left.
+// Columns of the tables; the last of each takes what is left.
 var (
+	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
 	jointColumns = []column{{"joint above cabinet", 17, false}, {"cabinet looks", 23, true}, {"its lowest corner", 29, true},
 		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
 	liftColumns = []column{{"after", 17, false}, {"flown", 23, false}, {"mass", 18, true}, {"hook reads", 49, true},
 		{"cabinet 1 looks", 20, true}, {"bar tilts", 20, true}, {"pick to lowest corner", 0, true}}
-	pointColumns = []column{{"point", 23, false}, {"place", 44, false}, {"pick hole", 28, true}, {"low hook", 28, true},
-		{"pick carries", 16, true}, {"static", 16, true}, {"design", 0, true}}
+	checkColumns = []column{{"what", 27, false}, {"closest at", 38, false}, {"worked out", 55, false}, {"may be", 38, false}, {"used", 0, true}}
 )
 
-// pages sets the tables in running type, or where that takes a second page in
-// the smallest.
-func (v Loads) pages(c *canvas) []page {
-	pages := c.flowing("", v.Sheet, v.Head.Shape, c.underHead(v.Head), v.pieces(c, text))
-	if len(pages) > 1 {
-		pages = c.flowing("", v.Sheet, v.Head.Shape, c.underHead(v.Head), v.pieces(c, small))
+func (v Calculation) pages(c *canvas) []page {
+	pieces := []piece{c.heading("What goes in")}
+	for _, f := range v.Inputs {
+		pieces = append(pieces, c.fact(f, c.body().w))
 	}
-	return pages
+	pieces = append(append(pieces, c.heading("Centre of gravity, bar level")), c.parts(v.Parts)...)
+	pieces = append(pieces, c.steps("How it hangs", v.Hangs)...)
+	pieces = append(pieces, c.steps("The most loaded joint in full: "+v.Which, v.Joint)...)
+	pieces = append(append(pieces, c.heading("What each joint carries, both sides together")), c.table(jointColumns, v.Joints, small)...)
+	pieces = append(append(pieces, c.heading("What to read after each dolly is joined")), c.table(liftColumns, v.Lifts, small)...)
+	pieces = append(pieces, c.steps("Points", v.Points)...)
+	pieces = append(append(pieces, c.heading("Every check, where it comes closest")), c.table(checkColumns, v.Checks, small)...)
+	pieces = append(pieces, c.gap(2), c.words(textB, v.Most, 2), c.heading("What this calculation does not see"))
+	for _, s := range v.Limits {
+		pieces = append(pieces, c.words(small, s, 1))
+	}
+	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+}
+
+// gap is a piece of white paper.
+func (c *canvas) gap(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}} }
+
+// parts is the table of all that hangs, and what its columns are.
+func (c *canvas) parts(t Table) []piece {
+	var columns []column
+	for i, head := range t.Heads {
+		columns = append(columns, column{head, partWidths[i], i > 0})
+	}
+	pieces := c.table(columns, t.Rows, small)
+	last := &pieces[len(pieces)-1]
+	*last = c.tableRow(c.rest(columns), t.Rows[len(t.Rows)-1], smallB, false)
+	last.head = &pieces[0]
+	return append(pieces, c.gap(1), c.words(small, t.Note, 1))
+}
+
+// steps are formulas under a heading.
+func (c *canvas) steps(heading string, steps []Step) []piece {
+	pieces := []piece{c.heading(heading)}
+	for _, s := range steps {
+		pieces = append(pieces, c.step(s))
+	}
+	return pieces
+}
+
+// step is one formula: in symbols, its numbers below, what comes out beside it.
+func (c *canvas) step(s Step) piece {
+	const of, is = 50.0, 33.0
+	w := c.body().w - of - is
+	name := c.wrap(small, of-3, s.Of)
+	sums := append(c.wrap(small, w-3, s.Symbols), c.wrap(small, w-3, "= "+s.Numbers)...)
+	h := float64(max(len(name), len(sums), 2))*small.lead() + 1.6
+	return piece{h: h, draw: func(c *canvas, room box) {
+		y := room.y + small.lead()*0.85
+		c.lines(room.x, y, small, name)
+		c.lines(room.x+of, y, small, sums)
+		c.right(room.right(), y, smallB, "= "+s.Is)
+		if s.Prints != "" {
+			c.right(room.right(), y+small.lead(), small, "prints "+s.Prints)
+		}
+		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	}}
 }
 
 // underHead is the head of a stack's sheet, for pieces that flow below it.
@@ -48,43 +111,4 @@ func (c *canvas) underHead(h Head) func(*canvas, box, string) box {
 		}
 		return on.head(room, h)
 	}
-}
-
-func (v Loads) pieces(c *canvas, f face) (pieces []piece) {
-	table := func(heading string, columns []column, rows [][]string) {
-		columns = c.rest(columns)
-		pieces = append(pieces, c.heading(heading), c.tableHead(columns))
-		for _, r := range rows {
-			pieces = append(pieces, c.tableRow(columns, r, f, false))
-		}
-	}
-	var joints, lifts, points [][]string
-	for _, r := range v.Joints {
-		joints = append(joints, []string{r.Joint, r.Looks, r.Lowest, r.Hinge, r.Along, r.Link, r.HingeUse, r.LinkUse})
-	}
-	for _, r := range v.Lifts {
-		lifts = append(lifts, []string{r.After, r.Flown, r.Mass, r.Hook, r.Looks, r.Bar, r.Drop})
-	}
-	for _, r := range v.Points {
-		points = append(points, []string{r.ID, r.Place, r.Pick, r.Hook, r.Carries, r.Static, r.Design})
-	}
-	table("What each joint carries, both sides together", jointColumns, joints)
-	table("What to read after each dolly is joined", liftColumns, lifts)
-	table("What the roof carries", pointColumns, points)
-	pieces = append(pieces, piece{h: 4, draw: func(*canvas, box) {}})
-	for _, n := range v.Notes {
-		pieces = append(pieces, c.words(small, n, 1))
-	}
-	return pieces
-}
-
-// rest gives the last column what the others leave of the page.
-func (c *canvas) rest(columns []column) []column {
-	columns = append([]column{}, columns...)
-	left := c.body().w
-	for _, col := range columns {
-		left -= col.w
-	}
-	columns[len(columns)-1].w = left
-	return columns
 }

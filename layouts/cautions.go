@@ -1,18 +1,27 @@
 package layouts
 
-// Cautions is the sheet of what this job's crew must know, and of what to look
-// at before anything is lifted.
+// Cautions is the sheet of what this job's crew must know: first what was found
+// in this job, then who answers for what, then what holds for every such lift,
+// in the order of the work, and what to look at before use.
 type Cautions struct {
-	Stacks []StackCautions
-	Before []string
-	Rules  []string
+	Hoist   string // what 'hoist' means on this sheet
+	Stacks  []StackCautions
+	Roles   []Role
+	Anyone  Anyone
+	General []CautionGroup
+	Checks  CheckList
+	Rules   []string // in the running face
+	Sources string   // what the sources are
 }
 
 // StackCautions are the cautions of one stack, or of several that share them.
 type StackCautions struct {
-	ID, Name, Shape string
-	Items           []Caution
+	Of    []StackMark
+	Items []Caution
 }
+
+// A StackMark is what tells a stack from the others.
+type StackMark struct{ ID, Name, Shape string }
 
 // A Caution is a sentence with where it applies.
 type Caution struct{ Where, Says string }
@@ -20,25 +29,44 @@ type Caution struct{ Where, Says string }
 func (v Cautions) pages(c *canvas) []page {
 	var pieces []piece
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.cautionHead(s))
+		pieces = append(pieces, c.cautionHeads(s.Of)...)
 		for _, item := range s.Items {
 			pieces = append(pieces, c.cautionRow(item))
 		}
 	}
-	pieces = append(pieces, c.beforeUse(v.Before))
-	for _, r := range v.Rules {
-		pieces = append(pieces, c.words(reading, r, 1.6))
+	pieces = append(pieces, c.roles(v.Roles, v.Anyone)...)
+	for _, g := range v.General {
+		pieces = append(pieces, c.cautionGroup(g)...)
 	}
-	return c.flowing("cautions", "CAUTIONS", "", plainHead("CAUTIONS", "each with its figure and its place"), pieces)
+	pieces = append(pieces, c.checkList(v.Checks)...)
+	for _, r := range v.Rules {
+		pieces = append(pieces, c.words(text, r, 1.2))
+	}
+	pieces = append(pieces, c.words(small, v.Sources, 0))
+	return c.flowing("cautions", "CAUTIONS", "", plainHead("CAUTIONS", v.Hoist), pieces)
 }
 
-func (c *canvas) cautionHead(s StackCautions) piece {
+// cautionHeads are the stacks that share some cautions, a line or more each. A
+// few stay together; of many the last stays with the first caution.
+func (c *canvas) cautionHeads(of []StackMark) (pieces []piece) {
+	const few = 8
+	for i, s := range of {
+		p := c.cautionHead(s)
+		if last := i == len(of)-1; !last {
+			p.h, p.keep = p.h-2.6, len(of) <= few
+		}
+		pieces = append(pieces, p)
+	}
+	return pieces
+}
+
+func (c *canvas) cautionHead(s StackMark) piece {
 	x := 11 + c.width(section, s.ID)
 	name := c.wrap(text, c.body().w-x, s.Name)
-	return piece{h: 10 + float64(len(name)-1)*text.lead(), draw: func(c *canvas, room box) {
-		c.sideMark(s.Shape, box{room.x, room.y + 2.4, 5, 5})
-		c.text(room.x+7, room.y+7, section, s.ID)
-		c.lines(room.x+x, room.y+7, text, name)
+	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room box) {
+		c.sideMark(s.Shape, box{room.x, room.y + 1.6, 5, 5})
+		c.text(room.x+7, room.y+6, section, s.ID)
+		c.lines(room.x+x, room.y+6, text, name)
 	}, keep: true}
 }
 
@@ -50,26 +78,5 @@ func (c *canvas) cautionRow(item Caution) piece {
 		c.lines(room.x, room.y+4.6, small, where)
 		c.lines(room.x+at, room.y+4.6, reading, says)
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
-	}}
-}
-
-// beforeUse is what to look at before use, with boxes to tick.
-func (c *canvas) beforeUse(items []string) piece {
-	w := c.body().w - 12
-	h := 14.0
-	for _, s := range items {
-		h += max(float64(len(c.wrap(reading, w, s)))*reading.lead()+2, 8)
-	}
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+9, section, "Look at, with eyes and hands, before use")
-		c.handsOff(box{room.right() - 26, room.y + 2, 11, 9})
-		c.stop(box{room.right() - 11, room.y + 2, 9, 9})
-		y := room.y + 14
-		for _, s := range items {
-			lines := c.wrap(reading, w, s)
-			c.tick(room.x, y-1, tickSide)
-			c.lines(room.x+10, y+3.2, reading, lines)
-			y += max(float64(len(lines))*reading.lead()+2, 8)
-		}
 	}}
 }

@@ -12,9 +12,14 @@ type Cover struct {
 	Facts    []Fact
 	Stacks   []StackRow
 	Total    string
+	Venue    []Entry // the sheets that its head rigger reads
 	Open     []OpenItem
+	Again    string // what must be approved again when it changes
 	Note     string // 'hangpack 1.0'
 }
+
+// An Entry is a sheet and what codes and clicks call it.
+type Entry struct{ Of, To string }
 
 // A Fact is a word and what it is for this job.
 type Fact struct{ Of, Is string }
@@ -38,13 +43,13 @@ func (v Cover) pages(c *canvas) []page {
 	for _, f := range v.Facts {
 		pieces = append(pieces, c.fact(f, c.body().w))
 	}
-	pieces = append(pieces, c.heading("Stacks"))
+	pieces = append(pieces, c.headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
 		pieces = append(pieces, c.stackRow(s))
 	}
-	pieces = append(pieces, c.words(textB, v.Total, 4))
+	pieces = append(pieces, c.words(textB, v.Total, 2), c.contents(v.Venue))
 	pieces = append(pieces, c.openItems(v.Open)...)
-	pieces = append(pieces, c.signOff(), c.words(small, v.Note, 0))
+	pieces = append(pieces, c.signOff(), c.words(small, v.Again, 0))
 	return c.flowing("cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 
@@ -58,7 +63,7 @@ func (c *canvas) coverTitle(v Cover) piece {
 		w = c.body().w
 	}
 	lines := c.wrap(title, w, v.Title)
-	h := float64(len(lines))*title.lead() + 4
+	h := float64(len(lines))*title.lead() + 2
 	if !beside {
 		h += 15
 	}
@@ -77,8 +82,20 @@ func (c *canvas) heading(s string) piece {
 	return piece{h: 9, draw: func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }, keep: true}
 }
 
+// headingWith is a heading with a small text at the right of its line.
+func (c *canvas) headingWith(s, beside string) piece {
+	p := c.heading(s)
+	draw := p.draw
+	p.draw = func(c *canvas, room box) {
+		draw(c, room)
+		c.right(room.right(), room.y+6.4, small, beside)
+	}
+	return p
+}
+
 // fact is a word and what it is, in a column w wide.
 func (c *canvas) fact(f Fact, w float64) piece {
+	ofWidth := min(ofWidth, w*0.25)
 	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
 	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+text.lead()*0.8, textB, of)
@@ -97,8 +114,8 @@ func (c *canvas) stackRow(s StackRow) piece {
 	for _, f := range s.Facts {
 		facts += c.fact(f, w).h
 	}
-	h := max(float64(len(name))*textB.lead()+facts+6, side+3)
-	return piece{h: h + 2, draw: func(c *canvas, room box) {
+	h := max(float64(len(name))*textB.lead()+facts+3, side+3)
+	return piece{h: h + 1.6, draw: func(c *canvas, room box) {
 		c.line(room.x, room.y, room.right(), room.y, light)
 		c.text(room.x, room.y+11, id, s.ID)
 		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})
@@ -117,32 +134,49 @@ func (c *canvas) stackRow(s StackRow) piece {
 	}}
 }
 
+// contents lists sheets with their pages, as many to a line as fit.
+func (c *canvas) contents(entries []Entry) piece {
+	w := 0.0
+	for _, e := range entries {
+		w = max(w, c.width(small, e.Of+" page 99")+2.5)
+	}
+	across := max(int((c.body().w-ofWidth)/w), 1)
+	rows := (len(entries) + across - 1) / across
+	return piece{h: float64(rows)*small.lead() + 2, draw: func(c *canvas, room box) {
+		c.text(room.x, room.y+small.lead()*0.85, textB, "For the venue")
+		for i, e := range entries {
+			x, y := room.x+ofWidth+float64(i%across)*w, room.y+small.lead()*(0.85+float64(i/across))
+			c.text(x, y, small, fmt.Sprintf("%s page %d", e.Of, c.pages[e.To]))
+		}
+	}}
+}
+
 // openItems lists what is open, each with a line for a name.
 func (c *canvas) openItems(items []OpenItem) []piece {
-	pieces := []piece{c.heading(fmt.Sprintf("Open items: %d", len(items)))}
 	if len(items) == 0 {
-		return append(pieces, c.words(small, "None found by this calculation.", 2))
+		return []piece{c.heading("Open items: none found by this calculation")}
 	}
-	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 70, false}, {"closed by (name, time)", 44, false}}
-	pieces = append(pieces, c.tableHead(columns))
+	pieces := []piece{c.heading(fmt.Sprintf("Open items: %d", len(items)))}
+	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 66, false}, {"closed by (name, time)", 0, false}}
+	var rows [][]string
 	for _, o := range items {
-		pieces = append(pieces, c.tableRow(columns, []string{o.Where, o.Says, ""}, small, false))
+		rows = append(rows, []string{o.Where, o.Says, ""})
 	}
-	return pieces
+	return append(pieces, c.table(columns, rows, small)...)
 }
 
 // signOff is three boxes: until they are signed the pack is a plan.
 func (c *canvas) signOff() piece {
-	return piece{h: 28, draw: func(c *canvas, room box) {
+	return piece{h: 28.4, keep: true, draw: func(c *canvas, room box) {
 		w := (room.w - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
 			x := room.x + float64(i)*(w+4)
-			c.rect(box{x, room.y + 2, w, 25}, solid, white)
-			c.text(x+2, room.y+6, smallB, s)
-			for n, line := range []string{"name", "date, time", "signature", "revision"} {
-				y := room.y + 11 + float64(n)*4.8
+			c.rect(box{x, room.y + 1, w, 26.6}, solid, white)
+			c.text(x+2, room.y+5.4, smallB, s)
+			for n, line := range []string{"name", "date, time", "signature", "revision accepted"} {
+				y := room.y + 10.6 + float64(n)*5.2
 				c.text(x+2, y, small, line)
-				c.line(x+20, y+0.6, x+w-2, y+0.6, light)
+				c.line(x+c.width(small, line)+4, y+0.6, x+w-2, y+0.6, light)
 			}
 		}
 	}}

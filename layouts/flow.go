@@ -7,7 +7,8 @@ import "fmt"
 type piece struct {
 	h    float64
 	draw func(c *canvas, room box)
-	keep bool // on the page of the next piece
+	keep bool   // on the page of the next piece
+	head *piece // of its table: stands again above it at the top of a page
 }
 
 // cut shares pieces among pages of a height, in their order. A piece that is
@@ -15,21 +16,38 @@ type piece struct {
 func cut(pieces []piece, height float64) (pages [][]piece) {
 	var page []piece
 	left := height
-	for len(pages) == 0 || len(pieces) > 0 {
-		group := kept(pieces)
-		h := 0.0
-		for _, p := range pieces[:group] {
-			h += p.h
-		}
+	for len(pieces) > 0 {
+		group := pieces[:kept(pieces)]
+		pieces = pieces[len(group):]
+		h := heightOf(group)
 		if h > left && len(page) > 0 {
 			pages, page, left = append(pages, page), nil, height
+			if head := group[0].head; head != nil {
+				group = append([]piece{*head}, group...)
+				h += head.h
+			}
 		}
-		page, pieces, left = append(page, pieces[:group]...), pieces[group:], left-h
-		if len(pieces) == 0 {
-			return append(pages, page)
-		}
+		page, left = append(page, group...), left-h
 	}
-	return pages
+	return append(pages, page)
+}
+
+func heightOf(pieces []piece) (h float64) {
+	for _, p := range pieces {
+		h += p.h
+	}
+	return h
+}
+
+// together keeps pieces on one page if they are no taller than most.
+func together(pieces []piece, most float64) []piece {
+	if heightOf(pieces) > most {
+		return pieces
+	}
+	for i := range pieces[:len(pieces)-1] {
+		pieces[i].keep = true
+	}
+	return pieces
 }
 
 // kept returns how many of the first pieces belong on one page.
@@ -54,6 +72,9 @@ func (c *canvas) flowing(target, name, shape string, head func(c *canvas, room b
 		pages = append(pages, page{target: target, name: name + which, shape: shape,
 			draw: func(c *canvas, room box) {
 				room = head(c, room, which)
+				if h := heightOf(group); h > room.h+0.5 {
+					c.fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.h)
+				}
 				for n, p := range group {
 					c.in(fmt.Sprintf("piece %d", n+1), box{room.x, room.y, room.w, p.h}, func() { p.draw(c, box{room.x, room.y, room.w, p.h}) })
 					room.y += p.h
@@ -99,30 +120,64 @@ func (c *canvas) tableHead(columns []column) piece {
 	return c.tableRow(columns, nil, smallB, true)
 }
 
-// tableRow makes a piece of one row; headings stand where cells is nil.
+// tableRow makes a piece of one row, with a rule below it; headings stand where
+// head is set.
 func (c *canvas) tableRow(columns []column, cells []string, f face, head bool) piece {
+	pen := light
+	if head {
+		pen, cells = solid, nil
+		for _, col := range columns {
+			cells = append(cells, col.head)
+		}
+	}
+	bare := c.bareRow(columns, cells, f)
+	return piece{h: bare.h + 1.6, keep: head, draw: func(c *canvas, room box) {
+		bare.draw(c, room)
+		c.line(room.x, room.bottom(), room.right(), room.bottom(), pen)
+	}}
+}
+
+// bareRow makes a piece of the cells of one row.
+func (c *canvas) bareRow(columns []column, cells []string, f face) piece {
 	rows, lines := 1, make([][]string, len(columns))
 	for i, col := range columns {
-		s := col.head
-		if !head {
-			s = cells[i]
-		}
-		lines[i] = c.wrap(f, col.w-2, s)
+		lines[i] = c.wrap(f, col.w-2, cells[i])
 		rows = max(rows, len(lines[i]))
 	}
-	h := float64(rows)*f.lead() + 1.6
-	return piece{h, func(c *canvas, room box) {
+	return piece{h: float64(rows) * f.lead(), draw: func(c *canvas, room box) {
 		x := room.x
 		for i, col := range columns {
 			c.cell(x, room.y+f.lead()*0.85, col, f, lines[i])
 			x += col.w
 		}
-		pen := light
-		if head {
-			pen = solid
-		}
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), pen)
-	}, head}
+	}}
+}
+
+// table makes pieces of a table: its headings, which stand again on every page
+// that it goes on to, and its rows.
+func (c *canvas) table(columns []column, rows [][]string, f face) []piece {
+	columns = c.rest(columns)
+	head := c.tableHead(columns)
+	pieces := []piece{head}
+	for _, r := range rows {
+		row := c.tableRow(columns, r, f, false)
+		row.head = &head
+		pieces = append(pieces, row)
+	}
+	return pieces
+}
+
+// rest gives a last column without a width what the others leave of the page.
+func (c *canvas) rest(columns []column) []column {
+	columns = append([]column{}, columns...)
+	left := c.body().w
+	for _, col := range columns {
+		left -= col.w
+	}
+	if last := &columns[len(columns)-1]; last.w == 0 {
+		last.w = left
+	}
+	return columns
 }
 
 // cell writes the lines of one cell.

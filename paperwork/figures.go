@@ -16,6 +16,7 @@ import (
 type Figures struct {
 	Job    JobFigures     `json:"job"`
 	Stacks []StackFigures `json:"stacks"`
+	Others []OtherFigures `json:"other_points"`
 	Total  Carried        `json:"total"`
 }
 
@@ -103,13 +104,31 @@ type CabinetFigures struct {
 	Link      float64 `json:"link_kn"`
 }
 
-// PointFigures is one point of the roof.
+// PointFigures is one point of the roof that carries a stack. HighHook is nil
+// where the height of the steel is not given, ChainNeeded there and where no
+// dolly is. Alone is what it carries with the other hoist slack, masses with
+// their tolerance; HoistUse is of capacity and of what practice allows of it.
 type PointFigures struct {
-	ID         string  `json:"id"`
-	StageLeft  float64 `json:"stage_left_m"`
-	Downstage  float64 `json:"downstage_m"`
-	PickHeight float64 `json:"pick_height_m"`
-	LowHook    float64 `json:"low_hook_m"`
+	ID          string   `json:"id"`
+	StageLeft   float64  `json:"stage_left_m"`
+	Downstage   float64  `json:"downstage_m"`
+	PickHeight  float64  `json:"pick_height_m"`
+	LowHook     float64  `json:"low_hook_m"`
+	HighHook    *float64 `json:"high_hook_m,omitempty"`
+	ChainNeeded *float64 `json:"chain_needed_m,omitempty"`
+	Carried
+	Alone    float64 `json:"alone_kg"`
+	Hoist    string  `json:"hoist"`
+	HoistUse float64 `json:"hoist_use"`
+}
+
+// OtherFigures is one point of the roof that carries no stack.
+type OtherFigures struct {
+	ID        string  `json:"id"`
+	What      string  `json:"what"`
+	StageLeft float64 `json:"stage_left_m"`
+	Downstage float64 `json:"downstage_m"`
+	Height    float64 `json:"height_m"`
 	Carried
 }
 
@@ -126,16 +145,26 @@ type LiftFigures struct {
 
 // figures gathers the figures of a job from its stacks as worked out.
 func figures(j *job.Job, stacks []*hung) Figures {
-	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}}
+	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}, Others: otherFigures(j)}
 	for _, h := range stacks {
 		s := h.figures()
 		f.Stacks = append(f.Stacks, s)
-		for _, p := range s.Points {
-			f.Total.Static += p.Static
-			f.Total.Design += p.Design
-		}
+		f.Total = f.Total.plus(s.total())
+	}
+	for _, o := range f.Others {
+		f.Total = f.Total.plus(o.Carried)
 	}
 	return f
+}
+
+func (c Carried) plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
+
+// total is what all points of a stack carry.
+func (s StackFigures) total() (sum Carried) {
+	for _, p := range s.Points {
+		sum = sum.plus(p.Carried)
+	}
+	return sum
 }
 
 func (h *hung) figures() StackFigures {
@@ -188,27 +217,6 @@ func (h *hung) cabinetFigures() (cabinets []CabinetFigures) {
 		})
 	}
 	return cabinets
-}
-
-func (h *hung) pointFigures() (points []PointFigures) {
-	for i := range h.Picks {
-		left, down := calc.Plan(h.StageLeft, h.Downstage, h.Pan, h.finished.picks[i].X)
-		static := h.static(i)
-		points = append(points, PointFigures{
-			ID: h.pointID(i), StageLeft: left, Downstage: down,
-			PickHeight: h.pickHeight(i), LowHook: h.lowHook(i),
-			Carried: Carried{static, h.design(static)},
-		})
-	}
-	return points
-}
-
-// pointID names a point: SL, or SL-front and SL-rear.
-func (h *hung) pointID(i int) string {
-	if len(h.Picks) == 1 {
-		return h.ID
-	}
-	return h.ID + "-" + h.end(i)
 }
 
 func (h *hung) liftFigures() []LiftFigures {

@@ -9,46 +9,74 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
 )
+
+// examples are the jobs of the examples folder, by name.
+var examples = []string{"concert", "arena", "held", "club"}
+
+// openFile reads a job file that has no complaint.
+func openFile(t *testing.T, file string) *Job {
+	t.Helper()
+	text, err := os.ReadFile(file)
+	require.NoError(t, err)
+	return open(t, string(text))
+}
 
 // TestGoldens holds the texts of the examples' sheets, where they stand and how
 // tall they are. A golden shows change and proves nothing: read the diff before
 // you commit it, and say why the paper changed. UPDATE_GOLDEN=1 writes them.
 func TestGoldens(t *testing.T) {
-	for _, name := range []string{"concert", "arena", "held"} {
-		text, err := os.ReadFile("../examples/" + name + ".yaml")
-		require.NoError(t, err)
-		paper, _ := paperOf(t, open(t, string(text)))
-		var b strings.Builder
-		for _, m := range paper.Marks {
-			if m.Text != "" {
-				fmt.Fprintf(&b, "%2d  %-10s %6.1f %6.1f %5.1f  %s\n", m.Page, m.Block, m.X0, m.Y1, m.Pt, m.Text)
-			}
-		}
-		file := filepath.Join("..", "testdata", "golden", name+".txt")
-		if os.Getenv("UPDATE_GOLDEN") != "" {
-			require.NoError(t, os.MkdirAll(filepath.Dir(file), 0o755))
-			require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o644))
-		}
-		want, err := os.ReadFile(file)
-		require.NoError(t, err, "make it with UPDATE_GOLDEN=1 go test ./paperwork")
-		assert.Equal(t, string(want), b.String(), "%s: read the diff, then UPDATE_GOLDEN=1 go test ./paperwork", name)
+	for _, name := range examples {
+		paper, _ := paperOf(t, openFile(t, "../examples/"+name+".yaml"))
+		golden(t, name+".txt", textsOf(paper, nil))
 	}
 }
 
-// TestGoldenReports holds what check prints for people.
-func TestGoldenReports(t *testing.T) {
-	for _, name := range []string{"concert", "arena", "held"} {
-		text, err := os.ReadFile("../examples/" + name + ".yaml")
-		require.NoError(t, err)
-		got := open(t, string(text)).Report()
-		file := filepath.Join("..", "testdata", "golden", name+".check")
-		if os.Getenv("UPDATE_GOLDEN") != "" {
-			require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+// TestGoldenVenueSheets holds the venue's sheets of one point, of twenty-four in
+// feet and pounds on Letter, and of the longest names.
+func TestGoldenVenueSheets(t *testing.T) {
+	for _, name := range []string{"one-point", "twenty-four-points", "longest-names"} {
+		paper, pages := paperOf(t, openFile(t, "../testdata/jobs/"+name+".yaml"))
+		venues := map[int]bool{}
+		for i, page := range pages {
+			sheet := sheetOf(wordsOn(page))
+			venues[i+1] = strings.HasPrefix(sheet, "COVER") || strings.HasPrefix(sheet, "POINTS") || strings.HasPrefix(sheet, "PLAN")
 		}
-		want, err := os.ReadFile(file)
-		require.NoError(t, err, "make it with UPDATE_GOLDEN=1 go test ./paperwork")
-		assert.Equal(t, string(want), got, name)
+		golden(t, name+".txt", textsOf(paper, venues))
+	}
+}
+
+// textsOf is the texts of a pack, of all pages or of those that are wanted.
+func textsOf(paper layouts.Paper, wanted map[int]bool) string {
+	var b strings.Builder
+	for _, m := range paper.Marks {
+		if m.Text != "" && (wanted == nil || wanted[m.Page]) {
+			fmt.Fprintf(&b, "%2d  %-10s %6.1f %6.1f %5.1f  %s\n", m.Page, m.Block, m.X0, m.Y1, m.Pt, m.Text)
+		}
+	}
+	return b.String()
+}
+
+// golden holds what was got to what was written, or writes it.
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("..", "testdata", "golden", name)
+	if os.Getenv("UPDATE_GOLDEN") != "" {
+		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+	}
+	want, err := os.ReadFile(file)
+	require.NoError(t, err, "make it with UPDATE_GOLDEN=1 go test ./paperwork")
+	assert.Equal(t, strings.Split(string(want), "\n"), strings.Split(got, "\n"), "%s: read the diff, then UPDATE_GOLDEN=1 go test ./paperwork", name)
+}
+
+// TestGoldenReports holds what check and points print for people.
+func TestGoldenReports(t *testing.T) {
+	for _, name := range examples {
+		j := openFile(t, "../examples/"+name+".yaml")
+		golden(t, name+".check", j.Report())
+		golden(t, name+".points", j.PointsReport())
 	}
 }
 

@@ -47,6 +47,9 @@ func TestForcesOfFiguresBalance(t *testing.T) {
 				assert.Less(t, l.Mass, s.Mass)
 			}
 		}
+		for _, o := range f.Others {
+			total.Static, total.Design = total.Static+o.Static, total.Design+o.Design
+		}
 		assert.InDelta(t, f.Total.Static, total.Static, 1e-6)
 		assert.InDelta(t, f.Total.Design, total.Design, 1e-6)
 	})
@@ -76,6 +79,11 @@ func TestShiftedDatumShiftsThePlan(t *testing.T) {
 				assert.InDelta(t, f.Stacks[i].Points[k].Downstage+down, s.Points[k].Downstage, 1e-9)
 				s.Points[k].StageLeft, s.Points[k].Downstage = f.Stacks[i].Points[k].StageLeft, f.Stacks[i].Points[k].Downstage
 			}
+		}
+		for i := range shifted.Others {
+			assert.InDelta(t, f.Others[i].StageLeft+left, shifted.Others[i].StageLeft, 1e-9)
+			assert.InDelta(t, f.Others[i].Downstage+down, shifted.Others[i].Downstage, 1e-9)
+			shifted.Others[i].StageLeft, shifted.Others[i].Downstage = f.Others[i].StageLeft, f.Others[i].Downstage
 		}
 		shifted.Job.Fingerprint = f.Job.Fingerprint
 		assert.Equal(t, f, shifted)
@@ -112,7 +120,7 @@ func TestFiguresAsData(t *testing.T) {
 	for _, key := range strings.Fields(`job title venue date revision fingerprint stacks id name held holds cautions rule where says
 		mass_kg aim_wanted_deg aim_deg tilt_deg last_aim_deg centre_of_gravity behind_hinge_m below_hinge_m picks pick_hole load_kg share
 		pick_hole_options lowest_m cabinets number type set splay_deg hinge_kn hinge_pull_kn link_kn points stage_left_m downstage_m
-		pick_height_m low_hook_m static_kg design_kg lifts cabinets_flown hook_kg drop_m total`) {
+		pick_height_m low_hook_m high_hook_m chain_needed_m alone_kg hoist hoist_use other_points static_kg design_kg lifts cabinets_flown hook_kg drop_m total`) {
 		assert.Contains(t, string(text), `"`+key+`":`)
 	}
 	assert.Contains(t, string(text), `"pick_hole":1,`)

@@ -24,7 +24,7 @@ func (j *Job) Draw() (layouts.Paper, error) {
 		Title:  j.job.Title + ", revision " + j.job.Revision,
 		Day:    day,
 		Spine:  layouts.Spine{Title: j.job.Title, Venue: j.job.Venue, Date: j.job.Date, Revision: j.job.Revision, Fingerprint: j.job.Fingerprint},
-		Sheets: []layouts.Sheet{j.cover()},
+		Sheets: []layouts.Sheet{j.cover(), j.pointSheet(), j.planSheet()},
 	}
 	for _, h := range j.stacks {
 		p.Sheets = append(p.Sheets, h.sheets()...)
@@ -41,11 +41,10 @@ func (h *hung) sheets() (sheets []layouts.Sheet) {
 	for _, s := range h.pinSheets() {
 		sheets = append(sheets, s)
 	}
-	sheets = append(sheets, h.loadSheet())
 	for _, s := range h.dollySheets() {
 		sheets = append(sheets, s)
 	}
-	return sheets
+	return append(sheets, h.calculation())
 }
 
 // target names a stack's pin sheet to codes and clicks.

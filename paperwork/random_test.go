@@ -62,7 +62,24 @@ func (g *gambler) job() string {
 	for i := range 1 + g.Intn(3) {
 		g.stack(w, i, cabinets)
 	}
+	g.otherPoints(w)
 	return b.String()
+}
+
+// otherPoints are cable picks and the like, in half of the jobs.
+func (g *gambler) otherPoints(w func(string, ...any)) {
+	if g.Intn(2) == 0 {
+		return
+	}
+	w("other_points:")
+	for i := range 1 + g.Intn(4) {
+		id := fmt.Sprintf("CP%d", i)
+		if g.wild {
+			id = fmt.Sprintf("WWWW%d", i)
+		}
+		w("  - {id: %s, place: {stage_%s: %.2f m, %sstage: %.2f m}, height: %.1f m, mass: %.1f kg, what: %q}", id,
+			g.pick("left", "right"), g.between(0, 20), g.pick("up", "down"), g.between(0, 9), g.between(5, 20), g.between(0, 400), g.text("cable pick", 48))
+	}
 }
 
 // wide is the widest label of pick hole i, counted from 0.
@@ -129,7 +146,11 @@ func (g *gambler) otherGear(w func(string, ...any)) {
 		w("      rating: 9 t\n      pick_rating: 40 kN\n      tilt_limit: {down: 60 deg, up: 60 deg}")
 	}
 	w("  dollies:\n    dolly: {takes: %d, mass: 30 kg, deck_height: 6 1/2 in}", 1+g.Intn(10))
-	w("  hoists:\n    hoist: {capacity: 4 t, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 60 m, falls: %d, headroom: 550 mm}", 1+g.Intn(2))
+	class := ""
+	if g.Intn(2) == 0 {
+		class = fmt.Sprintf(", class: %q", g.text("over people", 48))
+	}
+	w("  hoists:\n    hoist: {capacity: 4 t, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 60 m, falls: %d, headroom: 550 mm%s}", 1+g.Intn(2), class)
 }
 
 func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
@@ -178,6 +199,9 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 		w("    steel: 60 m")
 	}
 	w("    rigging_below: {mass: %.1f kg, length: 250 mm}\n    rigging_above: {mass: 7 kg, length: 1 ft 6 in}", g.between(0, 9))
+	if g.Intn(2) == 0 {
+		w("    secondary: {what: %q, rating: %.0f kg}", g.text("steel bond", 48), g.between(100, 3000))
+	}
 	if g.Intn(2) == 0 {
 		w("    extras:\n      - {name: loom, mass: %.1f kg, behind_hinge: 400 mm, above_hinge: 10 mm}\n      - {name: laser, mass: 2 kg, on_cabinet: %d, ahead_of_hinge: 30 mm, below_hinge: 9 in}", g.between(1, 40), 1+g.Intn(total))
 	}

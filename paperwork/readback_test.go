@@ -3,7 +3,6 @@ package paperwork
 import (
 	"fmt"
 	"math"
-	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -22,10 +21,8 @@ import (
 func readJobs(t *testing.T) map[string]*Job {
 	t.Helper()
 	jobs := map[string]*Job{}
-	for _, name := range []string{"concert", "arena", "held"} {
-		text, err := os.ReadFile("../examples/" + name + ".yaml")
-		require.NoError(t, err)
-		jobs[name] = open(t, string(text))
+	for _, name := range examples {
+		jobs[name] = openFile(t, "../examples/"+name+".yaml")
 	}
 	for seed := range int64(40) {
 		jobs[fmt.Sprintf("seed %d", seed)] = open(t, gamble(1000+seed).job())
@@ -227,9 +224,7 @@ func expected(u units, s StackFigures) map[string][]string {
 		}
 		want[fmt.Sprint("lift ", l.Set)] = append(row, aim(radians(l.Aim)), aim(radians(l.Tilt)), u.length(l.Drop))
 	}
-	for i, p := range s.Points {
-		want["point "+p.ID] = []string{p.ID, u.length(p.PickHeight), u.length(p.LowHook), u.load(s.Picks[i].Load), u.load(p.Static), u.load(p.Design)}
-		want["place "+p.ID] = []string{u.across(p.StageLeft)}
+	for _, p := range s.Points {
 		want["carries "+p.ID] = []string{"Point " + p.ID, u.load(p.Static), "design " + u.load(p.Design)}
 	}
 	return want
@@ -284,9 +279,7 @@ func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *hun
 // TestCodesLeadToTheirSheets: cover and pin sheets carry the job's address
 // with the page of the stack's own pin sheet.
 func TestCodesLeadToTheirSheets(t *testing.T) {
-	text, err := os.ReadFile("../examples/concert.yaml")
-	require.NoError(t, err)
-	_, pages := paperOf(t, open(t, string(text)))
+	_, pages := paperOf(t, openFile(t, "../examples/concert.yaml"))
 	var want []string
 	for n, page := range pages {
 		if s := sheetOf(wordsOn(page)); strings.HasSuffix(s, " PINS") {
@@ -301,9 +294,7 @@ func TestCodesLeadToTheirSheets(t *testing.T) {
 // TestHeldStacksCarryNoPins: no code and no text of a held stack's page has a
 // hole.
 func TestHeldStacksCarryNoPins(t *testing.T) {
-	text, err := os.ReadFile("../examples/held.yaml")
-	require.NoError(t, err)
-	j := open(t, string(text))
+	j := openFile(t, "../examples/held.yaml")
 	require.NotEmpty(t, j.stacks[1].holds)
 	_, pages := paperOf(t, j)
 	found := 0

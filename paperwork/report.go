@@ -29,9 +29,27 @@ func (j *Job) Report() string {
 		h.report(&b)
 		b.WriteString("\n")
 	}
+	j.reportOthers(&b)
 	b.WriteString(strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
 }
+
+// reportOthers writes what else the job hangs from the roof.
+func (j *Job) reportOthers(b *strings.Builder) {
+	u := units{j.job.Imperial}
+	for i, o := range j.Figures.Others {
+		if i == 0 {
+			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
+		}
+		fmt.Fprintf(b, pointLine, o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design))
+	}
+	if len(j.Figures.Others) > 0 {
+		b.WriteString("\n")
+	}
+}
+
+// pointLine is how a point stands in a report.
+const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
 
 // verdict is the last line: how many stacks, which are held, the roof's total.
 func (j *Job) verdict() string {
@@ -91,6 +109,11 @@ func (h *hung) verdict() string {
 	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", count(cautions, "caution"), unchecked)
 }
 
+// shortVerdict is the verdict without what there is none of.
+func (h *hung) shortVerdict() string {
+	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.verdict())
+}
+
 // counts returns how many cautions there are, and how many things are not checked.
 func (h *hung) counts() (cautions, unchecked int) {
 	for _, c := range h.cautions {
@@ -119,10 +142,19 @@ func (h *hung) holeWords() string {
 	return fmt.Sprintf("pick holes %s front, %s rear", h.label(h.holes[0]).Text, h.label(h.holes[1]).Text)
 }
 
-// mostUsedWords names the most used part: 'link pin, joint 1, 29 %'.
+// mostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
+// how many parts have no rating to be used of.
 func (h *hung) mostUsedWords() string {
 	m := h.mostUsed()
-	return where(m.part, m.where, percent(m.of))
+	words := where(m.part, m.where, percent(m.of))
+	switch n := h.unrated(); n {
+	case 0:
+		return words
+	case 1:
+		return words + " (of those rated; 1 part has no rating)"
+	default:
+		return fmt.Sprintf("%s (of those rated; %d parts have no rating)", words, n)
+	}
 }
 
 func (h *hung) reportJoints(b *strings.Builder) {
@@ -166,9 +198,9 @@ func (h *hung) hookWords(s state) string {
 
 func (h *hung) reportPoints(b *strings.Builder) {
 	u := h.unit()
-	fmt.Fprintf(b, "  %-13s %-24s %-24s %9s  %9s\n", "point", "across", "up/down", "static", "design")
+	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
 	for _, p := range h.pointFigures() {
-		fmt.Fprintf(b, "  %-13s %-24s %-24s %9s  %9s\n", p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design))
+		fmt.Fprintf(b, pointLine, p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design))
 	}
 }
 
@@ -183,10 +215,14 @@ func (h *hung) reportFindings(b *strings.Builder, kind string, findings []Findin
 	}
 }
 
-// folded breaks a sentence into lines of at most n characters, at blanks.
+// folded breaks a sentence into lines of at most n characters: at blanks, and
+// inside a word only where the word alone is longer.
 func folded(s string, n int) (lines []string) {
 	line := ""
 	for _, word := range strings.Fields(s) {
+		for r := []rune(word); len(r) > n; r = []rune(word) {
+			lines, line, word = append(lines, strings.Fields(line+" "+string(r[:n]))...), "", string(r[n:])
+		}
 		if line != "" && len([]rune(line))+1+len([]rune(word)) > n {
 			lines, line = append(lines, line), ""
 		}

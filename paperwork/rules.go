@@ -2,7 +2,7 @@ package paperwork
 
 import (
 	"fmt"
-	"math"
+	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -26,10 +26,33 @@ type Finding struct {
 	Says  string `json:"says"`
 }
 
-// A use is how much of its limit a part is used, as a fraction of one.
+// A use is how much of its rating a kind of part is used, as a fraction of one,
+// where it is used most: the finished stack or a lift.
 type use struct {
-	part, where string
-	of          float64
+	part, where  string
+	of           float64
+	worked, most string // the sum, and what it may come to
+}
+
+// rated holds a load against its limit, both in newtons with all factors in
+// them, and keeps the most used part of its kind. says is asked for words only
+// where they are wanted.
+func (h *hung) rated(rule, part string, load, limit float64, says func() (where, worked, most string)) {
+	i := slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
+	over, more := load > limit+alike, i < 0 || load/limit > h.uses[i].of+within
+	if !over && !more {
+		return
+	}
+	where, worked, most := says()
+	if over {
+		h.hold(rule, where, "%s is more than %s", worked, most)
+	}
+	switch u := (use{part, where, load / limit, worked, most}); {
+	case i < 0:
+		h.uses = append(h.uses, u)
+	case more:
+		h.uses[i] = u
+	}
 }
 
 func (h *hung) hold(rule, where, format string, args ...any) {
@@ -84,11 +107,10 @@ func (h *hung) checkHoists(s state) {
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
 		limit := p.Hoist.Capacity * h.job.Practice.HoistUse
-		load := kg * (1 + h.job.Practice.MassTolerance)
-		h.use("hoist", where(s.where, h.end(i)), load*calc.G, limit)
-		if load*calc.G > limit+alike {
-			h.hold("hoist", where(s.where, h.end(i)), "%s is more than %s", h.plusTolerance(kg), h.hoistLimit(p.Hoist))
-		}
+		load := kg * (1 + h.job.Practice.MassTolerance) * calc.G
+		h.rated("hoist", "hoist", load, limit, func() (string, string, string) {
+			return where(s.where, h.end(i)), h.plusTolerance(kg), h.hoistLimit(p.Hoist)
+		})
 	}
 }
 
@@ -112,11 +134,10 @@ func (h *hung) checkBar(s state) {
 	if h.Bar.Rating == 0 {
 		return
 	}
-	limit := h.Bar.Rating * h.job.Practice.GearUse
-	h.use("bar", s.where, h.design(s.centre.Mass)*calc.G, limit)
-	if h.design(s.centre.Mass)*calc.G > limit+alike {
-		h.hold("bar", s.where, "%s is more than %s (%s)", h.designSum(s.centre.Mass), h.gearLimit(h.Bar.Rating), h.Bar.Key)
-	}
+	kg := s.centre.Mass
+	h.rated("bar", "bar", h.design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (string, string, string) {
+		return s.where, h.designSum(kg), h.gearLimit(h.Bar.Rating) + " (" + h.Bar.Key + ")"
+	})
 }
 
 // checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
@@ -125,12 +146,9 @@ func (h *hung) checkPickHoles(s state) {
 		return
 	}
 	for i, kg := range s.loads {
-		limit := h.Bar.PickRating * h.job.Practice.GearUse
-		h.use("pick hole", where(s.where, h.end(i)), h.design(kg)*calc.G, limit)
-		if h.design(kg)*calc.G > limit+alike {
-			h.hold("pick_hole", where(s.where, h.end(i)), "%s is more than %s (one pick hole of %s)",
-				h.designSum(kg), h.gearLimit(h.Bar.PickRating), h.Bar.Key)
-		}
+		h.rated("pick_hole", "pick hole", h.design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (string, string, string) {
+			return where(s.where, h.end(i)), h.designSum(kg), h.gearLimit(h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
+		})
 	}
 }
 
@@ -152,98 +170,6 @@ func (h *hung) gearLimit(rating float64) string {
 		return h.unit().limit(rating)
 	}
 	return fmt.Sprintf("%s x %s = %s", h.unit().limit(rating), share(use), h.unit().limit(rating*use))
-}
-
-// checkMost: more cabinets of a type than the bar's maker allows.
-func (h *hung) checkMost(s state) {
-	for _, m := range h.Bar.Most {
-		n := 0
-		for _, c := range h.Cabinets[:s.flown] {
-			if c.Key == m.Cabinet {
-				n++
-			}
-		}
-		if n > m.Count {
-			h.hold("most", where(s.where, m.Cabinet), "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
-		}
-	}
-}
-
-// checkTilt: the bar tilts further than its maker allows.
-func (h *hung) checkTilt(s state) {
-	limit := h.Bar.TiltLimit
-	if limit == nil {
-		return
-	}
-	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s° down (%s)", aim(s.tilt), trimmed(degrees(limit.Down)), h.Bar.Key)
-	}
-	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s° up (%s)", aim(s.tilt), trimmed(degrees(limit.Up)), h.Bar.Key)
-	}
-}
-
-// checkPicks: a pick that would have to push, on the finished stack or on a
-// lift; and one that carries less than its least share of the finished stack.
-func (h *hung) checkPicks(s state) {
-	if len(s.loads) == 1 {
-		return
-	}
-	for i, kg := range s.loads {
-		at := where(s.where, h.end(i))
-		switch least := h.job.Practice.LeastShare; {
-		case kg*calc.G < -alike:
-			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg))
-		case s.where == "" && math.Max(kg, 0)/s.centre.Mass < least-within:
-			h.hold("light_pick", at, "%s", h.lightPick(s, i))
-		}
-	}
-}
-
-func (h *hung) lightPick(s state, i int) string {
-	u, mass := h.unit(), s.centre.Mass
-	return fmt.Sprintf("%s of %s is %s %%, less than %s", u.load(math.Max(s.loads[i], 0)), u.load(mass),
-		fixed(math.Max(100*s.loads[i]/mass, 0), 1), share(h.job.Practice.LeastShare))
-}
-
-// checkBalance: the centre of gravity is not below the pick hole, or with two
-// picks not below the line through both.
-func (h *hung) checkBalance(s state) {
-	of := "the pick hole: it tips over"
-	if len(h.Picks) == 2 {
-		of = "the line through both pick holes: it rolls over sideways"
-	}
-	switch above := h.unit().fine(math.Max(-s.lever, 0)); {
-	case s.lever > within:
-	case above == h.unit().fine(0):
-		h.hold("tips_over", s.where, "the centre of gravity is level with %s", of)
-	default:
-		h.hold("tips_over", s.where, "the centre of gravity is %s above %s", above, of)
-	}
-}
-
-// checkFloor: a corner below the floor, at trim.
-func (h *hung) checkFloor() {
-	if low := h.raise + h.finished.lowest(); low < h.Floor-within {
-		write := h.unit().apart(low, h.Floor)
-		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor))
-	}
-}
-
-// checkDollies: a set larger than its dolly takes.
-func (h *hung) checkDollies() {
-	if h.Dolly == nil {
-		return
-	}
-	for k, n := range h.Sets {
-		if n > h.Dolly.Takes {
-			h.hold("dolly", fmt.Sprintf("set %d", k+1), "%s on a %s that takes %d", count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
-		}
-	}
-}
-
-func (h *hung) use(part, where string, load, limit float64) {
-	h.uses = append(h.uses, use{part, where, load / limit})
 }
 
 // mostUsed returns the part that is used most, of those that have a limit.

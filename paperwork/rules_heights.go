@@ -46,11 +46,17 @@ func (h *hung) headroom(i int, at string, pick float64) {
 		return
 	}
 	reserve := h.job.Practice.LimitReserve
-	low, high := pick+p.Below.Length, *p.Steel-p.Above.Length
-	if need := low + p.Hoist.Headroom + reserve; need > high+within {
+	low, high := pick+p.Below.Length, *h.highHook(i)
+	need := low + p.Hoist.Headroom + reserve
+	says := func(write func(float64) string) string {
+		return fmt.Sprintf("low hook %s + headroom %s + reserve %s = %s", write(low), write(p.Hoist.Headroom), write(reserve), write(need))
+	}
+	h.measured("headroom", high-need, func() (string, string, string) {
+		return at, says(h.unit().length), "not above the high hook at " + h.unit().length(high)
+	})
+	if need > high+within {
 		write := h.unit().apart(need, high)
-		h.hold("headroom", at, "low hook %s + headroom %s + reserve %s = %s is more than the high hook at %s",
-			write(low), write(p.Hoist.Headroom), write(reserve), write(need), write(high))
+		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high))
 	}
 }
 
@@ -67,6 +73,9 @@ func (h *hung) checkChain() {
 			continue
 		}
 		lowest, wanted := h.reach(i)
+		h.measured("chain reach", wanted-lowest, func() (string, string, string) {
+			return h.end(i), "hook comes down to " + h.unit().length(lowest), "down to " + h.unit().length(wanted) + ", onto the bar on dolly A"
+		})
 		if lowest > wanted+within {
 			write := h.unit().apart(lowest, wanted)
 			h.hold("chain_reach", h.end(i), "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
@@ -75,12 +84,15 @@ func (h *hung) checkChain() {
 	}
 }
 
-// reach returns how low hoist i lets its hook down and how low it has to come,
-// onto the bar that stands level on dolly A.
+// reach returns how low hoist i lets its hook down, and how low it has to come.
 func (h *hung) reach(i int) (lowest, wanted float64) {
-	p := h.Picks[i]
-	lowest = calc.LowestHook(*p.Steel-p.Above.Length, hoist(p.Hoist), h.job.Practice.LimitReserve)
-	return lowest, h.onDolly(0) - h.hole(i).Below + p.Below.Length
+	return calc.LowestHook(*h.highHook(i), hoist(h.Picks[i].Hoist), h.job.Practice.LimitReserve), h.lowestHook(i)
+}
+
+// lowestHook returns how low hook i has to come: onto the bar that stands level
+// on dolly A.
+func (h *hung) lowestHook(i int) float64 {
+	return h.onDolly(0) - h.hole(i).Below + h.Picks[i].Below.Length
 }
 
 // set returns the cabinets of a set, counted from 0.

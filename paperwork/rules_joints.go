@@ -16,19 +16,17 @@ func (h *hung) checkPins(s state) {
 		if r == nil {
 			continue
 		}
-		at := where(s.where, joint(k))
+		at := func() string { return where(s.where, joint(k)) }
 		h.checkPin("hinge_pin", "hinge pin", at, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
 		h.checkPin("link_pin", "link pin", at, j.Link, h.Cabinets[k].LinkPins, r.Link)
 	}
 }
 
-func (h *hung) checkPin(rule, part, at string, force float64, pins int, rating float64) {
+func (h *hung) checkPin(rule, part string, at func() string, force float64, pins int, rating float64) {
 	load := h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
-	limit := rating * h.job.Practice.GearUse
-	h.use(part, at, load, limit)
-	if load > limit+alike {
-		h.hold(rule, at, "%s is more than %s", h.pinSum(force, pins), h.pinLimit(rating))
-	}
+	h.rated(rule, part, load, rating*h.job.Practice.GearUse, func() (string, string, string) {
+		return at(), h.pinSum(force, pins), h.pinLimit(rating)
+	})
 }
 
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
@@ -76,6 +74,11 @@ func (h *hung) mayPush(k int) bool {
 // checkLinks: a link in compression where its makers do not allow that.
 func (h *hung) checkLinks(s state) {
 	for k, j := range s.joints {
+		if !h.mayPush(k) {
+			h.measured("rear link", j.Link, func() (string, string, string) {
+				return where(s.where, joint(k)), way(h.unit(), j.Link), "may only be pulled"
+			})
+		}
 		if j.Link < -alike && !h.mayPush(k) {
 			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().force(j.Link))
 		}

@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -61,35 +62,52 @@ func (h *hung) findingWords(f Finding) string {
 	return h.ruleWords(f) + f.Says + " (" + h.whereWords(f) + ")"
 }
 
-// beforeUse is what to look at before use. Sources: OSHA 29 CFR 1926.251(a)(1)
-// and (a)(6), rigging and slings inspected before use on each shift; the rest
-// is common practice.
-var beforeUse = []string{
-	"Bar and cabinet ironwork: no crack, no bend, no hole worn oval, marks readable.",
-	"Every pin: the maker's own for this cabinet, straight, right through both sides, locked; it cannot be pulled back by hand.",
-	"Hoist, hook and chain: in date, latch closes, chain not twisted, limit switches tried with no load.",
-	"Shackles and slings: marked, rated, no cut, no wear, loaded through the bow, pin locked.",
-	"Cables: tied where the job says, none carries another's weight, none can catch.",
-	"The floor below: cleared and kept clear while anything moves; everybody knows the stop word, and anyone may call it.",
-}
-
-var precedence = []string{
-	"Makers' instructions, local rules and the venue's competent person come first, in that each may forbid what this pack shows.",
-	"The pack is planning data and approves nothing. Its figures are no better than the masses and places in the job; nobody has weighed anything for it.",
-}
-
-// cautionSheet is this job's own cautions, then what to look at before use.
+// cautionSheet is this job's own cautions, who answers for what, what holds for
+// every such lift, and what to look at before use.
 func (j *Job) cautionSheet() layouts.Cautions {
-	s := layouts.Cautions{Before: beforeUse, Rules: precedence}
-	for _, h := range j.stacks {
-		c := layouts.StackCautions{ID: h.ID, Name: h.Name, Shape: string(h.Shape)}
-		c.Items = append(h.gathered("HELD. ", h.holds), h.gathered("", h.cautions)...)
-		if len(c.Items) == 0 {
-			c.Items = []layouts.Caution{{Where: "the finished stack", Says: "No caution found by this calculation."}}
+	s := layouts.Cautions{
+		Hoist:  "read aloud before the lift; hoist here means chain hoist (motor)",
+		Stacks: j.ownCautions(),
+		Roles:  roles,
+		Anyone: anyone,
+		Checks: checkList(),
+		Rules:  precedence, Sources: sourceKey,
+	}
+	for _, g := range generals {
+		if items := j.generalCautions(g.cautions); len(items) > 0 {
+			s.General = append(s.General, layouts.CautionGroup{Head: g.head, Items: items})
 		}
-		s.Stacks = append(s.Stacks, c)
 	}
 	return s
+}
+
+// ownCautions are the cautions found in this job, of held stacks first.
+func (j *Job) ownCautions() (stacks []layouts.StackCautions) {
+	for _, held := range []bool{true, false} {
+		for _, h := range j.stacks {
+			if held == (len(h.holds) > 0) {
+				stacks = h.among(stacks)
+			}
+		}
+	}
+	return stacks
+}
+
+// among adds a stack's own cautions to those of others: to a stack that has the
+// very same, as twins do, or as one more.
+func (h *hung) among(stacks []layouts.StackCautions) []layouts.StackCautions {
+	items := append(h.gathered("HELD. ", h.holds), h.gathered("", h.cautions)...)
+	if len(items) == 0 {
+		items = []layouts.Caution{{Where: "the finished stack", Says: "No caution found by this calculation."}}
+	}
+	mark := layouts.StackMark{ID: h.ID, Name: h.Name, Shape: string(h.Shape)}
+	for i, s := range stacks {
+		if slices.Equal(s.Items, items) {
+			stacks[i].Of = append(s.Of, mark)
+			return stacks
+		}
+	}
+	return append(stacks, layouts.StackCautions{Of: []layouts.StackMark{mark}, Items: items})
 }
 
 // gathered writes findings for paper. What is said alike of several places,

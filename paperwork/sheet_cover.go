@@ -2,6 +2,8 @@ package paperwork
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"hangpack/calc"
 	"hangpack/layouts"
@@ -9,43 +11,54 @@ import (
 
 const notGiven = "not given"
 
+// given writes a text of the job, or that it is not given.
+func given(s string) string {
+	if s == "" {
+		return notGiven
+	}
+	return s
+}
+
+// approvedAgain is what the venue has to accept anew. Common practice: venues ask
+// that any addition or deviation is approved before it flies.
+const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
+
 // cover is the first sheet.
 func (j *Job) cover() layouts.Cover {
 	u, t := units{j.job.Imperial}, j.Figures.Total
 	c := layouts.Cover{
 		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
-		Total: fmt.Sprintf("Roof total: %s static, %s design (x %s)%s.", u.load(t.Static), u.load(t.Design), j.stacks[0].factors(), j.includesHeld()),
-		Note:  Version + ". Points carry hoist, chain and rigging. Loads are rounded up; the total is the true sum rounded up. This pack is planning data and approves nothing.",
+		Total: fmt.Sprintf("Roof total: %s static, %s design (x %s)%s.", u.both(t.Static), u.both(t.Design), j.stacks[0].factors(), j.includesHeld()),
+		Again: approvedAgain,
+		Note:  Version + ". This pack is planning data and approves nothing.",
 	}
+	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.stacks {
 		c.Stacks = append(c.Stacks, h.coverRow())
+		if len(h.holds) > 0 {
+			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: h.target()})
+		} else {
+			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " calculation", To: "calculation " + h.ID})
+		}
 	}
 	return c
 }
 
 func (j *Job) facts() []layouts.Fact {
-	given := func(s string) string {
-		if s == "" {
-			return notGiven
-		}
-		return s
-	}
-	p := j.job.Practice
 	return []layouts.Fact{
 		{Of: "Venue, date", Is: j.job.Venue + ", " + j.job.Date},
 		{Of: "Prepared by", Is: given(j.job.PreparedBy) + "; contact " + given(j.job.Contact)},
-		{Of: "Datum of the plan", Is: given(j.job.Datum)},
+		{Of: "Datum of the plan", Is: j.datum()},
 		{Of: "Heights above", Is: j.job.HeightsFrom},
-		{Of: "Checked with", Is: fmt.Sprintf("masses + %s, dynamic factor %s (not on hoists), hoists to %s of capacity, gear to %s of rating, %s of a joint on one side",
-			share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare))},
 	}
 }
 
 // coverRow is one stack on the cover.
 func (h *hung) coverRow() layouts.StackRow {
 	u, s := h.unit(), h.finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.verdict(), Held: len(h.holds) > 0, To: h.target(), Code: h.code()}
-	r.Facts = []layouts.Fact{{Of: "Cabinets, mass", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: len(h.holds) > 0, To: h.target(), Code: h.code()}
+	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
 	for _, p := range h.pointFigures() {
 		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID,
 			Is: fmt.Sprintf("%s static, %s design%s", u.load(p.Static), u.load(p.Design), heldMark(r.Held))})
@@ -53,6 +66,7 @@ func (h *hung) coverRow() layouts.StackRow {
 	if r.Held {
 		return r
 	}
+	r.Facts[0].Is += "; lowest corner " + u.length(h.raise+s.lowest())
 	return h.flownFacts(r)
 }
 
@@ -64,30 +78,34 @@ func heldMark(held bool) string {
 }
 
 func (h *hung) flownFacts(r layouts.StackRow) layouts.StackRow {
-	u, s := h.unit(), h.finished
+	s := h.finished
 	last := s.poses[len(s.poses)-1].Aim
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("cabinet 1 %s (wanted %s), cabinet %d %s", aim(s.poses[0].Aim), aim(h.Aim), len(s.poses), aim(last))},
-		layouts.Fact{Of: "Lowest corner", Is: u.length(h.raise+s.lowest()) + " above " + h.job.HeightsFrom},
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aim(s.poses[0].Aim), aim(last), aim(h.Aim))},
 		layouts.Fact{Of: "Most used", Is: h.mostUsedWords()},
 	)
 	return r
 }
 
-// openItems gathers what is not settled, held stacks first.
+// openItems gathers what is not settled, held stacks first. What is said alike of
+// several stacks or gear entries is said once.
 func (j *Job) openItems() (items []layouts.OpenItem) {
 	for _, h := range j.stacks {
 		for _, f := range h.holds {
 			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + h.findingWords(f)})
 		}
 	}
-	seen := map[string]bool{}
+	at := map[string]int{} // of each sentence, its place among the items
 	for _, h := range j.stacks {
 		for _, o := range h.open() {
-			if !seen[o.Where+o.Says] {
+			i, seen := at[o.Says]
+			switch {
+			case !seen:
+				at[o.Says] = len(items)
 				items = append(items, o)
+			case !slices.Contains(strings.Split(items[i].Where, ", "), o.Where):
+				items[i].Where += ", " + o.Where
 			}
-			seen[o.Where+o.Says] = true
 		}
 	}
 	return items
@@ -110,6 +128,16 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	if len(h.Picks) == 1 {
 		add(h.ID, "Not known: who steers it; nothing in this paper keeps it from turning")
 	}
+	if h.Secondary == nil {
+		add(h.ID, "Not known: no secondary named: ask the venue")
+	} else if h.Secondary.Rating < h.finished.centre.Mass*calc.G {
+		add(h.ID, "Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass))
+	}
+	for _, p := range h.Picks {
+		if p.Hoist.Class == "" {
+			add(p.Hoist.Key, "Not known: class of the hoist; may it hold over people? Ask the venue")
+		}
+	}
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
 	}
@@ -119,84 +147,4 @@ func (h *hung) open() (items []layouts.OpenItem) {
 		}
 	}
 	return items
-}
-
-// loadSheet is what each joint carries, and what to read after each dolly.
-func (h *hung) loadSheet() layouts.Loads {
-	l := layouts.Loads{Sheet: h.ID + " LOADS", Head: h.head(), Notes: h.loadNotes()}
-	for k := range h.Cabinets {
-		l.Joints = append(l.Joints, h.jointRow(k))
-	}
-	for _, s := range h.lifts {
-		l.Lifts = append(l.Lifts, h.liftRow("dolly "+letter(h.setOf(s.flown)-1), s))
-	}
-	after := "dolly " + letter(len(h.Sets)-1)
-	if !h.hasDollies() {
-		after = "all"
-	}
-	l.Lifts = append(l.Lifts, h.liftRow(after, h.finished))
-	for i, p := range h.pointFigures() {
-		u := h.unit()
-		l.Points = append(l.Points, layouts.PointRow{ID: p.ID, Place: u.across(p.StageLeft) + ", " + u.upDown(p.Downstage),
-			Pick: u.length(p.PickHeight), Hook: u.length(p.LowHook), Carries: u.load(h.finished.loads[i]), Static: u.load(p.Static), Design: u.load(p.Design)})
-	}
-	return l
-}
-
-func (h *hung) jointRow(k int) layouts.JointRow {
-	u, s, j := h.unit(), h.finished, h.finished.joints[k]
-	r := layouts.JointRow{
-		Joint: fmt.Sprint(k + 1), Looks: aim(s.poses[k].Aim), Lowest: u.length(h.raise + calc.Lowest(s.corners[k])),
-		Hinge: u.force(j.Hinge()), Along: way(u, j.HingePull), Link: way(u, j.Link),
-		HingeUse: "no rating", LinkUse: "no rating",
-	}
-	if rated := h.ratings(k); rated != nil {
-		c := h.Cabinets[k]
-		r.HingeUse = h.pinUse(j.Hinge(), c.HingePins, rated.Hinge)
-		r.LinkUse = h.pinUse(j.Link, c.LinkPins, rated.Link)
-	}
-	return r
-}
-
-// way writes a force along a joint and which way it goes.
-func way(u units, n float64) string {
-	switch {
-	case n > alike:
-		return u.force(n) + " pull"
-	case n < -alike:
-		return u.force(n) + " push"
-	}
-	return "none"
-}
-
-// pinUse is how much one pin is used at the design load.
-func (h *hung) pinUse(force float64, pins int, rating float64) string {
-	return percent(h.design(calc.PinForce(force, pins, h.job.Practice.SideShare)) / (rating * h.job.Practice.GearUse))
-}
-
-func (h *hung) liftRow(after string, s state) layouts.LiftRow {
-	u := h.unit()
-	return layouts.LiftRow{After: after, Flown: count(s.flown, "cabinet"), Mass: u.load(s.centre.Mass), Hook: h.hookReading(s),
-		Looks: aim(s.poses[0].Aim), Bar: aim(s.tilt), Drop: u.length(s.drop())}
-}
-
-// hookReading is what a load cell below the hoist should show.
-func (h *hung) hookReading(s state) string {
-	if len(s.loads) == 1 {
-		return h.hookWords(s)
-	}
-	u := h.unit()
-	return fmt.Sprintf("front %s, rear %s", u.reading(h.hook(s, 0)), u.reading(h.hook(s, 1)))
-}
-
-func (h *hung) loadNotes() []string {
-	tilts := "with two picks the bar is held at the tilt of the finished stack"
-	if len(h.Picks) == 1 {
-		tilts = "with one pick the bar tilts as the stack settles, so it looks another way at each lift"
-	}
-	return []string{
-		"Hook reads: a load cell between hoist and rigging, which is counted in it; " + tilts + ". If a reading differs: stop, lower, find out why.",
-		fmt.Sprintf("Used: of one pin's rating, at design load (x %s); with a pin each side the worse side takes %s. 'Pull' along a joint holds the bodies together; 'push' presses them.", h.factors(), share(h.job.Practice.SideShare)),
-		"Static: at rest, with hoist, the whole of its chain and all rigging. Design: static x " + h.factors() + ". Heights above " + h.job.HeightsFrom + ".",
-	}
 }

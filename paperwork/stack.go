@@ -21,7 +21,8 @@ type hung struct {
 	raise    float64 // height of the bar's hinge at trim, above heights_from
 	holds    []Finding
 	cautions []Finding
-	uses     []use // of each part that has a rating, the finished stack's first
+	uses     []use     // one of each kind of part that has a rating
+	measures []measure // one of each kind
 }
 
 // An option is a pick hole that a stack with one pick could hang from.
@@ -167,17 +168,6 @@ func (h *hung) lowHook(i int) float64 { return h.pickHeight(i) + h.Picks[i].Belo
 
 // pickHeight returns the height of pick i at trim.
 func (h *hung) pickHeight(i int) float64 { return h.raise + h.finished.picks[i].Z }
-
-// static returns what point i carries at rest, in kg.
-func (h *hung) static(i int) float64 {
-	p := h.Picks[i]
-	return calc.Static(h.finished.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
-}
-
-// design returns a static load with the job's tolerance and dynamic factor.
-func (h *hung) design(static float64) float64 {
-	return calc.Design(static, h.job.Practice.MassTolerance, h.job.Practice.DynamicFactor)
-}
 
 func hoist(h *job.Hoist) calc.Hoist {
 	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}

@@ -35,6 +35,18 @@ func (u units) load(kg float64) string {
 	return whole(up(kg)) + " kg"
 }
 
+// also writes the same load small beside it: as a force in kN, or beside pounds
+// in kg; rounded up like it.
+func (u units) also(kg float64) string {
+	if u.imperial {
+		return units{}.load(kg)
+	}
+	return u.force(kg * calc.G)
+}
+
+// both writes a load and the same in the other unit: '738 kg (7.23 kN)'.
+func (u units) both(kg float64) string { return u.load(kg) + " (" + u.also(kg) + ")" }
+
 // reading writes what a load cell shows, to the nearest kg or lb.
 func (u units) reading(kg float64) string {
 	if u.imperial {
@@ -86,6 +98,14 @@ func (u units) fine(m float64) string {
 	return whole(math.Round(m*1000)) + " mm"
 }
 
+// tape writes a distance along the floor: to 1 mm or to a sixteenth of an inch.
+func (u units) tape(m float64) string {
+	if u.imperial {
+		return feet(m, 16)
+	}
+	return plain(fixed(m, 3)) + " m"
+}
+
 // apart returns the writer of lengths that has the fewest digits and tells two
 // of them apart, so that a sentence never says that 14.00 m is more than 14.00 m.
 func (u units) apart(a, b float64) func(float64) string {
@@ -114,6 +134,19 @@ func aim(rad float64) string {
 	default:
 		return s + "° up"
 	}
+}
+
+// aimPast writes an aim that is past a limit, both in rad, with as many digits
+// as it takes to see that.
+func aimPast(rad, limit float64) string {
+	deg := math.Abs(degrees(rad))
+	switch {
+	case fixed(deg, 1) != fixed(degrees(limit), 1):
+		return aim(rad)
+	case rad > 0:
+		return trimmed(deg) + "° down"
+	}
+	return trimmed(deg) + "° up"
 }
 
 // angle writes the size of an angle, as a difference of two aims is.
@@ -154,6 +187,12 @@ func fixed(x float64, decimals int) string { return strconv.FormatFloat(x, 'f', 
 func trimmed(x float64) string {
 	s := strings.TrimRight(strconv.FormatFloat(x, 'f', 6, 64), "0")
 	return plain(strings.TrimSuffix(s, "."))
+}
+
+// round rounds to a number of decimals.
+func round(x float64, decimals int) float64 {
+	k := math.Pow10(decimals)
+	return math.Round(x*k) / k
 }
 
 // tenths rounds down to a tenth.

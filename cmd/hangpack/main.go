@@ -29,6 +29,7 @@ const usage = `hangpack turns a job file into the paper that a crew flies loudsp
 commands:
   pack JOB [-o FILE] [-q]   write the pack; by default beside the job, as .pdf
   check JOB [-json]         print the figures
+  points JOB [-csv]         print what each point of the roof carries
 
 exit codes: 0 done, 1 could not read or write, 2 command line or job wrong,
 3 done but at least one stack is held
@@ -49,11 +50,13 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return pack(args[1:], stdout, stderr)
 	case "check":
 		return check(args[1:], stdout, stderr)
+	case "points":
+		return points(args[1:], stdout, stderr)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(stdout, usage)
 		return exitDone
 	}
-	fmt.Fprintf(stderr, "hangpack: there is no command %q; write pack or check\n", args[0])
+	fmt.Fprintf(stderr, "hangpack: there is no command %q; write pack, check or points\n", args[0])
 	return exitWrong
 }
 

@@ -1,0 +1,55 @@
+package layouts
+
+// A CheckList is what to look at before use, with boxes to tick.
+type CheckList struct {
+	Head   string
+	When   Check // when to look, and what to do with what is out of use
+	Items  []Check
+	Signed []string // words before the lines for a pen
+}
+
+// A Check is a thing, what puts it out of use, and where that comes from.
+type Check struct{ Thing, Out, From string }
+
+// checkWide is how far the words of a check stand from its box.
+const checkWide = 9.0
+
+// checkList makes pieces that stay on one page, so that it can be handed to
+// whoever looks.
+func (c *canvas) checkList(l CheckList) []piece {
+	pieces := []piece{c.heading(l.Head), c.sourced(0, l.When)}
+	for _, item := range l.Items {
+		pieces = append(pieces, c.check(item))
+	}
+	for i := range pieces {
+		pieces[i].keep = true
+	}
+	return append(pieces, c.signed(l.Signed))
+}
+
+// check is a box beside a thing and what puts it out of use.
+func (c *canvas) check(k Check) piece {
+	words := c.sourced(checkWide, k)
+	h := max(words.h, tickSide+1.8)
+	return piece{h: h, draw: func(c *canvas, room box) {
+		c.tick(room.x, room.y+0.9, tickSide)
+		words.draw(c, room)
+		c.line(room.x+checkWide, room.bottom(), room.right(), room.bottom(), light)
+	}}
+}
+
+// sourced is a check's words with their source.
+func (c *canvas) sourced(at float64, k Check) piece {
+	words := c.runIn(c.body().w-at, k.Thing, k.Out, k.From)
+	return piece{h: words.height() + 1.6, draw: func(c *canvas, room box) { words.draw(c, room.x+at, room.y+4.2) }}
+}
+
+// signed is words with lines for a pen, side by side.
+func (c *canvas) signed(words []string) piece {
+	return piece{h: 10, draw: func(c *canvas, room box) {
+		w := room.w / float64(len(words))
+		for i, s := range words {
+			c.blank(room.x+float64(i)*w, room.y+6.6, w-4, s)
+		}
+	}}
+}

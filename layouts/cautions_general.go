@@ -1,0 +1,107 @@
+package layouts
+
+import "strings"
+
+// A CautionGroup is what holds for every lift of its kind while one part of the
+// work lasts.
+type CautionGroup struct {
+	Head  string // 'while it moves'
+	Items []GeneralCaution
+}
+
+// A GeneralCaution says what to do, in a few words that stand out, then more of
+// it, and where that comes from.
+type GeneralCaution struct {
+	Do, Says, From string
+	Picture        Picture // "" for none
+}
+
+// pictureWide is how far the words of a general caution stand from the left,
+// in mm: its picture stands there.
+const pictureWide = 12.0
+
+// cautionGroup makes pieces of a heading, which stands again on a page that the
+// group goes on to, and of its rows.
+func (c *canvas) cautionGroup(g CautionGroup) []piece {
+	head := piece{h: 8.4, keep: true, draw: func(c *canvas, room box) {
+		c.text(room.x, room.y+6, section, g.Head)
+		c.line(room.x, room.y+8, room.right(), room.y+8, solid)
+	}}
+	pieces := []piece{head}
+	for _, item := range g.Items {
+		row := c.generalCaution(item)
+		row.head = &head
+		pieces = append(pieces, row)
+	}
+	return pieces
+}
+
+func (c *canvas) generalCaution(g GeneralCaution) piece {
+	words := c.runIn(c.body().w-pictureWide, g.Do, g.Says, g.From)
+	h := words.height()
+	if g.Picture != "" {
+		h = max(h, 8.2)
+	}
+	return piece{h: h + 1.6, draw: func(c *canvas, room box) {
+		c.picture(g.Picture, box{room.x, room.y + 1, 10, 8})
+		words.draw(c, room.x+pictureWide, room.y+4.2)
+		c.line(room.x+pictureWide, room.bottom(), room.right(), room.bottom(), light)
+	}}
+}
+
+// A runIn is a text whose beginning stands out, broken into lines, with its
+// source small at the right of its last line, or below it where it has no room.
+type runIn struct {
+	w     float64
+	bold  []string
+	at    float64 // where the rest begins, on the last line of the beginning
+	first string  // of the rest, on that line; "" where nothing fits there
+	more  []string
+	from  []string
+	below bool // the source
+}
+
+// runIn breaks a beginning in bold, and what follows it on the same line, into
+// lines no wider than w.
+func (c *canvas) runIn(w float64, bold, rest, from string) runIn {
+	r := runIn{w: w, bold: c.wrap(textB, w, bold), from: c.wrap(small, w, from)}
+	r.at = c.width(textB, r.bold[len(r.bold)-1]) + c.width(text, " ")
+	words := wordsOf(rest)
+	n := len(words)
+	for c.width(text, strings.Join(words[:n], " ")) > w-r.at && n > 0 {
+		n--
+	}
+	r.first = strings.Join(words[:n], " ")
+	r.more = c.wrap(text, w, strings.Join(words[n:], " "))
+	r.below = len(r.from) > 1 || c.lastOf(r)+4+c.width(small, from) > w
+	return r
+}
+
+// lastOf returns how wide the last line of a text is.
+func (c *canvas) lastOf(r runIn) float64 {
+	if n := len(r.more); n > 0 {
+		return c.width(text, r.more[n-1])
+	}
+	return r.at + c.width(text, r.first)
+}
+
+func (r runIn) height() float64 {
+	h := float64(len(r.bold)+len(r.more)) * text.lead()
+	if r.below {
+		h += float64(len(r.from)) * small.lead()
+	}
+	return h
+}
+
+// draw writes the lines from the baseline y down.
+func (r runIn) draw(c *canvas, x, y float64) {
+	y = c.lines(x, y, textB, r.bold)
+	c.text(x+r.at, y-text.lead(), text, r.first)
+	y = c.lines(x, y, text, r.more) - text.lead()
+	for _, s := range r.from {
+		if r.below {
+			y += small.lead()
+		}
+		c.right(x+r.w, y, small, s)
+	}
+}

@@ -1,0 +1,59 @@
+package layouts
+
+import "slices"
+
+// checkTall is how tall a row of tape checks is: a box for a pencil and some
+// air.
+const checkTall = tickSide + 1.4
+
+const checkLead = "Tape checks, point to point along the floor. If one does not agree, stop and measure both offsets again."
+
+// checks makes the pieces of the tape checks and the notes.
+func (v Plan) checks(c *canvas) (pieces []piece) {
+	if len(v.Checks) > 0 {
+		lead := c.words(smallB, checkLead, 1.4)
+		lead.keep = true
+		pieces = append(pieces, planAir(3), lead)
+		w := c.checkWidth(v.Checks)
+		for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
+			p := c.checkRow(row, w)
+			p.head = &lead
+			pieces = append(pieces, p)
+		}
+	}
+	for i, n := range v.Notes {
+		if i == 0 {
+			pieces = append(pieces, planAir(2))
+		}
+		pieces = append(pieces, c.words(small, n, 0.6))
+	}
+	return pieces
+}
+
+// planAir is room with nothing in it, on the page of what follows.
+func planAir(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}, keep: true} }
+
+func (t TapeCheck) between() string { return t.From + " to " + t.To }
+
+// checkWidth returns how wide the widest of some tape checks is, with its box
+// and some air.
+func (c *canvas) checkWidth(checks []TapeCheck) (w float64) {
+	const air = 13.0
+	for _, t := range checks {
+		w = max(w, tickSide+c.width(text, t.between())+c.width(textB, t.Is)+air)
+	}
+	return w
+}
+
+// checkRow is one row of tape checks, each w wide: a box to tick, from where to
+// where, and the distance.
+func (c *canvas) checkRow(checks []TapeCheck, w float64) piece {
+	return piece{h: checkTall, draw: func(c *canvas, room box) {
+		for i, t := range checks {
+			x := room.x + float64(i)*w
+			c.tick(x, room.y+0.7, tickSide)
+			c.text(x+tickSide+2, room.y+5, text, t.between())
+			c.right(x+w-8, room.y+5, textB, t.Is)
+		}
+	}}
+}

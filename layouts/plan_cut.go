@@ -1,0 +1,254 @@
+package layouts
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// A planView is one drawing of a plan: everything near enough, and tags for
+// its own points.
+type planView struct {
+	plan    Plan
+	sheet   box // all that the drawing and its words take
+	room    box // the drawing's own
+	frame   frame
+	faces   tagFaces
+	own     []int // points that have their tags here, in the job's order
+	pale    []int // other points in the drawing
+	stacks  []int // outlines in the drawing
+	marks   []dot // of own, in the same order
+	tags    []tag
+	axes    axes
+	outside int // points that are not in the drawing
+}
+
+// Marks of points, in mm.
+const (
+	markRadius = 1.0
+	paleRadius = 0.7
+	touching   = 2*markRadius + 0.6 // marks nearer than this share a tag
+	frameAir   = 5.0                // between the outermost marks and the drawing's edge
+)
+
+// onPlan turns a place of the plan, downstage positive, into one of a frame,
+// which is positive up the page.
+func onPlan(p Place) Place { return Place{p.X, -p.Z} }
+
+// views cuts a plan into as many drawings as its tags need.
+func (v Plan) views(c *canvas, sheet box) (views []planView) {
+	all := make([]int, len(v.Points))
+	for i := range all {
+		all[i] = i
+	}
+	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(reach(v.Points[a].At), reach(v.Points[b].At)) })
+	for _, group := range v.groups(all, sheet) {
+		whole := v.near(reach(v.Points[group[len(group)-1]].At), len(group) > 0 && group[len(group)-1] == all[len(all)-1])
+		whole.sheet, whole.room = sheet, c.drawingRoom(v, sheet)
+		slices.Sort(group)
+		views = append(views, whole.cut(c, group)...)
+	}
+	return views
+}
+
+// reach returns how far a place is from the datum across or down, in metres,
+// and at least 10 m, within which a plan needs no second scale.
+func reach(p Place) float64 { return max(10, math.Abs(p.X), math.Abs(p.Z)) }
+
+// groups parts far points from near ones where one drawing of both would be so
+// small that marks touch: delays in a field, say. all is in the order of reach.
+func (v Plan) groups(all []int, room box) [][]int {
+	const farther = 2.0 // times as far as the last of the near ones
+	at, most := 0, farther
+	for i := 1; i < len(all); i++ {
+		if ratio := reach(v.Points[all[i]].At) / reach(v.Points[all[i-1]].At); ratio > most {
+			at, most = i, ratio
+		}
+	}
+	if at == 0 || !v.touch(all, room) {
+		return [][]int{all}
+	}
+	return append(v.groups(all[:at:at], room), v.groups(all[at:], room)...)
+}
+
+// touch reports whether marks of points that stand apart would touch in one
+// drawing.
+func (v Plan) touch(points []int, room box) bool {
+	places := []Place{{}}
+	for _, i := range points {
+		places = append(places, onPlan(v.Points[i].At))
+	}
+	lo, hi := extent(places...)
+	per := touching / 1000 * float64(frameFor(v.Ruler, lo, hi, room).scale)
+	for n, a := range places[1:] {
+		for _, b := range places[1 : n+1] {
+			if d := math.Hypot(a.X-b.X, a.Z-b.Z); d > 0.05 && d < per {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// near gathers what a drawing shows that reaches so far, in metres; the last
+// one shows all.
+func (v Plan) near(most float64, last bool) (view planView) {
+	view.plan = v
+	for i, p := range v.Points {
+		if last || reach(p.At) <= most {
+			view.pale = append(view.pale, i)
+		}
+	}
+	view.outside = len(v.Points) - len(view.pale)
+	for i, s := range v.Stacks {
+		const body = 6.0 // metres that an outline may reach past its points
+		if last || reach(s.Front[0]) <= most+body {
+			view.stacks = append(view.stacks, i)
+		}
+	}
+	return view
+}
+
+// extent returns the corners of what a drawing shows, with at least a metre
+// around the datum.
+func (w planView) extent() (lo, hi Place) {
+	places := []Place{{-1, -1}, {1, 1}}
+	for _, i := range w.pale {
+		places = append(places, onPlan(w.plan.Points[i].At))
+	}
+	for _, i := range w.stacks {
+		for _, p := range w.plan.Stacks[i].Corners {
+			places = append(places, onPlan(p))
+		}
+	}
+	return extent(places...)
+}
+
+// cut shares points among the fewest drawings that hold their tags, with the
+// largest scale and type at which they do. One drawing may be a scale smaller
+// than two. Where no number of drawings helps, smaller scales do: they leave
+// more white.
+func (w planView) cut(c *canvas, points []int) []planView {
+	lo, hi := w.extent()
+	scale := frameFor(w.plan.Ruler, lo, hi, w.room.grown(-frameAir)).scale
+	for ; scale < scaleMost; scale = w.plan.Ruler.next(scale) {
+		for n := 1; n <= len(points); n += 1 + n/8 {
+			if views := w.at(scale, lo, hi).shared(c, points, n); views != nil {
+				return views
+			}
+			if n > 1 {
+				continue
+			}
+			if views := w.at(w.plan.Ruler.next(scale), lo, hi).shared(c, points, n); views != nil {
+				return views
+			}
+		}
+	}
+	c.fault("plan: no drawing has room for the figures of %d points", len(points))
+	return nil
+}
+
+// next returns the scale after one.
+func (r Ruler) next(scale int) int {
+	for _, s := range r.scales() {
+		if s > scale {
+			return s
+		}
+	}
+	return 2 * scale
+}
+
+// at sets a drawing's scale and stands what it shows in the middle of its room.
+func (w planView) at(scale int, lo, hi Place) planView {
+	k := 1000 / float64(scale)
+	w.frame = frame{scale, lo, spot{w.room.x + (w.room.w-(hi.X-lo.X)*k)/2, w.room.y + (w.room.h+(hi.Z-lo.Z)*k)/2}}
+	return w
+}
+
+// shared tries to share points evenly among n drawings, in their order, with
+// the largest type that holds all tags; nil if even the smallest does not.
+func (w planView) shared(c *canvas, points []int, n int) (views []planView) {
+	for k := range tagSizes {
+		// The smallest first: where that fails no other needs a try.
+		f := tagSizes[(k+len(tagSizes)-1)%len(tagSizes)]
+		set := w.inType(c, points, n, f)
+		switch {
+		case set != nil && k > 0:
+			return set
+		case set == nil && k == 0:
+			return nil
+		case k == 0:
+			views = set
+		}
+	}
+	return views
+}
+
+// inType shares points evenly among n drawings with tags in one type, or
+// returns nil.
+func (w planView) inType(c *canvas, points []int, n int, f tagFaces) (views []planView) {
+	for i := range n {
+		view := w
+		view.faces, view.own = f, points[i*len(points)/n:(i+1)*len(points)/n]
+		if !view.tagged(c) {
+			return nil
+		}
+		views = append(views, view)
+	}
+	return views
+}
+
+// spot returns where a point stands on paper.
+func (w planView) spot(i int) spot { return w.frame.at(onPlan(w.plan.Points[i].At)) }
+
+// tagged places the tags of a drawing's own points, or reports false.
+func (w *planView) tagged(c *canvas) bool {
+	g := w.ground(c)
+	p := tagging{ground: g, datum: w.frame.at(Place{}), strict: w.faces != tagSizes[len(tagSizes)-1], tags: w.untagged(c)}
+	need := 0.0
+	for _, t := range p.tags {
+		need += t.at.grown(tagAir/2).w * t.at.grown(tagAir/2).h
+	}
+	if free := g.room.w*g.room.h - float64(g.count(g.room)); need > free*0.5 || !p.solve() {
+		return false
+	}
+	w.tags = p.tags
+	return true
+}
+
+// untagged makes the tags, one for each point or for a few whose marks would
+// touch.
+func (w *planView) untagged(c *canvas) (tags []tag) {
+	done := map[int]bool{}
+	for n, i := range w.own {
+		if done[i] {
+			continue
+		}
+		t := tag{points: []int{i}}
+		for _, k := range w.own[n+1:] {
+			if !done[k] && len(t.points) < tagMost && distance(w.spot(i), w.spot(k)) < touching {
+				t.points, done[k] = append(t.points, k), true
+			}
+		}
+		t.at, t.to = w.plan.tagBox(c, w.faces, t.points), w.target(t.points)
+		tags = append(tags, t)
+	}
+	return tags
+}
+
+// target returns what a leader goes to: a mark, or the ring around a few.
+func (w *planView) target(points []int) dot {
+	if len(points) == 1 {
+		return dot{w.spot(points[0]), markRadius}
+	}
+	var mid spot
+	for _, i := range points {
+		mid.x += w.spot(i).x / float64(len(points))
+		mid.y += w.spot(i).y / float64(len(points))
+	}
+	r := 0.0
+	for _, i := range points {
+		r = max(r, distance(mid, w.spot(i)))
+	}
+	return dot{mid, r + markRadius + ringAir}
+}

@@ -1,0 +1,86 @@
+package layouts
+
+// planWays draws which way is which under a drawing.
+func (c *canvas) planWays(b box) {
+	const y, arrow = 4.0, 9.0
+	mid := b.x + b.w/2
+	c.arrow(b.x+arrow, b.x, b.y+y-1.2, 3)
+	c.text(b.x+arrow+1.5, b.y+y, smallB, "stage right")
+	c.arrow(b.right()-arrow, b.right(), b.y+y-1.2, 3)
+	c.right(b.right()-arrow-1.5, b.y+y, smallB, "stage left")
+	c.downArrow(mid-16, b.y+0.8, b.y+9.6, 3)
+	c.downArrow(mid+16, b.y+0.8, b.y+9.6, 3)
+	c.centre(mid, b.y+y+1.6, textB, "audience")
+	c.text(b.x, b.y+y+4.6, small, "Stage left is the audience's right.")
+	c.right(b.right(), b.y+y+4.6, small, "Downstage is down the page.")
+}
+
+// downArrow draws an arrow down the page from y0 to y1.
+func (c *canvas) downArrow(x, y0, y1, size float64) {
+	c.line(x, y0, x, y1-size, 0.5)
+	c.shape("arrow", []spot{{x, y1}, {x - size*0.6, y1 - size}, {x + size*0.6, y1 - size}}, 0, black)
+}
+
+// A keyItem is a mark of the drawing with what it means; the mark stands
+// around a spot and is so wide.
+type keyItem struct {
+	w    float64
+	draw func(p spot)
+	says string
+}
+
+// keyItems lists the marks that a drawing has.
+func (c *canvas) keyItems(w planView) (items []keyItem) {
+	point := func(p PlanPoint) func(spot) { return func(at spot) { c.pointInk(at, p) } }
+	items = []keyItem{
+		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, "centre line"},
+		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "datum line"},
+	}
+	has := w.has()
+	for _, k := range []keyItem{
+		{2, point(PlanPoint{}), "point of a stack"},
+		{2, point(PlanPoint{Other: true}), "other point"},
+		{2, point(PlanPoint{Held: true}), "held"},
+		{1.4, func(p spot) { c.palePoint(p, PlanPoint{}) }, "figures on another sheet"},
+		{4, c.keyStack, "stack, its front heavy"},
+	} {
+		if has[k.says] {
+			items = append(items, k)
+		}
+	}
+	return items
+}
+
+// has tells which marks a drawing has.
+func (w planView) has() map[string]bool {
+	has := map[string]bool{
+		"figures on another sheet": len(w.pale) > len(w.own),
+		"stack, its front heavy":   len(w.stacks) > 0,
+	}
+	for _, i := range w.own {
+		p := w.plan.Points[i]
+		has["held"] = has["held"] || p.Held
+		has["other point"] = has["other point"] || p.Other
+		has["point of a stack"] = has["point of a stack"] || !p.Other && !p.Held
+	}
+	return has
+}
+
+func (c *canvas) keyStack(p spot) {
+	c.rect(box{p.x - 2, p.y - 1.4, 4, 2.8}, light, grey)
+	c.line(p.x-2, p.y+1.4, p.x+2, p.y+1.4, heavy)
+}
+
+// planKey explains the marks, in as many columns as a line holds.
+func (c *canvas) planKey(b box, w planView) {
+	x, y := b.x, b.y+2.6
+	for _, k := range c.keyItems(w) {
+		need := k.w + 1.5 + c.width(small, k.says)
+		if x > b.x && x+need > b.right() {
+			x, y = b.x, y+4.2
+		}
+		k.draw(spot{x + k.w/2, y - 1.1})
+		c.text(x+k.w+1.5, y, small, k.says)
+		x += need + 5
+	}
+}

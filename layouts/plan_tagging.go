@@ -1,0 +1,183 @@
+package layouts
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// A tagging places tags on a ground. It starts with every tag where it would
+// stand best if it were alone, and moves one at a time; at first moves for the
+// worse are let pass, then less and less so. Costs are whole tenths of a
+// millimetre of leader and the moves come from a generator of its own, so that
+// the same plan comes out the same.
+type tagging struct {
+	ground *ground
+	datum  spot // where centre line and datum line cut each other
+	strict bool // no tag on the wrong side of the centre line, no long leader
+	tags   []tag
+	places [][]place // of each tag: where it may stand, best first
+	moves  uint64    // state of the generator
+}
+
+// A place is where the top left corner of a tag may stand.
+type place struct {
+	spot
+	cost int
+}
+
+// Costs, in tenths of a millimetre of leader.
+const (
+	longest   = 550   // the most where placing is strict
+	sideCost  = 800   // a tag on the wrong side of the centre line
+	overCost  = 80    // a leader over an outline, or over a mark that has no tag here
+	clashCost = 3000  // two tags that cannot be told apart, at first
+	clashMost = 10000 // and in the end
+	heat      = 800   // what a move may cost at first
+	picks     = 3
+	movesEach = 1000 // moves for each tag
+	axisReach = 6    // mm; a leader that runs so near along an axis costs twice its length
+)
+
+// solve places all tags, or reports false.
+func (p *tagging) solve() bool {
+	for i := range p.tags {
+		places := p.placesOf(&p.tags[i])
+		if len(places) == 0 {
+			return false
+		}
+		p.places = append(p.places, places)
+		p.tags[i].stand(places[0])
+	}
+	steps := movesEach * len(p.tags)
+	for left := steps; left > 0; left-- {
+		clash := clashMost - (clashMost-clashCost)*left/steps
+		p.move(p.pick(), clash, heat*left/steps)
+	}
+	for i := range p.tags {
+		if p.clashes(i, &p.tags[i]) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// move tries a tag at another place, the better ones more often, and leaves it
+// there if that costs no more than may be lost.
+func (p *tagging) move(i, clash, lose int) {
+	there := p.tags[i]
+	there.stand(p.places[i][p.below(1+p.below(len(p.places[i])))])
+	more := there.cost - p.tags[i].cost
+	if more > lose+clash*len(p.tags) {
+		return
+	}
+	if more+clash*(p.clashes(i, &there)-p.clashes(i, &p.tags[i])) <= lose {
+		p.tags[i] = there
+	}
+}
+
+// pick chooses the next tag to move: one that clashes, if one is soon found.
+func (p *tagging) pick() (i int) {
+	for range picks {
+		if i = p.below(len(p.tags)); p.clashes(i, &p.tags[i]) > 0 {
+			break
+		}
+	}
+	return i
+}
+
+// clashes counts the tags that cannot be told from the i-th where that stands.
+func (p *tagging) clashes(i int, t *tag) (n int) {
+	for k := range p.tags {
+		if k != i && !t.clearOf(&p.tags[k]) {
+			n++
+		}
+	}
+	return n
+}
+
+// below returns the next number of the generator, from 0 to n-1 (a linear
+// congruential generator; D. E. Knuth's MMIX constants).
+func (p *tagging) below(n int) int {
+	p.moves = p.moves*6364136223846793005 + 1442695040888963407
+	return int(p.moves >> 33 * uint64(n) >> 31)
+}
+
+// placesOf lists where a tag may stand, best first, on a grid so that tags of
+// a sheet line up.
+func (p *tagging) placesOf(t *tag) (places []place) {
+	const across, down, edge = 4.0, 2.0, 0.4
+	r, dots := p.ground.room, p.minded(t)
+	for y := r.y + edge; y+t.at.h < r.bottom(); y += down {
+		for x := r.x + edge; x+t.at.w < r.right(); x += across {
+			if p.ground.count(box{x, y, t.at.w, t.at.h}) > 0 {
+				continue
+			}
+			t.stand(place{spot{x, y}, 0})
+			if cost := p.cost(t) + p.over(t, dots); !math.IsInf(cost, 1) {
+				places = append(places, place{spot{x, y}, int(math.Round(cost))})
+			}
+		}
+	}
+	slices.SortStableFunc(places, func(a, b place) int { return cmp.Compare(a.cost, b.cost) })
+	return places
+}
+
+// cost tells how good a tag's place is: short leaders are, upright or level
+// ones that do not run along an axis, and tags on their point's side of the
+// centre line. It is infinite where strictness forbids the place.
+func (p *tagging) cost(t *tag) float64 {
+	from, to := t.leader.a, t.to.spot
+	dx, dy := math.Abs(from.x-to.x), math.Abs(from.y-to.y)
+	cost := 10 * (math.Hypot(dx, dy) + 0.3*min(dx, dy))
+	nearX := max(math.Abs(from.x-p.datum.x), math.Abs(to.x-p.datum.x))
+	nearY := max(math.Abs(from.y-p.datum.y), math.Abs(to.y-p.datum.y))
+	if min(nearX, nearY) < axisReach {
+		cost *= 2
+	}
+	side := to.x - p.datum.x
+	wrong := math.Abs(side) > 1 && side*(t.at.x+t.at.w/2-p.datum.x) < 0
+	switch {
+	case p.strict && (wrong || cost > longest):
+		return math.Inf(1)
+	case wrong:
+		cost += sideCost
+	}
+	return cost
+}
+
+// minded lists the marks that the leader of a tag keeps clear of: all but
+// those that touch its own.
+func (p *tagging) minded(t *tag) (dots []dot) {
+	for _, d := range p.ground.dots {
+		if distance(d.spot, t.to.spot) > t.to.r+d.r+0.1 {
+			dots = append(dots, d)
+		}
+	}
+	return dots
+}
+
+// over returns what it costs that the leader of a tag runs over other marks,
+// outlines or words: pale marks and outlines something, all else too much.
+func (p *tagging) over(t *tag, dots []dot) (cost float64) {
+	for _, d := range dots {
+		switch {
+		case t.leader.from(d.spot) >= d.r+lineAir/2:
+		case d.r == paleRadius:
+			cost += overCost
+		default:
+			return math.Inf(1)
+		}
+	}
+	for _, o := range p.ground.outlines {
+		if !o.grown(1).holds(t.to.spot) && t.leader.hits(o) {
+			cost += overCost
+		}
+	}
+	for _, w := range p.ground.words {
+		if t.leader.hits(w.grown(lineAir / 2)) {
+			return math.Inf(1)
+		}
+	}
+	return cost
+}

@@ -1,0 +1,76 @@
+package layouts
+
+// A tag is a frame with the names and both offsets of a point, or of a few
+// points whose marks would touch, and a leader to the mark. Name and figures
+// cannot part in it, as they can on two dimension lines.
+type tag struct {
+	points []int // of the plan
+	at     box
+	to     dot // what the leader goes to
+	leader segment
+	whole  box // of frame and leader
+	cost   int // of its place
+}
+
+// tagFaces are the faces of a tag: of a name, and of the offsets under it.
+type tagFaces struct{ name, figures face }
+
+// Faces of tags, largest first, and their measures in mm.
+var tagSizes = []tagFaces{{section, reading}, {face{true, 12}, text}, {textB, text}, {smallB, small}}
+
+const (
+	tagPad  = 0.9
+	tagMost = 2   // points in one tag
+	tagAir  = 1.6 // between two tags
+	lineAir = 0.9 // between a leader and anything that is not its own
+	ringAir = 0.6 // between marks and the ring around them
+)
+
+// held is how wide the word is, with its ground.
+func (f tagFaces) held(c *canvas) float64 { return c.width(f.name, "HELD") + 3 }
+
+// entry returns how tall the lines of one point are, with air above and below.
+func (f tagFaces) entry() float64 { return f.name.lead() + 2*f.figures.lead() + 2*tagPad }
+
+// tagBox measures a tag.
+func (v Plan) tagBox(c *canvas, f tagFaces, points []int) box {
+	b := box{h: float64(len(points)) * f.entry()}
+	for _, i := range points {
+		p := v.Points[i]
+		name := c.width(f.name, p.ID)
+		if p.Held {
+			name += f.held(c)
+		}
+		b.w = max(b.w, name, c.width(f.figures, p.Across), c.width(f.figures, p.UpDown))
+	}
+	b.w += 2*tagPad + 0.8
+	return b
+}
+
+// stand puts a tag at a place and sets its leader: from the nearest point of
+// its frame to the rim of the mark.
+func (t *tag) stand(p place) {
+	t.at.x, t.at.y, t.cost = p.x, p.y, p.cost
+	from, to := t.at.nearest(t.to.spot), t.to.spot
+	if l := distance(from, to); l > 0 {
+		to = segment{from, to}.along(max(0, l-t.to.r) / l)
+	}
+	t.leader = segment{from, to}
+	lo := spot{min(t.at.x, to.x), min(t.at.y, to.y)}
+	t.whole = box{lo.x, lo.y, max(t.at.right(), to.x) - lo.x, max(t.at.bottom(), to.y) - lo.y}
+}
+
+// clearOf reports whether two tags and their leaders can be told apart.
+// Leaders to the same mark may come near each other at it.
+func (t *tag) clearOf(o *tag) bool {
+	if !t.whole.grown(tagAir).meets(o.whole) {
+		return true
+	}
+	if t.at.grown(tagAir).meets(o.at) || t.leader.hits(o.at.grown(lineAir)) || o.leader.hits(t.at.grown(lineAir)) {
+		return false
+	}
+	if distance(t.to.spot, o.to.spot) < t.to.r+o.to.r {
+		return !t.leader.crosses(o.leader)
+	}
+	return t.leader.gap(o.leader) >= lineAir
+}

@@ -1,0 +1,164 @@
+package layouts
+
+// Points is the venue's sheet: what every point of the roof carries, where it
+// is and what is in the figure, with room for the venue's pen.
+type Points struct {
+	Facts  []Fact
+	Groups []PointGroup
+	Totals []TotalRow
+	Notes  []string
+}
+
+// A PointGroup is the points of one stack, or of what no stack carries.
+type PointGroup struct {
+	ID, Name, Shape string
+	Held            bool
+	Says            []string // lines under the name: its secondary
+	Points          []VenuePoint
+}
+
+// A VenuePoint is one point, in words.
+type VenuePoint struct {
+	ID      string
+	Where   []string // across, up or down
+	Loads   []Load   // static, design, with the other hoist slack
+	Heights []string // 'pick hole 12.50 m'
+	Sums    []string // what the static load includes; the hoist and its use
+}
+
+// A Load is a figure, and the same small in another unit below it.
+type Load struct{ Is, Also string }
+
+// A TotalRow is the sum of some points.
+type TotalRow struct{ Of, Count, Static, Design string }
+
+// Columns of a point: its figures, then boxes for the venue's pen.
+var (
+	venueColumns = []column{{"point", 21, false}, {"across, up or down from the datum", 44, false},
+		{"static", 19, true}, {"design", 19, true}, {"other hoist slack", 19, true}}
+	penColumns   = []column{{" venue's limit", 17, false}, {" accepted", 17, false}, {" initials", 0, false}}
+	totalColumns = []column{{"total of", 52, false}, {"of", 44, false}, {"static", 37, true}, {"design", 0, true}}
+)
+
+func (v Points) pages(c *canvas) []page {
+	var pieces []piece
+	for _, f := range v.Facts {
+		pieces = append(pieces, c.fact(f, c.body().w))
+	}
+	for _, g := range v.Groups {
+		pieces = append(pieces, c.pointGroup(g)...)
+	}
+	var rows [][]string
+	for _, t := range v.Totals {
+		rows = append(rows, []string{t.Of, t.Count, t.Static, t.Design})
+	}
+	end := append([]piece{c.heading("Totals")}, c.table(totalColumns, rows, text)...)
+	end = append(end, c.gap(3))
+	for _, n := range v.Notes {
+		end = append(end, c.words(small, n, 1))
+	}
+	pieces = append(pieces, together(end, c.body().h/2)...)
+	return c.flowing("points", "POINTS", "", plainHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+}
+
+// pointGroup is a stack's name, the headings, and its points.
+func (c *canvas) pointGroup(g PointGroup) []piece {
+	head := c.pointHead(g)
+	pieces := []piece{head}
+	for _, p := range g.Points {
+		row := c.venuePoint(p)
+		row.head = &head
+		pieces = append(pieces, row)
+	}
+	return pieces
+}
+
+// pointHead is a group's name over the headings of its points.
+func (c *canvas) pointHead(g PointGroup) piece {
+	columns := c.tableRow(c.venueAndPen(), nil, smallB, true)
+	x := 7 + c.width(section, g.ID) + 3
+	if g.Shape == "" {
+		x -= 7
+	}
+	name := g.Name
+	if g.Held {
+		name = "HELD: DO NOT FLY. " + name
+	}
+	lines := c.wrap(textB, c.body().w-x, name)
+	var says []string
+	for _, s := range g.Says {
+		says = append(says, c.wrap(small, c.body().w-x, s)...)
+	}
+	h := 4.6 + float64(len(lines))*textB.lead() + float64(len(says))*small.lead()
+	return piece{h: h + columns.h, keep: true, draw: func(c *canvas, room box) {
+		c.sideMark(g.Shape, box{room.x, room.y + 3.6, 5, 5})
+		c.text(room.x+x-3-c.width(section, g.ID), room.y+8, section, g.ID)
+		y := c.lines(room.x+x, room.y+7.6, textB, lines)
+		c.lines(room.x+x, y-0.4, small, says)
+		columns.draw(c, box{room.x, room.y + h, room.w, columns.h})
+	}}
+}
+
+// venueAndPen are the columns of a point and of the pen, across the page.
+func (c *canvas) venueAndPen() []column {
+	return c.rest(append(append([]column{}, venueColumns...), penColumns...))
+}
+
+// venuePoint is one point: its loads in the largest type, below them its
+// heights and its sums, and beside all of it the boxes for the pen.
+func (c *canvas) venuePoint(p VenuePoint) piece {
+	columns := c.venueAndPen()
+	w := 0.0
+	for _, col := range venueColumns {
+		w += col.w
+	}
+	id, where := c.wrap(textB, columns[0].w-2, p.ID), c.wrapAll(text, columns[1].w-1, p.Where)
+	top := float64(max(len(id), len(where), 2))*text.lead() + 1
+	sums := c.wrapAll(small, w-2, p.Sums)
+	heights := c.pairs(p.Heights, w)
+	h := top + heights.h + float64(len(sums))*small.lead() + 4
+	return piece{h: h, draw: func(c *canvas, room box) {
+		c.lines(room.x, room.y+4.4, textB, id)
+		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
+		c.pointLoads(room, columns, p.Loads)
+		heights.draw(c, box{room.x, room.y + top, w, heights.h})
+		c.lines(room.x, room.y+top+heights.h+3.6, small, sums)
+		c.penBoxes(box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
+		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	}}
+}
+
+func (c *canvas) pointLoads(room box, columns []column, loads []Load) {
+	x := room.x + columns[0].w + columns[1].w
+	for i, l := range loads {
+		right := x + columns[2+i].w - 2
+		c.right(right, room.y+4.4, textB, l.Is)
+		c.right(right, room.y+4.4+text.lead(), small, l.Also)
+		x += columns[2+i].w
+	}
+}
+
+// penBoxes are empty boxes, one in each column.
+func (c *canvas) penBoxes(room box, columns []column) {
+	x := room.x
+	for _, col := range columns {
+		c.rect(box{x + 1, room.y + 1.2, col.w - 2, room.h - 2.4}, solid, white)
+		x += col.w
+	}
+}
+
+// pairs sets texts in two columns across a width, two to a line.
+func (c *canvas) pairs(texts []string, w float64) piece {
+	columns := []column{{w: w / 2}, {w: w / 2}}
+	var rows []piece
+	for i := 0; i < len(texts); i += 2 {
+		cells := append(append([]string{}, texts[i:min(i+2, len(texts))]...), "")[:2]
+		rows = append(rows, c.bareRow(columns, cells, text))
+	}
+	return piece{h: heightOf(rows), draw: func(c *canvas, room box) {
+		for _, r := range rows {
+			r.draw(c, room)
+			room.y += r.h
+		}
+	}}
+}

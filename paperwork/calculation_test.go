@@ -1,0 +1,224 @@
+package paperwork
+
+import (
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
+)
+
+// The calculation sheet is redone here as a checker would with a pencil: the
+// numbers that it prints, put into the formulas that it prints, must give the
+// results that it prints, within their rounding.
+
+// textOf is all words of the pages whose sheet's name begins with a prefix, in
+// the order they were drawn.
+func textOf(pages []string, prefix string) string {
+	var all []string
+	for _, page := range pages {
+		words := wordsOn(page)
+		if !strings.HasPrefix(sheetOf(words), prefix) {
+			continue
+		}
+		for _, w := range words {
+			all = append(all, w.s)
+		}
+	}
+	return strings.Join(strings.Fields(strings.Join(all, " ")), " ")
+}
+
+func TestCalculationSheetAddsUp(t *testing.T) {
+	done := 0
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		for _, h := range j.stacks {
+			if len(h.holds) > 0 {
+				continue
+			}
+			sheet := h.calculation()
+			paper := textOf(pages, h.ID+" CALCULATION")
+			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
+				for _, s := range steps {
+					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is, "%s: %s is not on paper", name, h.ID)
+					redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s)
+					done++
+				}
+			}
+		}
+	}
+	assert.Greater(t, done, 500)
+}
+
+// redo puts a step's numbers into its formula.
+func redo(t *testing.T, what string, s layouts.Step) {
+	t.Helper()
+	_, right, ok := strings.Cut(s.Symbols, " = ")
+	require.True(t, ok, what)
+	symbols, numbers := parse(t, right), readSum(t, s.Numbers)
+	require.True(t, alikeSums(symbols, numbers.expr), "%s: %q is not %q with numbers put in", what, s.Numbers, right)
+	got, spread := numbers.value(t)
+	want := readSum(t, s.Is)
+	require.Len(t, want.put, 1, what)
+	assert.InDelta(t, want.put[0], got, spread+want.half[0]+1e-9, "%s: %s = %s", what, s.Numbers, s.Is)
+}
+
+// A pencilSum is a printed sum: its numbers with units, and half a unit of the
+// last digit of each. Numbers without a unit are exact.
+type pencilSum struct {
+	expr      ast.Expr
+	put, half []float64
+}
+
+var printedNumber = regexp.MustCompile(`(-?[0-9]+(?:\.([0-9]+))?)(?: ?(kg·m|lb·in|kg/m|lb/ft|N/kg|kg|lbf|lb|kN|mm|ft|in|m|°|%))`)
+
+func readSum(t *testing.T, s string) pencilSum {
+	t.Helper()
+	var p pencilSum
+	negative := regexp.MustCompile(`\((-[^()]*?)\)`)
+	s = negative.ReplaceAllString(s, "$1")
+	s = printedNumber.ReplaceAllStringFunc(s, func(one string) string {
+		m := printedNumber.FindStringSubmatch(one)
+		p.put, p.half = append(p.put, number(m[1])), append(p.half, 0.5*math.Pow10(-len(m[2])))
+		return fmt.Sprintf("v%d", len(p.put)-1)
+	})
+	p.expr = parse(t, s)
+	return p
+}
+
+func parse(t *testing.T, s string) ast.Expr {
+	t.Helper()
+	e, err := parser.ParseExpr(strings.ReplaceAll(s, "·", "*"))
+	require.NoError(t, err, s)
+	return e
+}
+
+// value is what a sum comes to, and how far that may be off when each number
+// with a unit was rounded.
+func (p pencilSum) value(t *testing.T) (value, spread float64) {
+	value = p.eval(t, p.expr, p.put)
+	for i, half := range p.half {
+		moved := append([]float64{}, p.put...)
+		moved[i] += half
+		spread += math.Abs(p.eval(t, p.expr, moved) - value)
+	}
+	return value, spread
+}
+
+// eval works with degrees, as the paper does.
+func (p pencilSum) eval(t *testing.T, e ast.Expr, put []float64) float64 {
+	switch e := e.(type) {
+	case *ast.ParenExpr:
+		return p.eval(t, e.X, put)
+	case *ast.BasicLit:
+		return number(e.Value)
+	case *ast.Ident:
+		i, err := strconv.Atoi(strings.TrimPrefix(e.Name, "v"))
+		require.NoError(t, err, "%s has no number", e.Name)
+		return put[i]
+	case *ast.BinaryExpr:
+		a, b := p.eval(t, e.X, put), p.eval(t, e.Y, put)
+		return map[token.Token]float64{token.ADD: a + b, token.SUB: a - b, token.MUL: a * b, token.QUO: a / b}[e.Op]
+	case *ast.CallExpr:
+		x := p.eval(t, e.Args[0], put)
+		switch e.Fun.(*ast.Ident).Name {
+		case "sin":
+			return math.Sin(radians(x))
+		case "cos":
+			return math.Cos(radians(x))
+		case "atan":
+			return degrees(math.Atan(x))
+		case "sqrt":
+			return math.Sqrt(x)
+		}
+	}
+	require.Fail(t, "not a sum", "%T", e)
+	return 0
+}
+
+// alikeSums reports whether two sums are built alike, names and numbers apart.
+func alikeSums(a, b ast.Expr) bool {
+	switch a := a.(type) {
+	case *ast.ParenExpr:
+		c, ok := b.(*ast.ParenExpr)
+		return ok && alikeSums(a.X, c.X)
+	case *ast.BinaryExpr:
+		c, ok := b.(*ast.BinaryExpr)
+		return ok && a.Op == c.Op && alikeSums(a.X, c.X) && alikeSums(a.Y, c.Y)
+	case *ast.CallExpr:
+		c, ok := b.(*ast.CallExpr)
+		return ok && a.Fun.(*ast.Ident).Name == c.Fun.(*ast.Ident).Name && alikeSums(a.Args[0], c.Args[0])
+	}
+	_, name := b.(*ast.Ident)
+	_, literal := b.(*ast.BasicLit)
+	return name || literal
+}
+
+// TestPartTableAddsUp redoes the table of the centre of gravity: each place from
+// its cabinet's hinge, each moment, and the sums.
+func TestPartTableAddsUp(t *testing.T) {
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		for _, h := range j.stacks {
+			if len(h.holds) > 0 {
+				continue
+			}
+			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable()
+			what := name + ", " + h.ID
+			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
+			if h.unit().imperial {
+				perMoment, half = 1, 0.05
+			}
+			mass, behind, below := 0.0, 0.0, 0.0
+			for _, row := range table.Rows[:len(table.Rows)-1] {
+				require.Contains(t, paper, strings.Join(row, " "), what)
+				m := number(row[1])
+				for i, sum := range []*float64{&behind, &below} {
+					at, moment := number(row[5+i]), number(row[7+i])
+					assert.InDelta(t, m*at/perMoment, moment, (0.05*math.Abs(at)+0.05*m)/perMoment+2*half, "%s: %v", what, row)
+					*sum += moment
+				}
+				mass += m
+			}
+			sum, n := table.Rows[len(table.Rows)-1], float64(len(table.Rows))
+			assert.InDelta(t, mass, number(sum[1]), 0.05*n, what)
+			assert.InDelta(t, behind, number(sum[7]), half*n, what)
+			assert.InDelta(t, below, number(sum[8]), half*n, what)
+			hingesFollow(t, what, h, table)
+		}
+	}
+}
+
+// hingesFollow: each hinge of the table lies one pitch along the cabinet above.
+func hingesFollow(t *testing.T, what string, h *hung, table layouts.Table) {
+	t.Helper()
+	scale := 1000.0
+	if h.unit().imperial {
+		scale = 1 / 0.0254
+	}
+	for k := 1; k < len(h.Cabinets); k++ {
+		above, row := cabinetRow(table, k), cabinetRow(table, k+1)
+		turned := radians(number(above[2]))
+		assert.InDelta(t, number(above[3])+scale*h.Cabinets[k-1].HingePitch*math.Sin(turned), number(row[3]), 0.3, "%s: cabinet %d", what, k+1)
+		assert.InDelta(t, number(above[4])+scale*h.Cabinets[k-1].HingePitch*math.Cos(turned), number(row[4]), 0.3, "%s: cabinet %d", what, k+1)
+		assert.InDelta(t, number(above[2])+h.Cabinets[k].Hole.Splay, number(row[2]), 0.011, "%s: cabinet %d", what, k+1)
+	}
+}
+
+func cabinetRow(table layouts.Table, n int) []string {
+	for _, row := range table.Rows {
+		if strings.HasPrefix(row[0], fmt.Sprintf("%d ", n)) {
+			return row
+		}
+	}
+	return nil
+}

@@ -1,0 +1,90 @@
+package paperwork
+
+import (
+	"hangpack/calc"
+	"hangpack/paperwork/job"
+)
+
+func (h *hung) pointFigures() (points []PointFigures) {
+	for i, p := range h.Picks {
+		left, down := h.plan(h.finished.picks[i].X)
+		static := h.static(i)
+		points = append(points, PointFigures{
+			ID: h.pointID(i), StageLeft: left, Downstage: down,
+			PickHeight: h.pickHeight(i), LowHook: h.lowHook(i),
+			HighHook: h.highHook(i), ChainNeeded: h.chainNeeded(i),
+			Carried: Carried{static, h.design(static)}, Alone: h.alone(i),
+			Hoist: p.Hoist.Key, HoistUse: h.hoistUse(h.finished, i),
+		})
+	}
+	return points
+}
+
+// plan returns where in plan lies what is x ahead of the bar's hinge.
+func (h *hung) plan(x float64) (left, down float64) {
+	return calc.Plan(h.StageLeft, h.Downstage, h.Pan, x)
+}
+
+// pointID names a point: SL, or SL-front and SL-rear.
+func (h *hung) pointID(i int) string {
+	if len(h.Picks) == 1 {
+		return h.ID
+	}
+	return h.ID + "-" + h.end(i)
+}
+
+// highHook returns where hoist i and its rigging hang from, nil where the
+// height of the steel is not given.
+func (h *hung) highHook(i int) *float64 {
+	p := h.Picks[i]
+	if p.Steel == nil {
+		return nil
+	}
+	high := *p.Steel - p.Above.Length
+	return &high
+}
+
+// chainNeeded returns how far down from its high hook hoist i must reach, nil
+// where the steel is not given or no dolly says how low that is.
+func (h *hung) chainNeeded(i int) *float64 {
+	high := h.highHook(i)
+	if high == nil || h.Dolly == nil {
+		return nil
+	}
+	need := calc.ChainNeeded(*high, h.lowestHook(i))
+	return &need
+}
+
+// static returns what point i carries at rest, in kg.
+func (h *hung) static(i int) float64 {
+	p := h.Picks[i]
+	return calc.Static(h.finished.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
+}
+
+// alone returns what point i carries with the other hoist slack, in kg, masses
+// with their tolerance.
+func (h *hung) alone(i int) float64 {
+	p := h.Picks[i]
+	return calc.Alone(h.finished.centre.Mass, p.Below.Mass, hoist(p.Hoist), p.Above.Mass, h.job.Practice.MassTolerance)
+}
+
+// hoistUse returns how much of what practice allows of hoist i is used.
+func (h *hung) hoistUse(s state, i int) float64 {
+	return h.hook(s, i) * (1 + h.job.Practice.MassTolerance) * calc.G / (h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse)
+}
+
+// design returns a static load with the job's tolerance and dynamic factor.
+func (h *hung) design(static float64) float64 { return design(h.job, static) }
+
+func design(j *job.Job, static float64) float64 {
+	return calc.Design(static, j.Practice.MassTolerance, j.Practice.DynamicFactor)
+}
+
+func otherFigures(j *job.Job) []OtherFigures {
+	others := []OtherFigures{}
+	for _, o := range j.OtherPoints {
+		others = append(others, OtherFigures{ID: o.ID, What: o.What, StageLeft: o.StageLeft, Downstage: o.Downstage,
+			Height: o.Height, Carried: Carried{o.Mass, design(j, o.Mass)}})
+	}
+	return others
+}

@@ -1,0 +1,160 @@
+package paperwork
+
+import (
+	"bytes"
+	"encoding/csv"
+	"fmt"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestPointsReadBack finds every point of the figures on the venue's table, its
+// figures through their formatters, each in its place.
+func TestPointsReadBack(t *testing.T) {
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		paper, u := textOf(pages, "POINTS"), units{j.job.Imperial}
+		for i, s := range j.Figures.Stacks {
+			for n, p := range s.Points {
+				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
+				assert.Contains(t, paper, " = "+u.part(p.Static)+" "+u.mass(), "%s: %s", name, p.ID)
+				hoist := j.stacks[i].Picks[n].Hoist
+				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), percent(p.HoistUse)), "%s: %s", name, p.ID)
+			}
+			held := ""
+			if s.Held {
+				held = ", HELD"
+				assert.Contains(t, paper, s.ID+" HELD: DO NOT FLY. ", name)
+			}
+			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.stacks[i].Picks[0].Hoist.Key, given(j.stacks[i].Picks[0].Hoist.Class)), name)
+			c := s.total()
+			assert.Contains(t, paper, strings.Join([]string{s.ID + held, pointsAndHoists(len(s.Points), len(s.Points)), onPaper(u, c)}, " "), name)
+		}
+		for _, o := range j.Figures.Others {
+			assert.Contains(t, paper, strings.Join([]string{o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.also(o.Static),
+				u.load(o.Design), u.also(o.Design), "no stack", o.What, "hook " + u.length(o.Height)}, " "), name)
+		}
+		assert.Contains(t, paper, onPaper(u, j.Figures.Total), name)
+	}
+}
+
+func atUse(j *Job) string {
+	if j.job.Practice.HoistUse == 1 {
+		return ""
+	}
+	return " at " + share(j.job.Practice.HoistUse)
+}
+
+func onPaper(u units, c Carried) string {
+	return u.load(c.Static) + ", " + u.also(c.Static) + " " + u.load(c.Design) + ", " + u.also(c.Design)
+}
+
+// pointOnPaper is a point as its row says it.
+func pointOnPaper(u units, p PointFigures, picks int) string {
+	known := func(m *float64) string {
+		if m == nil {
+			return "not given"
+		}
+		return u.length(*m)
+	}
+	alone := "one hoist"
+	if picks == 2 {
+		alone = u.load(p.Alone) + " " + u.also(p.Alone)
+	}
+	return strings.Join([]string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.also(p.Static), u.load(p.Design), u.also(p.Design), alone,
+		"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook), "high hook " + known(p.HighHook), "chain needed " + known(p.ChainNeeded)}, " ")
+}
+
+// TestPointFigures holds a point's figures to sums done by hand: 288 kg hang
+// below the hook; the hoist is 52 kg with 24 m of chain at 1.1 kg/m.
+func TestPointFigures(t *testing.T) {
+	one := open(t, plainJob).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 288+52+26.4, one.Static, 1e-9)
+	assert.InDelta(t, 288*1.05/500, one.HoistUse, 1e-9)
+	assert.InDelta(t, 14, *one.HighHook, 1e-12)
+	assert.InDelta(t, 14-(0.18+4*0.29+0.095), *one.ChainNeeded, 1e-9)
+	two := open(t, edited(t, onePick, twoPicks+"\n    rigging_below: {mass: 4 kg, length: 200 mm}\n    rigging_above: {mass: 6 kg, length: 0.4 m}")).Figures.Stacks[0]
+	for _, p := range two.Points {
+		assert.InDelta(t, (288+4+52+26.4+6)*1.05, p.Alone, 1e-9, "the whole stack on one point")
+		assert.InDelta(t, 13.6, *p.HighHook, 1e-12)
+		assert.InDelta(t, 13.6-(0.18+4*0.29+0.095+0.2), *p.ChainNeeded, 1e-9)
+		assert.Less(t, p.Static*1.05, p.Alone)
+	}
+	bare := open(t, edited(t, "    steel: 14 m\n", "")).Figures.Stacks[0].Points[0]
+	assert.Nil(t, bare.HighHook)
+	assert.Nil(t, bare.ChainNeeded)
+	rolls := open(t, edited(t, "    dolly: dolly\n", "")).Figures.Stacks[0].Points[0]
+	assert.NotNil(t, rolls.HighHook)
+	assert.Nil(t, rolls.ChainNeeded)
+}
+
+// TestPointsAsData reads the CSV back with the standard library's reader: every
+// figure to its last digit, and lines as RFC 4180 ends them.
+func TestPointsAsData(t *testing.T) {
+	for name, j := range readJobs(t) {
+		var b bytes.Buffer
+		require.NoError(t, j.PointsCSV(&b))
+		assert.Equal(t, strings.Count(b.String(), "\n"), strings.Count(b.String(), "\r\n"))
+		rows, err := csv.NewReader(&b).ReadAll()
+		require.NoError(t, err)
+		at := map[string]map[string]string{}
+		for _, row := range rows[1:] {
+			at[row[0]] = map[string]string{}
+			for i, head := range rows[0] {
+				at[row[0]][head] = row[i]
+			}
+		}
+		n := len(j.Figures.Others)
+		for i, s := range j.Figures.Stacks {
+			n += len(s.Points)
+			for _, p := range s.Points {
+				csvHas(t, at[p.ID], map[string]float64{"stage_left_m": p.StageLeft, "downstage_m": p.Downstage, "pick_height_m": p.PickHeight,
+					"low_hook_m": p.LowHook, "static_kg": p.Static, "design_kg": p.Design, "static_kn": p.Static * 9.80665 / 1000, "hoist_use": p.HoistUse})
+				assert.Equal(t, map[bool]string{true: "yes", false: "no"}[s.Held], at[p.ID]["held"], name)
+				assert.Equal(t, p.HighHook == nil, at[p.ID]["high_hook_m"] == "", name)
+				assert.Equal(t, len(s.Points) == 1, at[p.ID]["alone_kg"] == "", name)
+				assert.Equal(t, j.stacks[i].Name, at[p.ID]["what"], name)
+			}
+		}
+		for _, o := range j.Figures.Others {
+			csvHas(t, at[o.ID], map[string]float64{"stage_left_m": o.StageLeft, "low_hook_m": o.Height, "static_kg": o.Static, "design_kg": o.Design})
+			assert.Equal(t, o.What, at[o.ID]["what"], name)
+		}
+		assert.Len(t, rows, 1+n)
+	}
+}
+
+func csvHas(t *testing.T, row map[string]string, want map[string]float64) {
+	t.Helper()
+	for head, x := range want {
+		got, err := strconv.ParseFloat(row[head], 64)
+		require.NoError(t, err, head)
+		assert.InDelta(t, x, got, 1e-12, head)
+	}
+}
+
+// TestPointsReportFitsItsColumns: whatever the names, the table is 100 columns
+// wide, and nothing of it is lost.
+func TestPointsReportFitsItsColumns(t *testing.T) {
+	for seed := range int64(60) {
+		g := gamble(seed)
+		g.wild = seed%2 == 0
+		j := open(t, g.job())
+		report := j.PointsReport()
+		for _, line := range strings.Split(report, "\n") {
+			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
+		}
+		u := units{j.job.Imperial}
+		for _, s := range j.Figures.Stacks {
+			for _, p := range s.Points {
+				for _, figure := range []string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), u.length(p.PickHeight), u.known(p.HighHook), percent(p.HoistUse)} {
+					assert.Contains(t, report, figure)
+				}
+			}
+		}
+	}
+}

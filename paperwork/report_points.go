@@ -1,0 +1,123 @@
+package paperwork
+
+import (
+	"encoding/csv"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+)
+
+// PointsReport writes the venue's table for a person at a terminal, at most 100
+// columns wide: places and loads, heights and hoists, totals.
+func (j *Job) PointsReport() string {
+	var b strings.Builder
+	j.reportPlaces(&b)
+	j.reportHeights(&b)
+	u := units{j.job.Imperial}
+	fmt.Fprintf(&b, "\n%-48s %10s %10s  %10s\n", "total of", "static", "", "design")
+	for _, t := range j.sums() {
+		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.load(t.Static), u.also(t.Static), u.load(t.Design), u.also(t.Design))
+	}
+	p := j.job.Practice
+	says := fmt.Sprintf("static: with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
+		j.stacks[0].factors(), trimmed(1+p.MassTolerance), j.job.HeightsFrom)
+	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
+	return b.String()
+}
+
+// reportPlaces writes where each point is and what it carries.
+func (j *Job) reportPlaces(b *strings.Builder) {
+	u := units{j.job.Imperial}
+	row := func(id, across, upDown, static, design, alone, held string) {
+		if held != "" {
+			id = held + " " + id
+		}
+		fmt.Fprintln(b, strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " "))
+	}
+	row("point", "across", "up/down", "static", "design", "alone", "")
+	for i, h := range j.stacks {
+		for _, p := range j.Figures.Stacks[i].Points {
+			alone := "-"
+			if len(h.Picks) == 2 {
+				alone = u.load(p.Alone)
+			}
+			row(p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone, strings.TrimPrefix(heldMark(len(h.holds) > 0), ", "))
+		}
+	}
+	for _, o := range j.Figures.Others {
+		row(o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design), "-", "")
+	}
+}
+
+// reportHeights writes the heights of each point and the use of its hoist.
+func (j *Job) reportHeights(b *strings.Builder) {
+	u := units{j.job.Imperial}
+	fmt.Fprintf(b, "\n%-12s %16s %16s %16s %16s  %s\n", "point", "pick hole", "low hook", "high hook", "chain needed", "hoist used")
+	for i, h := range j.stacks {
+		for _, p := range j.Figures.Stacks[i].Points {
+			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.length(p.PickHeight), u.length(p.LowHook), u.known(p.HighHook), u.known(p.ChainNeeded), percent(p.HoistUse))
+		}
+		for n, p := range j.Figures.Stacks[i].Points {
+			fmt.Fprintln(b, strings.Join(folded("  "+p.ID+": "+h.hoistSum(n), columns), "\n    "))
+		}
+	}
+	for _, o := range j.Figures.Others {
+		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.length(o.Height))
+		fmt.Fprintln(b, strings.Join(folded("  "+o.ID+": "+o.What, columns), "\n    "))
+	}
+}
+
+// pointColumns head the venue's table as data. SI units stand in the names.
+var pointColumns = []string{"point", "stack", "what", "held", "stage_left_m", "downstage_m", "pick_height_m", "low_hook_m", "high_hook_m", "chain_needed_m",
+	"static_kg", "design_kg", "static_kn", "design_kn", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn"}
+
+// PointsCSV writes the venue's table as comma-separated values: a row per point,
+// numbers not rounded, nothing where something is not known or does not apply.
+// The error is the writer's.
+//
+// Source: RFC 4180.
+func (j *Job) PointsCSV(to io.Writer) error {
+	w := csv.NewWriter(to)
+	w.UseCRLF = true
+	rows := [][]string{pointColumns}
+	for i, h := range j.stacks {
+		for n, p := range j.Figures.Stacks[i].Points {
+			rows = append(rows, h.csvRow(n, p))
+		}
+	}
+	for _, o := range j.Figures.Others {
+		rows = append(rows, []string{o.ID, "", o.What, "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
+			exact(o.Static), exact(o.Design), exact(kilonewtons(o.Static)), exact(kilonewtons(o.Design)), "", "", "", "", "", "all", "", ""})
+	}
+	return w.WriteAll(rows)
+}
+
+func (h *hung) csvRow(i int, p PointFigures) []string {
+	m := h.Picks[i].Hoist
+	alone, secondary, rating := "", "", ""
+	if len(h.Picks) == 2 {
+		alone = exact(p.Alone)
+	}
+	if h.Secondary != nil {
+		secondary, rating = h.Secondary.What, exact(h.Secondary.Rating/1000)
+	}
+	held := "no"
+	if len(h.holds) > 0 {
+		held = "yes"
+	}
+	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),
+		exact(p.Static), exact(p.Design), exact(kilonewtons(p.Static)), exact(kilonewtons(p.Design)), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
+		"hoist, chain and rigging", secondary, rating}
+}
+
+// exact writes a number with all its digits.
+func exact(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
+
+// exactly writes a number with all its digits, or nothing where it is not known.
+func exactly(x *float64) string {
+	if x == nil {
+		return ""
+	}
+	return exact(*x)
+}

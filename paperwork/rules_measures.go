@@ -1,0 +1,163 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"hangpack/calc"
+)
+
+// A measure is a height, an angle or a number of things held against what it
+// may be, where that is closest: the finished stack or a lift.
+type measure struct {
+	of, where    string
+	spare        float64 // how far inside its limit, in its own SI unit
+	worked, most string
+}
+
+// measured keeps the closest of a kind of measure.
+func (h *hung) measured(of string, spare float64, says func() (where, worked, most string)) {
+	i := slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
+	if i >= 0 && spare >= h.measures[i].spare-within {
+		return
+	}
+	where, worked, most := says()
+	if m := (measure{of, where, spare, worked, most}); i < 0 {
+		h.measures = append(h.measures, m)
+	} else {
+		h.measures[i] = m
+	}
+}
+
+// checkMost: more cabinets of a type than the bar's maker allows.
+func (h *hung) checkMost(s state) {
+	for _, m := range h.Bar.Most {
+		n := 0
+		for _, c := range h.Cabinets[:s.flown] {
+			if c.Key == m.Cabinet {
+				n++
+			}
+		}
+		h.measured("number of "+m.Cabinet, float64(m.Count-n), func() (string, string, string) {
+			return s.where, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
+		})
+		if n > m.Count {
+			h.hold("most", where(s.where, m.Cabinet), "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
+		}
+	}
+}
+
+// checkTilt: the bar tilts further than its maker allows.
+func (h *hung) checkTilt(s state) {
+	limit := h.Bar.TiltLimit
+	if limit == nil {
+		return
+	}
+	down, up := trimmed(degrees(limit.Down))+"° down", trimmed(degrees(limit.Up))+"° up"
+	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (string, string, string) {
+		return s.where, aim(s.tilt), "within " + down + ", " + up + " (" + h.Bar.Key + ")"
+	})
+	if s.tilt > limit.Down+within {
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down, h.Bar.Key)
+	}
+	if -s.tilt > limit.Up+within {
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up, h.Bar.Key)
+	}
+}
+
+// checkPicks: a pick that would have to push, on the finished stack or on a
+// lift; and one that carries less than its least share of the finished stack.
+func (h *hung) checkPicks(s state) {
+	if len(s.loads) == 1 {
+		return
+	}
+	least := h.job.Practice.LeastShare
+	for i, kg := range s.loads {
+		at, part := where(s.where, h.end(i)), math.Max(kg, 0)/s.centre.Mass
+		if s.where == "" {
+			h.measured(h.end(i)+" pick's share", part-least, func() (string, string, string) {
+				return "", h.pickShare(s, i), "at least " + share(least)
+			})
+		}
+		switch {
+		case kg*calc.G < -alike:
+			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg))
+		case s.where == "" && part < least-within:
+			h.hold("light_pick", at, "%s", h.lightPick(s, i))
+		}
+	}
+}
+
+// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
+func (h *hung) pickShare(s state, i int) string {
+	kg := math.Max(s.loads[i], 0)
+	return fmt.Sprintf("%s of %s is %s %%", h.unit().load(kg), h.unit().load(s.centre.Mass), fixed(100*kg/s.centre.Mass, 1))
+}
+
+func (h *hung) lightPick(s state, i int) string {
+	return h.pickShare(s, i) + ", less than " + share(h.job.Practice.LeastShare)
+}
+
+// checkBalance: the centre of gravity is not below the pick hole, or with two
+// picks not below the line through both.
+func (h *hung) checkBalance(s state) {
+	of, falls := "the pick hole", "it tips over"
+	if len(h.Picks) == 2 {
+		of, falls = "the line through both pick holes", "it rolls over sideways"
+	}
+	u := h.unit()
+	h.measured("centre of gravity", s.lever, func() (string, string, string) {
+		return s.where, u.fine(s.lever) + " below " + of, "more than " + u.fine(0) + " below"
+	})
+	switch above := u.fine(math.Max(-s.lever, 0)); {
+	case s.lever > within:
+	case above == u.fine(0):
+		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls)
+	default:
+		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls)
+	}
+}
+
+// checkFloor: a corner below the floor, at trim.
+func (h *hung) checkFloor() {
+	low := h.raise + h.finished.lowest()
+	write := h.unit().apart(low, h.Floor)
+	h.measured("lowest corner", low-h.Floor, func() (string, string, string) {
+		return "", h.unit().length(low), "not below the floor at " + h.unit().length(h.Floor)
+	})
+	if low < h.Floor-within {
+		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor))
+	}
+}
+
+// checkDollies: a set larger than its dolly takes.
+func (h *hung) checkDollies() {
+	if h.Dolly == nil {
+		return
+	}
+	for k, n := range h.Sets {
+		at := fmt.Sprintf("set %d", k+1)
+		h.measured("dolly", float64(h.Dolly.Takes-n), func() (string, string, string) {
+			return at, count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
+		})
+		if n > h.Dolly.Takes {
+			h.hold("dolly", at, "%s on a %s that takes %d", count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
+		}
+	}
+}
+
+// unrated counts the parts of a stack for which the job gives no rating.
+func (h *hung) unrated() (n int) {
+	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
+		if !given {
+			n++
+		}
+	}
+	for _, t := range h.types() {
+		if t.PinRatings == nil {
+			n++
+		}
+	}
+	return n
+}

@@ -1,0 +1,195 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// calculation is the sheet that a checker follows with a pencil.
+func (h *hung) calculation() layouts.Calculation {
+	k := h.worstJoint()
+	c := layouts.Calculation{
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(),
+		Hangs: h.hangSteps(), Joint: h.jointSteps(k), Which: joint(k),
+		Points: h.pointSteps(), Checks: h.checkRows(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
+	}
+	for k := range h.Cabinets {
+		c.Joints = append(c.Joints, h.jointRow(k))
+	}
+	for _, s := range h.lifts {
+		c.Lifts = append(c.Lifts, h.liftRow(h.liftName(s), s))
+	}
+	last := "all"
+	if h.hasDollies() {
+		last = h.liftName(h.finished)
+	}
+	c.Lifts = append(c.Lifts, h.liftRow(last, h.finished))
+	return c
+}
+
+// inputs are what the job gives and the calculation uses.
+func (h *hung) inputs() []layouts.Fact {
+	u, p := h.unit(), h.job.Practice
+	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s", u.tenth(h.Bar.Mass), u.places(h.Bar.CentreOfGravity), h.pickPlaces(), u.dot(h.LinkArm))}}
+	for _, t := range h.types() {
+		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
+	}
+	for i, pick := range h.Picks {
+		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + h.end(i)), Is: h.hoistInputs(pick)})
+	}
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", aim(h.Aim), h.trimWords(), u.length(h.Trim.Height), h.job.HeightsFrom, u.length(h.Floor))
+	return append(facts,
+		layouts.Fact{Of: "Splays from the top", Is: h.splayList()},
+		layouts.Fact{Of: "Wanted", Is: wanted},
+		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
+			share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), u.length(p.LimitReserve), u.length(p.Clearance))})
+}
+
+func (h *hung) trimWords() string {
+	if h.Trim.OfPick {
+		return "highest pick hole"
+	}
+	return "lowest corner"
+}
+
+// pickPlaces writes which pick holes are used and where they are.
+func (h *hung) pickPlaces() string {
+	var all []string
+	for i, hole := range h.holes {
+		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.end(i), h.label(hole).Text, h.unit().places(h.Bar.PickHoles[hole].At))))
+	}
+	return strings.Join(all, "; ")
+}
+
+func (h *hung) cabinetInputs(t *job.Cabinet) string {
+	u := h.unit()
+	rated := "no pin rating given"
+	if t.PinRatings != nil {
+		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.forceLimit(t.PinRatings.Hinge), u.forceLimit(t.PinRatings.Link))
+	}
+	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s",
+		u.tenth(t.Mass), u.places(t.CentreOfGravity), u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated)
+}
+
+func (h *hung) hoistInputs(p job.Pick) string {
+	u, m := h.unit(), p.Hoist
+	steel := notGiven
+	if p.Steel != nil {
+		steel = u.length(*p.Steel)
+	}
+	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s",
+		m.Key, u.limit(m.Capacity), u.tenth(m.Mass), u.perLength(m.ChainMass), u.span(m.ChainLength), count(m.Falls, "fall"), u.length(m.Headroom),
+		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), steel)
+}
+
+func (h *hung) splayList() string {
+	var all []string
+	for _, c := range h.Cabinets {
+		all = append(all, splay(c.Hole.Splay)+"°")
+	}
+	return strings.Join(all, ", ")
+}
+
+// A part is one mass of a stack with the bar level, in the bar's axes.
+type part struct {
+	name    string
+	mass    float64
+	turned  float64     // rad, with its cabinet
+	hinge   calc.Offset // of its cabinet
+	at      calc.Offset
+	cabinet int // from 1; 0 of the bar
+}
+
+// parts are all masses of a stack, bar first, extras after what they are tied to.
+func (h *hung) parts() []part {
+	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: offset(h.Bar.CentreOfGravity)}}, h.extraParts(0, calc.Pose{})...)
+	for k, pose := range h.body.Poses(0) {
+		c := h.Cabinets[k]
+		p := placedPart(pose, offset(c.CentreOfGravity))
+		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
+		all = append(append(all, p), h.extraParts(k+1, pose)...)
+	}
+	return all
+}
+
+func (h *hung) extraParts(cabinet int, pose calc.Pose) (parts []part) {
+	for _, e := range h.Extras {
+		if e.Cabinet != cabinet {
+			continue
+		}
+		p := placedPart(pose, offset(e.At))
+		p.name, p.mass, p.cabinet = e.Name, e.Mass, cabinet
+		parts = append(parts, p)
+	}
+	return parts
+}
+
+// placedPart places what is at a place of a body that hangs as pose says.
+func placedPart(pose calc.Pose, at calc.Offset) part {
+	g := pose.Hinge.Add(at.Turned(pose.Aim))
+	return part{turned: pose.Aim, hinge: calc.Offset{Behind: -pose.Hinge.X, Below: -pose.Hinge.Z}, at: calc.Offset{Behind: -g.X, Below: -g.Z}}
+}
+
+// moments sums the masses of parts and their first moments, in kg and kg m.
+func moments(parts []part) (mass, behind, below float64) {
+	for _, p := range parts {
+		mass, behind, below = mass+p.mass, behind+p.mass*p.at.Behind, below+p.mass*p.at.Below
+	}
+	return mass, behind, below
+}
+
+func (h *hung) partTable() layouts.Table {
+	u := h.unit()
+	t := layouts.Table{
+		Heads: []string{"part", "mass " + u.mass(), "turned °", "hinge behind " + u.small(), "hinge below " + u.small(), "centre behind " + u.small(), "centre below " + u.small(), "mass x behind " + u.moment(), "mass x below " + u.moment()},
+		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
+			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
+	}
+	for _, p := range h.parts() {
+		t.Rows = append(t.Rows, []string{p.name, u.part(p.mass), fixed(degrees(p.turned), 2), u.bare(p.hinge.Behind), u.bare(p.hinge.Below),
+			u.bare(p.at.Behind), u.bare(p.at.Below), u.turning(p.mass * p.at.Behind), u.turning(p.mass * p.at.Below)})
+	}
+	mass, behind, below := moments(h.parts())
+	t.Rows = append(t.Rows, []string{"sum", u.part(mass), "", "", "", "", "", u.turning(behind), u.turning(below)})
+	return t
+}
+
+// mostUsedSentence names the most used part, and how many have no rating.
+func (h *hung) mostUsedSentence() string {
+	return "Most used: " + h.mostUsedWords() + "."
+}
+
+// checkRows are every check with its sum and its percent.
+func (h *hung) checkRows() (rows [][]string) {
+	at := func(w string) string { return h.whereWords(Finding{Where: w}) }
+	for _, u := range h.uses {
+		rows = append(rows, []string{u.part, at(u.where), u.worked, u.most, percent(u.of)})
+	}
+	for _, m := range h.measures {
+		rows = append(rows, []string{m.of, at(m.where), m.worked, m.most, "-"})
+	}
+	for _, line := range h.unchecked() {
+		what, _, _ := strings.Cut(line, ": NOT CHECKED: ")
+		rows = append(rows, []string{what, "", line[len(what)+2:], "", ""})
+	}
+	return rows
+}
+
+// modelLimits say what the calculation does not see.
+func (h *hung) modelLimits() []string {
+	lines := []string{
+		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
+		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°): compare with the maker's drawing.",
+		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
+			share(h.job.Practice.SideShare), share(1-h.job.Practice.SideShare)),
+		"Masses and centres of gravity are those the job gives; nothing was weighed. What is tied on and is not in the job is not in the sums.",
+	}
+	if len(h.Picks) == 2 {
+		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares.")
+	}
+	return lines
+}

@@ -1,0 +1,147 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+)
+
+// A symbol is a name in a formula with the number that is put in for it.
+type symbol struct{ name, is string }
+
+var names = regexp.MustCompile(`[A-Za-z][A-Za-z_0-9]*`)
+
+// step writes a formula with its numbers put in. of tells its symbols apart, in
+// words; formula is 'name = …'.
+func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
+	put := map[string]string{}
+	for _, s := range symbols {
+		put[s.name] = s.is
+	}
+	_, right, _ := strings.Cut(formula, " = ")
+	numbers := names.ReplaceAllStringFunc(right, func(name string) string {
+		is, ok := put[name]
+		switch {
+		case !ok:
+			return name
+		case strings.HasPrefix(is, "-"):
+			return "(" + is + ")"
+		}
+		return is
+	})
+	return layouts.Step{Of: of, Symbols: formula, Numbers: numbers, Is: is, Prints: prints}
+}
+
+// hangSteps go from the centre of gravity to what the hooks hold.
+func (h *hung) hangSteps() []layouts.Step {
+	steps := h.centreSteps()
+	if len(h.Picks) == 1 {
+		return append(append(steps, h.onePickSteps()...), h.aimSteps()...)
+	}
+	return append(append(append(steps, h.heldStep()), h.aimSteps()...), h.twoPickSteps()...)
+}
+
+// centreSteps are the place of the centre of gravity, from the table's sums.
+func (h *hung) centreSteps() []layouts.Step {
+	u := h.unit()
+	mass, behind, below := moments(h.parts())
+	m := symbol{"M", u.tenth(mass)}
+	return []layouts.Step{
+		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.perMoment()+" / M", u.dot(h.centre.At.Behind), "", symbol{"S_b", u.turning(behind) + " " + u.moment()}, m),
+		step("centre of gravity below the hinge", "d_G = S_d · "+u.perMoment()+" / M", u.dot(h.centre.At.Below), "", symbol{"S_d", u.turning(below) + " " + u.moment()}, m),
+	}
+}
+
+// onePickSteps: the stack turns until its centre of gravity hangs plumb below
+// the pick hole.
+func (h *hung) onePickSteps() []layouts.Step {
+	u, hole := h.unit(), h.hole(0)
+	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.turn(h.finished.tilt), aim(h.finished.tilt),
+		symbol{"b_h", u.dot(hole.Behind)}, symbol{"b_G", u.dot(h.centre.At.Behind)}, symbol{"d_G", u.dot(h.centre.At.Below)}, symbol{"u", u.dot(-hole.Below)})
+	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.tenth(h.hook(h.finished, 0)), u.reading(h.hook(h.finished, 0)),
+		symbol{"M", u.tenth(h.centre.Mass)}, symbol{"m_r", u.tenth(h.Picks[0].Below.Mass)})
+	return []layouts.Step{turns, hook}
+}
+
+// heldStep: two hoists hold the wanted aim.
+func (h *hung) heldStep() layouts.Step {
+	u := h.unit()
+	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.turn(h.finished.tilt), aim(h.finished.tilt),
+		symbol{"wanted", u.turn(h.Aim)}, symbol{"splay_1", u.turn(h.body.Cabinets[0].Splay)})
+}
+
+// aimSteps are the aims of cabinet 1 and of the lowest.
+func (h *hung) aimSteps() []layouts.Step {
+	u, n := h.unit(), len(h.Cabinets)
+	first, last := h.finished.poses[0].Aim, h.finished.poses[n-1].Aim
+	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.turn(first), aim(first),
+		symbol{"tilt", u.turn(h.finished.tilt)}, symbol{"splay_1", u.turn(h.body.Cabinets[0].Splay)})}
+	if n == 1 {
+		return steps
+	}
+	bend := last - first
+	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), u.turn(last), aim(last),
+		symbol{"aim_1", u.turn(first)}, symbol{"bend", u.turn(bend)}))
+}
+
+// twoPickSteps: reactions from moments about each hook.
+func (h *hung) twoPickSteps() []layouts.Step {
+	u, s := h.unit(), h.finished
+	tilt := symbol{"tilt", u.turn(s.tilt)}
+	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
+		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.dot(-x), "", symbol{"b", u.dot(at.Behind)}, symbol{"d", u.dot(at.Below)}, tilt)
+	}
+	mass, front, rear := symbol{"M", u.tenth(h.centre.Mass)}, symbol{"front", u.dot(-s.picks[0].X)}, symbol{"rear", u.dot(-s.picks[1].X)}
+	centre := symbol{"centre", u.dot(-s.centre.At.X)}
+	steps := []layouts.Step{
+		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.centre.At, s.centre.At.X),
+		behind("front pick hole, level behind the hinge", "front", h.hole(0), s.picks[0].X),
+		behind("rear pick hole, level behind the hinge", "rear", h.hole(1), s.picks[1].X),
+		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.tenth(s.loads[0]), "", mass, front, rear, centre),
+		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.tenth(s.loads[1]), "", mass, front, rear, centre),
+	}
+	for i, name := range []string{"F", "R"} {
+		steps = append(steps, step(h.end(i)+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.tenth(h.hook(s, i)), u.reading(h.hook(s, i)),
+			symbol{name, u.tenth(s.loads[i])}, symbol{"m_r", u.tenth(h.Picks[i].Below.Mass)}))
+	}
+	return steps
+}
+
+// pointSteps are what the roof carries.
+func (h *hung) pointSteps() (steps []layouts.Step) {
+	u, p := h.unit(), h.job.Practice
+	plus, dynamic := symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)}
+	for i, pick := range h.Picks {
+		m, id := pick.Hoist, h.pointID(i)
+		line := []symbol{{"m_r", u.tenth(pick.Below.Mass)}, {"m_h", u.tenth(m.Mass)}, {"c", u.perLength(m.ChainMass)}, {"l", u.span(m.ChainLength)}, {"m_a", u.tenth(pick.Above.Mass)}}
+		steps = append(steps,
+			step(id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", "S = P + m_r + m_h + c · l + m_a", u.tenth(h.static(i)), u.load(h.static(i)), append(line, symbol{"P", u.tenth(h.finished.loads[i])})...),
+			step(id+", design: tolerance t, dynamic factor D", "design = S · (1 + t) · D", u.tenth(h.design(h.static(i))), u.load(h.design(h.static(i))), symbol{"S", u.tenth(h.static(i))}, plus, dynamic))
+		if len(h.Picks) == 2 {
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.load(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))
+		}
+	}
+	return steps
+}
+
+// worstJoint returns the joint, counted from 0, whose pins are used most as the
+// stack hangs finished; where none has a rating, the one with the largest force.
+func (h *hung) worstJoint() int {
+	worst, most := 0, -1.0
+	for k, j := range h.finished.joints {
+		c := h.Cabinets[k]
+		hinge, link := calc.PinForce(j.Hinge(), c.HingePins, h.job.Practice.SideShare), calc.PinForce(j.Link, c.LinkPins, h.job.Practice.SideShare)
+		used := math.Max(hinge, link) / 1e9 // without a rating: behind every joint that has one
+		if r := h.ratings(k); r != nil {
+			used = math.Max(hinge/r.Hinge, link/r.Link)
+		}
+		if used > most {
+			worst, most = k, used
+		}
+	}
+	return worst
+}

@@ -1,0 +1,134 @@
+package paperwork
+
+import (
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+)
+
+// A general caution holds for every lift of its kind. It prints if it applies
+// to a stack of the job, and names its stacks if it does not apply to all.
+type general struct {
+	applies func(h *hung) bool   // to a stack; nil: to every one
+	do      string               // what to do, in few words
+	says    string               // more of it
+	fill    func(h *hung) string // what stands for %s in both; nil: nothing
+	from    []source
+	picture layouts.Picture
+}
+
+// A generalGroup is the general cautions of one part of the work.
+type generalGroup struct {
+	head     string
+	cautions []general
+}
+
+// generalCautions are those that apply to the job.
+func (j *Job) generalCautions(all []general) (items []layouts.GeneralCaution) {
+	for _, g := range all {
+		items = append(items, j.generalCaution(g)...)
+	}
+	return items
+}
+
+// generalCaution is one general caution as it prints: once for all stacks of
+// which it says the same, and not at all if it applies to none.
+func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
+	var fills []string
+	of := map[string][]string{}
+	for _, h := range j.stacks {
+		fill, ok := g.filled(h)
+		if !ok {
+			continue
+		}
+		if of[fill] == nil {
+			fills = append(fills, fill)
+		}
+		of[fill] = append(of[fill], h.ID)
+	}
+	for _, fill := range fills {
+		items = append(items, g.printed(j.only(of[fill]), fill))
+	}
+	return items
+}
+
+// filled is what stands for %s where the caution applies to a stack.
+func (g general) filled(h *hung) (fill string, ok bool) {
+	if g.applies != nil && !g.applies(h) {
+		return "", false
+	}
+	if g.fill == nil {
+		return "", true
+	}
+	return g.fill(h), true
+}
+
+// only names stacks, if they are not all of the job: 'SL, SR: '.
+func (j *Job) only(ids []string) string {
+	if len(ids) == len(j.stacks) {
+		return ""
+	}
+	return strings.Join(ids, ", ") + ": "
+}
+
+func (g general) printed(only, fill string) layouts.GeneralCaution {
+	return layouts.GeneralCaution{
+		Do:   only + strings.ReplaceAll(g.do, "%s", fill),
+		Says: strings.ReplaceAll(g.says, "%s", fill),
+		From: cited(g.from), Picture: g.picture,
+	}
+}
+
+// What a general caution may apply to.
+
+func onePicked(h *hung) bool      { return len(h.Picks) == 1 }
+func twoPicked(h *hung) bool      { return len(h.Picks) == 2 }
+func noDolly(h *hung) bool        { return !h.hasDollies() }
+func hasExtras(h *hung) bool      { return len(h.Extras) > 0 }
+func noExtras(h *hung) bool       { return len(h.Extras) == 0 }
+func secured(h *hung) bool        { return h.Secondary != nil }
+func unsecured(h *hung) bool      { return h.Secondary == nil }
+func classGiven(h *hung) bool     { return h.classes() != "" }
+func classNotGiven(h *hung) bool  { return h.unclassed() != "" }
+func holeForTruck(h *hung) bool   { return h.hasDollies() && h.transported() }
+func noHoleForTruck(h *hung) bool { return h.hasDollies() && !h.transported() }
+
+// transported reports whether the hole for the truck is known of every type.
+func (h *hung) transported() bool {
+	for _, t := range h.types() {
+		if t.Transport == nil {
+			return false
+		}
+	}
+	return true
+}
+
+// classes names the stack's types of hoist that have a class, each with it:
+// 'one-tonne "may hold over people"'.
+func (h *hung) classes() string {
+	var all []string
+	for _, p := range h.Picks {
+		words := p.Hoist.Key + ` "` + p.Hoist.Class + `"`
+		if p.Hoist.Class != "" && !slices.Contains(all, words) {
+			all = append(all, words)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// unclassed names the stack's types of hoist that have no class.
+func (h *hung) unclassed() string {
+	var all []string
+	for _, p := range h.Picks {
+		if p.Hoist.Class == "" && !slices.Contains(all, p.Hoist.Key) {
+			all = append(all, p.Hoist.Key)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// secondary is what the job names as such, with its rating.
+func (h *hung) secondary() string {
+	return h.Secondary.What + ", rated " + h.unit().limit(h.Secondary.Rating)
+}

@@ -1,0 +1,102 @@
+package paperwork
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+)
+
+// planSheet is all points from above, with what a tape should read between them.
+func (j *Job) planSheet() layouts.Plan {
+	u := units{j.job.Imperial}
+	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.imperial}, Datum: j.datum(), Checks: j.tapeChecks()}
+	for _, h := range j.stacks {
+		p.Stacks = append(p.Stacks, h.footprint())
+		for _, f := range h.pointFigures() {
+			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
+				Across: u.across(f.StageLeft), UpDown: u.upDown(f.Downstage), Held: len(h.holds) > 0})
+		}
+	}
+	for _, o := range j.Figures.Others {
+		p.Points = append(p.Points, layouts.PlanPoint{ID: o.ID, At: layouts.Place{X: o.StageLeft, Z: o.Downstage},
+			Across: u.across(o.StageLeft), UpDown: u.upDown(o.Downstage), Other: true})
+	}
+	return p
+}
+
+// footprint is a stack from above as it hangs: from its rearmost corner to its
+// foremost, as wide as its widest cabinet, at its pan.
+func (h *hung) footprint() layouts.PlanStack {
+	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
+	for k, corners := range h.finished.corners {
+		for _, c := range corners {
+			rear, front = math.Min(rear, c.X), math.Max(front, c.X)
+		}
+		half = math.Max(half, h.Cabinets[k].Width/2)
+	}
+	at := func(x, beside float64) layouts.Place {
+		left, down := h.plan(x)
+		left, down = calc.Plan(left, down, h.Pan+math.Pi/2, beside)
+		return layouts.Place{X: left, Z: down}
+	}
+	return layouts.PlanStack{ID: h.ID, Held: len(h.holds) > 0, Front: [2]layouts.Place{at(front, half), at(front, -half)},
+		Corners: [4]layouts.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
+}
+
+// A chalk is a point as it is marked on the floor.
+type chalk struct {
+	id         string
+	left, down float64
+}
+
+// chalks are the points of a stack, front first.
+func (h *hung) chalks() (marks []chalk) {
+	for _, p := range h.pointFigures() {
+		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
+	}
+	return marks
+}
+
+// tapeChecks are what a tape should read along the floor: from front to rear of
+// each stack, from each stack to the next one across, both ways and diagonally,
+// and from the datum to every point.
+func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
+	u := units{j.job.Imperial}
+	add := func(from, to chalk) {
+		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.tape(calc.Tape(to.left-from.left, to.down-from.down))})
+	}
+	stacks := slices.Clone(j.stacks)
+	slices.SortStableFunc(stacks, func(a, b *hung) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
+	for i, h := range stacks {
+		marks := h.chalks()
+		if len(marks) == 2 {
+			add(marks[0], marks[1])
+		}
+		if i+1 == len(stacks) {
+			break
+		}
+		for _, from := range marks {
+			for _, to := range stacks[i+1].chalks() {
+				add(from, to)
+			}
+		}
+	}
+	for _, mark := range j.allChalks() {
+		add(chalk{id: "datum"}, mark)
+	}
+	return checks
+}
+
+// allChalks are the points of all stacks, then the others.
+func (j *Job) allChalks() (marks []chalk) {
+	for _, h := range j.stacks {
+		marks = append(marks, h.chalks()...)
+	}
+	for _, o := range j.Figures.Others {
+		marks = append(marks, chalk{o.ID, o.StageLeft, o.Downstage})
+	}
+	return marks
+}

@@ -1,0 +1,174 @@
+package paperwork
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+)
+
+// pointSheet is the venue's table of all points.
+func (j *Job) pointSheet() layouts.Points {
+	s := layouts.Points{Facts: j.pointFacts(), Notes: pointNotes}
+	for _, h := range j.stacks {
+		s.Groups = append(s.Groups, h.pointGroup())
+	}
+	if len(j.Figures.Others) > 0 {
+		s.Groups = append(s.Groups, j.otherGroup())
+	}
+	s.Totals = j.totals()
+	return s
+}
+
+// pointFacts say what the figures of the table are.
+func (j *Job) pointFacts() []layouts.Fact {
+	p := j.job.Practice
+	facts := []layouts.Fact{
+		{Of: "Datum of the plan", Is: j.datum() + ". Stage left is the audience's right"},
+		{Of: "Heights above", Is: j.job.HeightsFrom},
+		{Of: "Static", Is: "at rest, with hoist (motor), all of its chain and all rigging"},
+		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping, snatching)",
+			trimmed(1+p.MassTolerance), share(p.MassTolerance), trimmed(p.DynamicFactor))},
+		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s", trimmed(1+p.MassTolerance))},
+		{Of: "Chain needed", Is: "from the high hook down to the lowest the hook must reach, onto the bar on dolly A"},
+	}
+	if held := j.includesHeld(); held != "" {
+		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.heldWords() + ". It must not be flown as described; its points stand here and in every total"})
+	}
+	return facts
+}
+
+// pointNotes say what the table leaves out.
+var pointNotes = []string{
+	"Rows are rounded up; a total is the true sum rounded up. Sums in a row show tenths, so their last figure may differ by one.",
+	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
+	"A hoist's use counts what hangs on its hook, with mass tolerance and without dynamic factor, against capacity. Design loads are for roof and gear.",
+	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
+}
+
+// datum is what the plan is measured from, in words.
+func (j *Job) datum() string { return given(j.job.Datum) }
+
+func (h *hung) pointGroup() layouts.PointGroup {
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: len(h.holds) > 0, Says: []string{h.secondaryWords(), h.classWords()}}
+	for i, p := range h.pointFigures() {
+		g.Points = append(g.Points, h.venuePoint(i, p))
+	}
+	return g
+}
+
+// secondaryWords name what holds the stack if its hoists do not.
+func (h *hung) secondaryWords() string {
+	if h.Secondary == nil {
+		return "Secondary: not given; ask the venue whether it wants one."
+	}
+	return fmt.Sprintf("Secondary: %s, rated %s; the stack is %s. Whether it holds a fall is not worked out.",
+		h.Secondary.What, h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass))
+}
+
+func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
+	u := h.unit()
+	v := layouts.VenuePoint{
+		ID:    p.ID,
+		Where: []string{u.across(p.StageLeft), u.upDown(p.Downstage)},
+		Loads: []layouts.Load{u.twice(p.Static), u.twice(p.Design), {Is: "one hoist"}},
+		Heights: []string{"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook),
+			"high hook " + u.known(p.HighHook), "chain needed " + u.known(p.ChainNeeded)},
+		Sums: []string{h.staticSum(i), h.hoistSum(i)},
+	}
+	if len(h.Picks) == 2 {
+		v.Loads[2] = u.twice(p.Alone)
+	}
+	return v
+}
+
+// twice writes a load in both units.
+func (u units) twice(kg float64) layouts.Load { return layouts.Load{Is: u.load(kg), Also: u.also(kg)} }
+
+// known writes a length, or that it is not given.
+func (u units) known(m *float64) string {
+	if m == nil {
+		return notGiven
+	}
+	return u.length(*m)
+}
+
+// staticSum writes what a point's static load includes.
+func (h *hung) staticSum(i int) string {
+	u, p := h.unit(), h.Picks[i]
+	return fmt.Sprintf("Static: pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
+		u.part(h.finished.loads[i]), u.part(p.Below.Mass), u.part(p.Hoist.Mass), u.part(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.part(p.Above.Mass), u.part(h.static(i)), u.mass())
+}
+
+// hoistSum writes a hoist, what it holds and how much of it that is.
+func (h *hung) hoistSum(i int) string {
+	m := h.Picks[i].Hoist
+	return fmt.Sprintf("Hoist: %s of %s, %s used", h.plusTolerance(h.hook(h.finished, i)), h.hoistLimit(m), percent(h.hoistUse(h.finished, i)))
+}
+
+// classWords name the class of each hoist of a stack, in the shop's own words.
+func (h *hung) classWords() string {
+	var all []string
+	for _, p := range h.Picks {
+		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, given(p.Hoist.Class))
+		if !slices.Contains(all, words) {
+			all = append(all, words)
+		}
+	}
+	return strings.Join(all, " ")
+}
+
+// otherGroup is what hangs from the roof and belongs to no stack.
+func (j *Job) otherGroup() layouts.PointGroup {
+	u := units{j.job.Imperial}
+	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
+	for _, o := range j.Figures.Others {
+		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
+			Where:   []string{u.across(o.StageLeft), u.upDown(o.Downstage)},
+			Loads:   []layouts.Load{u.twice(o.Static), u.twice(o.Design), {Is: "no stack"}},
+			Heights: []string{o.What, "hook " + u.length(o.Height)},
+			Sums:    []string{"Static as the job gives it, all that this point carries at rest."},
+		})
+	}
+	return g
+}
+
+// A sum is what some points carry together.
+type sum struct {
+	of, count string
+	Carried
+}
+
+// sums are of every stack, of the other points and of all.
+func (j *Job) sums() (sums []sum) {
+	points, hoists := 0, 0
+	for i, h := range j.stacks {
+		n := len(h.Picks)
+		sums = append(sums, sum{h.ID + heldMark(len(h.holds) > 0), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
+		points, hoists = points+n, hoists+n
+	}
+	if n := len(j.Figures.Others); n > 0 {
+		others := sum{of: "other points", count: count(n, "point")}
+		for _, o := range j.Figures.Others {
+			others.Carried = others.plus(o.Carried)
+		}
+		sums, points = append(sums, others), points+n
+	}
+	return append(sums, sum{"all" + strings.Replace(j.includesHeld(), ";", ",", 1), pointsAndHoists(points, hoists), j.Figures.Total})
+}
+
+func pointsAndHoists(points, hoists int) string {
+	return count(points, "point") + ", " + count(hoists, "hoist")
+}
+
+// totals are the sums in words.
+func (j *Job) totals() (rows []layouts.TotalRow) {
+	u := units{j.job.Imperial}
+	for _, s := range j.sums() {
+		rows = append(rows, layouts.TotalRow{Of: s.of, Count: s.count,
+			Static: u.load(s.Static) + ", " + u.also(s.Static), Design: u.load(s.Design) + ", " + u.also(s.Design)})
+	}
+	return rows
+}
