@@ -3,20 +3,21 @@ package layouts
 // Calculation is the sheet that a checker follows with a pencil: what went in,
 // each formula as symbols and with its numbers, and what came out.
 type Calculation struct {
-	Target string
-	Sheet  string
-	Head   Head
-	Inputs []Fact
-	Parts  Table
-	Hangs  []Step // from the centre of gravity to the hooks
-	Joint  []Step // the most loaded joint in full
-	Which  string // that joint
-	Joints [][]string
-	Lifts  [][]string
-	Points []Step
-	Checks [][]string
-	Most   string
-	Limits []string
+	Target    string
+	Sheet     string
+	Head      Head
+	Inputs    []Fact
+	Parts     Table
+	Hangs     []Step // from the centre of gravity to the hooks
+	Joint     []Step // the most loaded joint in full
+	Which     string // that joint
+	Joints    [][]string
+	Lifts     [][]string
+	Points    []Step
+	Checks    [][]string
+	Unchecked []string
+	Most      string
+	Limits    []string
 }
 
 // A Table is rows under their headings, the last row a sum.
@@ -52,7 +53,11 @@ func (v Calculation) pages(c *canvas) []page {
 	pieces = append(append(pieces, c.heading("What to read after each dolly is joined")), c.table(liftColumns, v.Lifts, small)...)
 	pieces = append(pieces, c.steps("Points", v.Points)...)
 	pieces = append(append(pieces, c.heading("Every check, where it comes closest")), c.table(checkColumns, v.Checks, small)...)
-	pieces = append(pieces, c.gap(2), c.words(textB, v.Most, 2), c.heading("What this calculation does not see"))
+	pieces = append(pieces, c.gap(1))
+	for _, s := range v.Unchecked {
+		pieces = append(pieces, c.words(small, s, 0.6))
+	}
+	pieces = append(pieces, c.gap(1), c.words(textB, v.Most, 2), c.heading("What this calculation does not see"))
 	for _, s := range v.Limits {
 		pieces = append(pieces, c.words(small, s, 1))
 	}

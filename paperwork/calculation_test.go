@@ -79,13 +79,16 @@ type pencilSum struct {
 	put, half []float64
 }
 
+// belowNought is a number below nought in parentheses of its own, and not those
+// of a function.
+var belowNought = regexp.MustCompile(`(^|[^a-z])\((-[0-9.]+[^()]*?)\)`)
+
 var printedNumber = regexp.MustCompile(`(-?[0-9]+(?:\.([0-9]+))?)(?: ?(kg·m|lb·in|kg/m|lb/ft|N/kg|kg|lbf|lb|kN|mm|ft|in|m|°|%))`)
 
 func readSum(t *testing.T, s string) pencilSum {
 	t.Helper()
 	var p pencilSum
-	negative := regexp.MustCompile(`\((-[^()]*?)\)`)
-	s = negative.ReplaceAllString(s, "$1")
+	s = belowNought.ReplaceAllString(s, "$1$2")
 	s = printedNumber.ReplaceAllStringFunc(s, func(one string) string {
 		m := printedNumber.FindStringSubmatch(one)
 		p.put, p.half = append(p.put, number(m[1])), append(p.half, 0.5*math.Pow10(-len(m[2])))

@@ -15,7 +15,7 @@ func (h *hung) calculation() layouts.Calculation {
 	c := layouts.Calculation{
 		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(),
 		Hangs: h.hangSteps(), Joint: h.jointSteps(k), Which: joint(k),
-		Points: h.pointSteps(), Checks: h.checkRows(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
+		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {
 		c.Joints = append(c.Joints, h.jointRow(k))
@@ -43,7 +43,7 @@ func (h *hung) inputs() []layouts.Fact {
 	}
 	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", aim(h.Aim), h.trimWords(), u.length(h.Trim.Height), h.job.HeightsFrom, u.length(h.Floor))
 	return append(facts,
-		layouts.Fact{Of: "Splays from the top", Is: h.splayList()},
+		layouts.Fact{Of: "Splays, top down", Is: h.splayList()},
 		layouts.Fact{Of: "Wanted", Is: wanted},
 		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
 			share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), u.length(p.LimitReserve), u.length(p.Clearance))})
@@ -171,10 +171,6 @@ func (h *hung) checkRows() (rows [][]string) {
 	}
 	for _, m := range h.measures {
 		rows = append(rows, []string{m.of, at(m.where), m.worked, m.most, "-"})
-	}
-	for _, line := range h.unchecked() {
-		what, _, _ := strings.Cut(line, ": NOT CHECKED: ")
-		rows = append(rows, []string{what, "", line[len(what)+2:], "", ""})
 	}
 	return rows
 }

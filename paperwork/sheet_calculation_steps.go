@@ -13,7 +13,10 @@ import (
 // A symbol is a name in a formula with the number that is put in for it.
 type symbol struct{ name, is string }
 
-var names = regexp.MustCompile(`[A-Za-z][A-Za-z_0-9]*`)
+var (
+	names   = regexp.MustCompile(`[A-Za-z][A-Za-z_0-9]*`)
+	doubled = regexp.MustCompile(`\(\((-[^()]*)\)\)`) // parentheses around a number below nought that has its own
+)
 
 // step writes a formula with its numbers put in. of tells its symbols apart, in
 // words; formula is 'name = …'.
@@ -33,6 +36,7 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
 		}
 		return is
 	})
+	numbers = doubled.ReplaceAllString(numbers, "($1)")
 	return layouts.Step{Of: of, Symbols: formula, Numbers: numbers, Is: is, Prints: prints}
 }
 
@@ -119,10 +123,10 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 		m, id := pick.Hoist, h.pointID(i)
 		line := []symbol{{"m_r", u.tenth(pick.Below.Mass)}, {"m_h", u.tenth(m.Mass)}, {"c", u.perLength(m.ChainMass)}, {"l", u.span(m.ChainLength)}, {"m_a", u.tenth(pick.Above.Mass)}}
 		steps = append(steps,
-			step(id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", "S = P + m_r + m_h + c · l + m_a", u.tenth(h.static(i)), u.load(h.static(i)), append(line, symbol{"P", u.tenth(h.finished.loads[i])})...),
-			step(id+", design: tolerance t, dynamic factor D", "design = S · (1 + t) · D", u.tenth(h.design(h.static(i))), u.load(h.design(h.static(i))), symbol{"S", u.tenth(h.static(i))}, plus, dynamic))
+			step(id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", "S = P + m_r + m_h + c · l + m_a", u.tenth(h.static(i)), u.venue(h.static(i)), append(line, symbol{"P", u.tenth(h.finished.loads[i])})...),
+			step(id+", design: tolerance t, dynamic factor D", "design = S · (1 + t) · D", u.tenth(h.design(h.static(i))), u.venue(h.design(h.static(i))), symbol{"S", u.tenth(h.static(i))}, plus, dynamic))
 		if len(h.Picks) == 2 {
-			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.load(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.venue(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))
 		}
 	}
 	return steps

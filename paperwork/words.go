@@ -1,7 +1,6 @@
 package paperwork
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -46,6 +45,14 @@ func (u units) also(kg float64) string {
 
 // both writes a load and the same in the other unit: '738 kg (7.23 kN)'.
 func (u units) both(kg float64) string { return u.load(kg) + " (" + u.also(kg) + ")" }
+
+// venue writes a load as the venue's table prints it, with kg beside pounds.
+func (u units) venue(kg float64) string {
+	if u.imperial {
+		return u.load(kg) + ", " + u.also(kg)
+	}
+	return u.load(kg)
+}
 
 // reading writes what a load cell shows, to the nearest kg or lb.
 func (u units) reading(kg float64) string {
@@ -206,64 +213,6 @@ func plain(s string) string {
 	return s
 }
 
-// feet writes a length in feet and inches to the nearest 1/parts of an inch.
-func feet(m float64, parts int) string {
-	n := int(math.Round(math.Abs(m) / inchM * float64(parts)))
-	sign := ""
-	if m < 0 && n > 0 {
-		sign = "-"
-	}
-	ft, rest := n/(12*parts), n%(12*parts)
-	inches := inches(rest/parts, rest%parts, parts)
-	if ft == 0 {
-		return sign + inches + " in"
-	}
-	return fmt.Sprintf("%s%d ft %s in", sign, ft, inches)
-}
-
-func inches(in, num, den int) string {
-	if num == 0 {
-		return strconv.Itoa(in)
-	}
-	for num%2 == 0 {
-		num, den = num/2, den/2
-	}
-	if in == 0 {
-		return fmt.Sprintf("%d/%d", num, den)
-	}
-	return fmt.Sprintf("%d %d/%d", in, num, den)
-}
-
 func degrees(rad float64) float64 { return rad * 180 / math.Pi }
 
 func radians(deg float64) float64 { return deg * math.Pi / 180 }
-
-// count writes a number of things: '1 cabinet', '8 cabinets'.
-func count(n int, one string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %ss", n, one)
-}
-
-// ordinal writes a number in order: '1st', '22nd', '13th'.
-func ordinal(n int) string {
-	suffix := "th"
-	if n%100 < 11 || n%100 > 13 {
-		switch n % 10 {
-		case 1:
-			suffix = "st"
-		case 2:
-			suffix = "nd"
-		case 3:
-			suffix = "rd"
-		}
-	}
-	return strconv.Itoa(n) + suffix
-}
-
-// sameFigure reports whether a hole's label is the figure of its splay.
-func sameFigure(label string, deg float64) bool {
-	x, err := strconv.ParseFloat(label, 64)
-	return err == nil && x == deg
-}

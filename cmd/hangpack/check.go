@@ -11,11 +11,7 @@ import (
 func check(args []string, stdout, stderr io.Writer) int {
 	fs := flag.NewFlagSet("check", flag.ContinueOnError)
 	asJSON := fs.Bool("json", false, "")
-	file, code, ok := jobFile(fs, args, stdout, stderr)
-	if !ok {
-		return code
-	}
-	j, code, ok := open(file, stderr)
+	_, j, code, ok := worked(fs, args, stdout, stderr)
 	if !ok {
 		return code
 	}

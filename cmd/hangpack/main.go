@@ -85,6 +85,17 @@ func jobFile(fs *flag.FlagSet, args []string, stdout, stderr io.Writer) (file st
 	return files[0], exitDone, true
 }
 
+// worked reads the command line of a command that takes one job, and works the
+// job out. ok is false when the command ends here, with code.
+func worked(fs *flag.FlagSet, args []string, stdout, stderr io.Writer) (file string, j *paperwork.Job, code int, ok bool) {
+	file, code, ok = jobFile(fs, args, stdout, stderr)
+	if !ok {
+		return "", nil, code, false
+	}
+	j, code, ok = open(file, stderr)
+	return file, j, code, ok
+}
+
 // open reads and works out a job. ok is false when that ends the command.
 func open(file string, stderr io.Writer) (j *paperwork.Job, code int, ok bool) {
 	f, err := os.Open(file)

@@ -14,11 +14,7 @@ func pack(args []string, stdout, stderr io.Writer) int {
 	fs := flag.NewFlagSet("pack", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	quiet := fs.Bool("q", false, "")
-	file, code, ok := jobFile(fs, args, stdout, stderr)
-	if !ok {
-		return code
-	}
-	j, code, ok := open(file, stderr)
+	file, j, code, ok := worked(fs, args, stdout, stderr)
 	if !ok {
 		return code
 	}

@@ -10,11 +10,7 @@ import (
 func points(args []string, stdout, stderr io.Writer) int {
 	fs := flag.NewFlagSet("points", flag.ContinueOnError)
 	asCSV := fs.Bool("csv", false, "")
-	file, code, ok := jobFile(fs, args, stdout, stderr)
-	if !ok {
-		return code
-	}
-	j, code, ok := open(file, stderr)
+	_, j, code, ok := worked(fs, args, stdout, stderr)
 	if !ok {
 		return code
 	}
