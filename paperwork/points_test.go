@@ -84,12 +84,32 @@ func TestPointFigures(t *testing.T) {
 		assert.InDelta(t, 13.6-(0.18+4*0.29+0.095+0.2), *p.ChainNeeded, 1e-9)
 		assert.Less(t, p.Static*1.05, p.Alone)
 	}
+	used := open(t, edited(t, "practice: {", "practice: {hoist_use: 80 %, ")).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 288*1.05/(500*0.8), used.HoistUse, 1e-9, "of what practice allows")
 	bare := open(t, edited(t, "    steel: 14 m\n", "")).Figures.Stacks[0].Points[0]
 	assert.Nil(t, bare.HighHook)
 	assert.Nil(t, bare.ChainNeeded)
 	rolls := open(t, edited(t, "    dolly: dolly\n", "")).Figures.Stacks[0].Points[0]
 	assert.NotNil(t, rolls.HighHook)
 	assert.Nil(t, rolls.ChainNeeded)
+}
+
+// TestOtherPoints: what carries no stack is counted by hand: 60 and 40 kg, at
+// 1.05 · 1.25 design, beside a stack's 366.4 kg.
+func TestOtherPoints(t *testing.T) {
+	yaml := plainJob + "other_points:\n" +
+		"  - {id: A1, place: {stage_right: 3 m, upstage: 2 m}, height: 12 m, mass: 60 kg, what: cable pick}\n" +
+		"  - {id: A2, place: {stage_left: 0 m, downstage: 1 m}, height: 9 m, mass: 40 kg, what: drape}\n"
+	j := open(t, yaml)
+	a := j.Figures.Others[0]
+	assert.Equal(t, []float64{-3, -2, 12, 60}, []float64{a.StageLeft, a.Downstage, a.Height, a.Static})
+	assert.InDelta(t, 60*1.05*1.25, a.Design, 1e-9)
+	assert.InDelta(t, 366.4+100, j.Figures.Total.Static, 1e-9)
+	assert.InDelta(t, (366.4+100)*1.05*1.25, j.Figures.Total.Design, 1e-9)
+	others := j.sums()[1]
+	assert.Equal(t, "2 points", others.count)
+	assert.InDelta(t, 100, others.Static, 1e-9)
+	assert.Equal(t, "3 points, 1 hoist", j.sums()[2].count)
 }
 
 // TestPointsAsData reads the CSV back with the standard library's reader: every

@@ -1,0 +1,175 @@
+package paperwork
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"hangpack/calc"
+)
+
+// What the calculation sheet shows of each kind of check is the finished stack
+// or the lift that comes closest to its limit. Here every one is worked out
+// again and the closest picked by sorting.
+
+// closest is the most of uses and the least of spares, by kind.
+type closestOf struct{ most, least map[string]float64 }
+
+func (c closestOf) use(part string, of float64) {
+	if had, ok := c.most[part]; !ok || of > had {
+		c.most[part] = of
+	}
+}
+
+func (c closestOf) spare(of string, m float64) {
+	if had, ok := c.least[of]; !ok || m < had {
+		c.least[of] = m
+	}
+}
+
+func TestClosestChecks(t *testing.T) {
+	for name, j := range readJobs(t) {
+		for _, h := range j.stacks {
+			want := closestOf{map[string]float64{}, map[string]float64{}}
+			for _, s := range h.states() {
+				want.loads(h, s)
+				want.pins(h, s)
+				want.measures(h, s)
+			}
+			want.heights(h)
+			for _, u := range h.uses {
+				assert.InDelta(t, want.most[u.part], u.of, 1e-8, "%s, %s: %s", name, h.ID, u.part)
+			}
+			assert.Len(t, h.uses, len(want.most), "%s, %s", name, h.ID)
+			for _, m := range h.measures {
+				if least, ok := want.least[m.of]; ok {
+					assert.InDelta(t, least, m.spare, 1e-8, "%s, %s: %s", name, h.ID, m.of)
+				}
+			}
+			for of := range want.least {
+				assert.True(t, slices.ContainsFunc(h.measures, func(m measure) bool { return m.of == of }), "%s, %s: %s is not shown", name, h.ID, of)
+			}
+			assert.InDelta(t, most(want.most), h.mostUsed().of, 1e-8, "%s, %s", name, h.ID)
+		}
+	}
+}
+
+func most(of map[string]float64) (m float64) {
+	m = math.Inf(-1)
+	for _, x := range of {
+		m = math.Max(m, x)
+	}
+	return m
+}
+
+func (c closestOf) loads(h *hung, s state) {
+	p := h.job.Practice
+	both := (1 + p.MassTolerance) * p.DynamicFactor * calc.G
+	for i, kg := range s.loads {
+		c.use("hoist", (kg+h.Picks[i].Below.Mass)*(1+p.MassTolerance)*calc.G/(h.Picks[i].Hoist.Capacity*p.HoistUse))
+		if h.Bar.PickRating > 0 {
+			c.use("pick hole", kg*both/(h.Bar.PickRating*p.GearUse))
+		}
+	}
+	if h.Bar.Rating > 0 {
+		c.use("bar", s.centre.Mass*both/(h.Bar.Rating*p.GearUse))
+	}
+}
+
+func (c closestOf) pins(h *hung, s state) {
+	p := h.job.Practice
+	both := (1 + p.MassTolerance) * p.DynamicFactor
+	for k, j := range s.joints {
+		if rated := h.ratings(k); rated != nil {
+			c.use("hinge pin", calc.PinForce(math.Hypot(j.HingePull, j.HingeSide), h.Cabinets[k].HingePins, p.SideShare)*both/(rated.Hinge*p.GearUse))
+			c.use("link pin", calc.PinForce(j.Link, h.Cabinets[k].LinkPins, p.SideShare)*both/(rated.Link*p.GearUse))
+		}
+		if !h.mayPush(k) {
+			c.spare("rear link", j.Link)
+		}
+	}
+}
+
+func (c closestOf) measures(h *hung, s state) {
+	c.spare("centre of gravity", s.lever)
+	if limit := h.Bar.TiltLimit; limit != nil {
+		c.spare("bar tilt", limit.Down-s.tilt)
+		c.spare("bar tilt", s.tilt+limit.Up)
+	}
+	for i, kg := range s.loads {
+		if s.where == "" && len(s.loads) == 2 {
+			c.spare([...]string{"front", "rear"}[i]+" pick's share", math.Max(kg, 0)/s.centre.Mass-h.job.Practice.LeastShare)
+		}
+	}
+}
+
+// heights: headroom at trim, for every hoist below steel.
+func (c closestOf) heights(h *hung) {
+	p := h.job.Practice
+	c.spare("lowest corner", h.raise+h.finished.lowest()-h.Floor)
+	for i, pick := range h.Picks {
+		if pick.Steel == nil {
+			continue
+		}
+		high := *pick.Steel - pick.Above.Length
+		for k, s := range append([]state{h.finished}, h.lifts...) {
+			at := h.raise + s.picks[i].Z
+			if k > 0 && h.Dolly == nil {
+				continue
+			}
+			if k > 0 {
+				at = h.onDolly(k) + p.Clearance + s.drop() - (s.highestPick() - s.picks[i].Z)
+			}
+			c.spare("headroom", high-(at+pick.Below.Length+pick.Hoist.Headroom+p.LimitReserve))
+		}
+		if h.Dolly != nil {
+			hook := high - pick.Hoist.Headroom - (pick.Hoist.ChainLength-p.LimitReserve)/float64(pick.Hoist.Falls)
+			c.spare("chain reach", h.onDolly(0)-h.hole(i).Below+pick.Below.Length-hook)
+		}
+	}
+}
+
+// TestWorstJoint: no joint's pins are used more than those of the joint that the
+// calculation sheet works out in full.
+func TestWorstJoint(t *testing.T) {
+	for name, j := range readJobs(t) {
+		for _, h := range j.stacks {
+			if h.ratings(h.worstJoint()) == nil {
+				continue
+			}
+			used := func(k int) float64 {
+				c, r, j := h.Cabinets[k], h.ratings(k), h.finished.joints[k]
+				if r == nil {
+					return 0
+				}
+				return math.Max(calc.PinForce(j.Hinge(), c.HingePins, h.job.Practice.SideShare)/r.Hinge, calc.PinForce(j.Link, c.LinkPins, h.job.Practice.SideShare)/r.Link)
+			}
+			for k := range h.Cabinets {
+				assert.LessOrEqual(t, used(k), used(h.worstJoint()), "%s, %s: joint %d", name, h.ID, k+1)
+			}
+		}
+	}
+}
+
+// TestOpenItemsOfTheVenue: what the job does not say of secondaries and classes
+// is an open item, once for all that lack it, and no item where it says so.
+func TestOpenItemsOfTheVenue(t *testing.T) {
+	items := func(yaml string) string {
+		var all []string
+		for _, o := range open(t, yaml).openItems() {
+			all = append(all, o.Where+": "+o.Says)
+		}
+		return strings.Join(all, "\n")
+	}
+	bare := items(plainJob)
+	assert.Contains(t, bare, "SL: Not known: no secondary named: ask the venue")
+	assert.Contains(t, bare, "hoist: Not known: class of the hoist; may it hold over people? Ask the venue")
+	given := edited(t, "headroom: 550 mm}", "headroom: 550 mm, class: any}", "    steel: 14 m\n", "    steel: 14 m\n    secondary: {what: bond, rating: 200 kg}\n")
+	assert.NotContains(t, items(given), "Not known: no secondary")
+	assert.NotContains(t, items(given), "Not known: class")
+	assert.Contains(t, items(given), "SL: Secondary rated 200 kg is less than the stack, 288 kg: ask who chose it")
+	assert.NotContains(t, items(strings.Replace(given, "rating: 200 kg", "rating: 288 kg", 1)), "Secondary rated")
+}
