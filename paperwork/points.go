@@ -69,9 +69,16 @@ func (h *hung) alone(i int) float64 {
 }
 
 // hoistUse returns how much of what practice allows of hoist i is used.
-func (h *hung) hoistUse(s state, i int) float64 {
-	return h.hook(s, i) * (1 + h.job.Practice.MassTolerance) * calc.G / (h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse)
+func (h *hung) hoistUse(s state, i int) float64 { return h.useOf(i, h.hook(s, i)) }
+
+// useOf returns how much of what practice allows of hoist i a load on its hook
+// uses, the load in kg and without its tolerance.
+func (h *hung) useOf(i int, kg float64) float64 {
+	return kg * (1 + h.job.Practice.MassTolerance) * calc.G / (h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse)
 }
+
+// aloneOnHook returns what hoist i holds with the other one slack, in kg.
+func (h *hung) aloneOnHook(i int) float64 { return h.finished.centre.Mass + h.Picks[i].Below.Mass }
 
 // design returns a static load with the job's tolerance and dynamic factor.
 func (h *hung) design(static float64) float64 { return design(h.job, static) }

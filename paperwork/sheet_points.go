@@ -30,7 +30,7 @@ func (j *Job) pointFacts() []layouts.Fact {
 		{Of: "Static", Is: "at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping, snatching)",
 			trimmed(1+p.MassTolerance), share(p.MassTolerance), trimmed(p.DynamicFactor))},
-		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s", trimmed(1+p.MassTolerance))},
+		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s; no dynamic factor", trimmed(1+p.MassTolerance))},
 		{Of: "Chain needed", Is: "from the high hook down to the lowest the hook must reach, onto the bar on dolly A"},
 	}
 	if held := j.includesHeld(); held != "" {
@@ -79,6 +79,7 @@ func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
 	}
 	if len(h.Picks) == 2 {
 		v.Loads[2] = u.twice(p.Alone)
+		v.Sums = append(v.Sums, h.aloneSum(i))
 	}
 	return v
 }
@@ -106,6 +107,11 @@ func (h *hung) staticSum(i int) string {
 func (h *hung) hoistSum(i int) string {
 	m := h.Picks[i].Hoist
 	return fmt.Sprintf("Hoist: %s of %s, %s used", h.plusTolerance(h.hook(h.finished, i)), h.hoistLimit(m), percent(h.hoistUse(h.finished, i)))
+}
+
+// aloneSum writes what a hoist would hold with the other one slack.
+func (h *hung) aloneSum(i int) string {
+	return fmt.Sprintf("Other slack: %s of %s, %s used", h.plusTolerance(h.aloneOnHook(i)), h.hoistLimit(h.Picks[i].Hoist), percent(h.useOf(i, h.aloneOnHook(i))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
