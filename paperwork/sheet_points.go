@@ -111,7 +111,12 @@ func (h *hung) hoistSum(i int) string {
 
 // aloneSum writes what a hoist would hold with the other one slack.
 func (h *hung) aloneSum(i int) string {
-	return fmt.Sprintf("Other slack: %s of %s, %s used", h.plusTolerance(h.aloneOnHook(i)), h.hoistLimit(h.Picks[i].Hoist), percent(h.useOf(i, h.aloneOnHook(i))))
+	kg := h.aloneOnHook(i)
+	used := percent(h.useOf(i, kg)) + " used"
+	if h.useOf(i, kg) > 1+within {
+		used = percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
+	}
+	return fmt.Sprintf("Other slack: %s of %s, %s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used)
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
