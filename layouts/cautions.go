@@ -38,12 +38,26 @@ func (v Cautions) pages(c *canvas) []page {
 	for _, g := range v.General {
 		pieces = append(pieces, c.cautionGroup(g)...)
 	}
-	pieces = append(pieces, c.checkList(v.Checks)...)
+	head := plainHead("CAUTIONS", v.Hoist)
+	pieces = append(pieces, c.lookAt(v, pieces, head(nil, c.body(), "").h)...)
+	return c.flowing("cautions", "CAUTIONS", "", head, pieces)
+}
+
+// lookAt is what to look at before use and what stands under it. Where it has a
+// page to itself it is larger.
+func (c *canvas) lookAt(v Cautions, before []piece, height float64) []piece {
+	var end []piece
 	for _, r := range v.Rules {
-		pieces = append(pieces, c.words(text, r, 1.2))
+		end = append(end, c.words(text, r, 1.2))
 	}
-	pieces = append(pieces, c.words(small, v.Sources, 0))
-	return c.flowing("cautions", "CAUTIONS", "", plainHead("CAUTIONS", v.Hoist), pieces)
+	end = append(end, c.words(small, v.Sources, 0))
+	list := append(c.checkList(v.Checks, running), end...)
+	large := append(c.checkList(v.Checks, larger), end...)
+	alone := len(cut(append(before[:len(before):len(before)], list...), height)) > len(cut(before, height))
+	if alone && heightOf(large) <= height {
+		return large
+	}
+	return list
 }
 
 // cautionHeads are the stacks that share some cautions, a line or more each. A

@@ -16,10 +16,10 @@ const checkWide = 9.0
 
 // checkList makes pieces that stay on one page, so that it can be handed to
 // whoever looks.
-func (c *canvas) checkList(l CheckList) []piece {
-	pieces := []piece{c.heading(l.Head), c.sourced(0, l.When)}
+func (c *canvas) checkList(l CheckList, f runFaces) []piece {
+	pieces := []piece{c.heading(l.Head), c.sourced(f, 0, l.When)}
 	for _, item := range l.Items {
-		pieces = append(pieces, c.check(item))
+		pieces = append(pieces, c.check(f, item))
 	}
 	for i := range pieces {
 		pieces[i].keep = true
@@ -28,8 +28,8 @@ func (c *canvas) checkList(l CheckList) []piece {
 }
 
 // check is a box beside a thing and what puts it out of use.
-func (c *canvas) check(k Check) piece {
-	words := c.sourced(checkWide, k)
+func (c *canvas) check(f runFaces, k Check) piece {
+	words := c.sourced(f, checkWide, k)
 	h := max(words.h, tickSide+1.8)
 	return piece{h: h, draw: func(c *canvas, room box) {
 		c.tick(room.x, room.y+0.9, tickSide)
@@ -39,9 +39,9 @@ func (c *canvas) check(k Check) piece {
 }
 
 // sourced is a check's words with their source.
-func (c *canvas) sourced(at float64, k Check) piece {
-	words := c.runIn(c.body().w-at, k.Thing, k.Out, k.From)
-	return piece{h: words.height() + 1.6, draw: func(c *canvas, room box) { words.draw(c, room.x+at, room.y+4.2) }}
+func (c *canvas) sourced(f runFaces, at float64, k Check) piece {
+	words := c.runIn(f, c.body().w-at, k.Thing, k.Out, k.From)
+	return piece{h: words.height() + f.rest.lead()*0.4, draw: func(c *canvas, room box) { words.draw(c, room.x+at, room.y+f.rest.lead()*0.92) }}
 }
 
 // signed is words with lines for a pen, side by side.

@@ -37,7 +37,7 @@ func (c *canvas) cautionGroup(g CautionGroup) []piece {
 }
 
 func (c *canvas) generalCaution(g GeneralCaution) piece {
-	words := c.runIn(c.body().w-pictureWide, g.Do, g.Says, g.From)
+	words := c.runIn(running, c.body().w-pictureWide, g.Do, g.Says, g.From)
 	h := words.height()
 	if g.Picture != "" {
 		h = max(h, 8.2)
@@ -49,9 +49,18 @@ func (c *canvas) generalCaution(g GeneralCaution) piece {
 	}}
 }
 
+// runFaces are the faces of a text whose beginning stands out.
+type runFaces struct{ start, rest face }
+
+var (
+	running = runFaces{textB, text}
+	larger  = runFaces{face{true, reading.pt}, reading}
+)
+
 // A runIn is a text whose beginning stands out, broken into lines, with its
 // source small at the right of its last line, or below it where it has no room.
 type runIn struct {
+	runFaces
 	w     float64
 	bold  []string
 	at    float64 // where the rest begins, on the last line of the beginning
@@ -63,16 +72,16 @@ type runIn struct {
 
 // runIn breaks a beginning in bold, and what follows it on the same line, into
 // lines no wider than w.
-func (c *canvas) runIn(w float64, bold, rest, from string) runIn {
-	r := runIn{w: w, bold: c.wrap(textB, w, bold), from: c.wrap(small, w, from)}
-	r.at = c.width(textB, r.bold[len(r.bold)-1]) + c.width(text, " ")
+func (c *canvas) runIn(f runFaces, w float64, bold, rest, from string) runIn {
+	r := runIn{runFaces: f, w: w, bold: c.wrap(f.start, w, bold), from: c.wrap(small, w, from)}
+	r.at = c.width(f.start, r.bold[len(r.bold)-1]) + c.width(f.rest, " ")
 	words := wordsOf(rest)
 	n := len(words)
-	for c.width(text, strings.Join(words[:n], " ")) > w-r.at && n > 0 {
+	for c.width(f.rest, strings.Join(words[:n], " ")) > w-r.at && n > 0 {
 		n--
 	}
 	r.first = strings.Join(words[:n], " ")
-	r.more = c.wrap(text, w, strings.Join(words[n:], " "))
+	r.more = c.wrap(f.rest, w, strings.Join(words[n:], " "))
 	r.below = len(r.from) > 1 || c.lastOf(r)+4+c.width(small, from) > w
 	return r
 }
@@ -80,13 +89,13 @@ func (c *canvas) runIn(w float64, bold, rest, from string) runIn {
 // lastOf returns how wide the last line of a text is.
 func (c *canvas) lastOf(r runIn) float64 {
 	if n := len(r.more); n > 0 {
-		return c.width(text, r.more[n-1])
+		return c.width(r.rest, r.more[n-1])
 	}
-	return r.at + c.width(text, r.first)
+	return r.at + c.width(r.rest, r.first)
 }
 
 func (r runIn) height() float64 {
-	h := float64(len(r.bold)+len(r.more)) * text.lead()
+	h := float64(len(r.bold)+len(r.more)) * r.rest.lead()
 	if r.below {
 		h += float64(len(r.from)) * small.lead()
 	}
@@ -95,9 +104,9 @@ func (r runIn) height() float64 {
 
 // draw writes the lines from the baseline y down.
 func (r runIn) draw(c *canvas, x, y float64) {
-	y = c.lines(x, y, textB, r.bold)
-	c.text(x+r.at, y-text.lead(), text, r.first)
-	y = c.lines(x, y, text, r.more) - text.lead()
+	y = c.lines(x, y, r.start, r.bold)
+	c.text(x+r.at, y-r.rest.lead(), r.rest, r.first)
+	y = c.lines(x, y, r.rest, r.more) - r.rest.lead()
 	for _, s := range r.from {
 		if r.below {
 			y += small.lead()

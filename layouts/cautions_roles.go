@@ -49,7 +49,7 @@ func (c *canvas) blank(x, y, w float64, s string) {
 // the sheet aloud.
 func (c *canvas) anyone(a Anyone) piece {
 	const half = 70.0
-	words := c.runIn(c.body().w-pictureWide, a.Do, a.Says, a.From)
+	words := c.runIn(running, c.body().w-pictureWide, a.Do, a.Says, a.From)
 	return piece{h: words.height() + 8, draw: func(c *canvas, room box) {
 		c.stop(box{room.x, room.y + 1, 10, 9.4})
 		words.draw(c, room.x+pictureWide, room.y+4.4)
