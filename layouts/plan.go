@@ -1,6 +1,9 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // A Plan is the sheet of all points of the roof as seen from above, for the
 // venue's head rigger and for who chalks them on the floor. Its places are
@@ -44,23 +47,32 @@ const planTarget = "plan"
 // checks may stand beneath it, in mm.
 const leastDrawing = 120.0
 
+// notesMost is how tall notes may be that stand under every drawing, in mm.
+const notesMost = 40.0
+
 // pages draws the plan on as few pages as can hold the figures of all points.
-// The tape checks stand beneath a single drawing where that costs it no scale,
-// else on pages of their own.
+// The notes stand under every drawing; the tape checks stand under a single one
+// where that costs it no scale, else on pages of their own.
 func (v Plan) pages(c *canvas) []page {
 	room := plainHead("PLAN", "")(nil, c.body(), "")
-	checks := v.checks(c)
-	views, under := v.views(c, room), heightOf(checks)
-	if len(checks) == 0 {
-		return v.numbered(views, make([][]piece, len(views)))
+	checks, notes := v.checks(c), v.notes(c)
+	if heightOf(notes) > notesMost {
+		checks, notes = append(checks, notes...), nil
 	}
-	if len(views) == 1 && under <= room.h-leastDrawing {
-		lower := v.views(c, box{room.x, room.y, room.w, room.h - under})
-		if len(lower) == 1 && (len(v.Checks) == 0 || lower[0].frame.scale == views[0].frame.scale) {
-			return v.numbered(lower, [][]piece{checks})
+	both := append(slices.Clip(checks), notes...)
+	above := func(under []piece) box { return box{room.x, room.y, room.w, room.h - heightOf(under)} }
+	views := v.views(c, above(notes))
+	if len(views) == 1 && len(checks) > 0 && above(both).h >= leastDrawing {
+		lower := v.views(c, above(both))
+		if len(lower) == 1 && lower[0].frame.scale == views[0].frame.scale {
+			return v.numbered(lower, [][]piece{both})
 		}
 	}
-	return v.numbered(views, append(make([][]piece, len(views)), cut(checks, room.h)...))
+	under := slices.Repeat([][]piece{notes}, len(views))
+	if len(checks) > 0 {
+		under = append(under, cut(checks, room.h)...)
+	}
+	return v.numbered(views, under)
 }
 
 // numbered makes the pages, each with its drawing, if it has one, and what

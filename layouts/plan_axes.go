@@ -136,20 +136,25 @@ func (c *canvas) ruleAxes(w *planView, g *ground) {
 	}
 }
 
-// axes draws both lines with their ticks and words, and the datum.
+// axes draws both lines with their ticks, and the datum.
 func (c *canvas) axes(w planView) {
 	a, r := w.axes, w.room
 	c.chain(a.datum.x, r.y, a.datum.x, r.bottom())
 	c.dashed(2, 1.4, func() { c.line(r.x, a.datum.y, r.right(), a.datum.y, light) })
 	c.ticks(a, r)
+	c.datum(a.datum)
+}
+
+// axisWords writes the words beside the axes, on white: lines may run there.
+func (c *canvas) axisWords(a axes) {
 	for _, word := range a.words {
 		f := small
 		if word.says == "centre line" || word.says == "datum line" {
 			f = smallB
 		}
+		c.rect(box{word.x, word.y - f.em()*0.75, c.width(f, word.says), f.em() * 0.96}, 0, white)
 		c.text(word.x, word.y, f, word.says)
 	}
-	c.datum(a.datum)
 }
 
 // chain draws a chain-dotted line.

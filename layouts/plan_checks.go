@@ -8,23 +8,30 @@ const checkTall = tickSide + 1.4
 
 const checkLead = "Tape checks, point to point along the floor. If one does not agree, stop and measure both offsets again."
 
-// checks makes the pieces of the tape checks and the notes.
+// checks makes the pieces of the tape checks; their sentence stands again on
+// every page.
 func (v Plan) checks(c *canvas) (pieces []piece) {
-	if len(v.Checks) > 0 {
-		lead := c.words(smallB, checkLead, 1.4)
-		lead.keep = true
-		pieces = append(pieces, planAir(3), lead)
-		w := c.checkWidth(v.Checks)
-		for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
-			p := c.checkRow(row, w)
-			p.head = &lead
-			pieces = append(pieces, p)
-		}
+	if len(v.Checks) == 0 {
+		return nil
 	}
-	for i, n := range v.Notes {
-		if i == 0 {
-			pieces = append(pieces, planAir(2))
-		}
+	lead := c.words(smallB, checkLead, 1.4)
+	lead.keep = true
+	pieces = []piece{planAir(3), lead}
+	w := c.checkWidth(v.Checks)
+	for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
+		p := c.checkRow(row, w)
+		p.head = &lead
+		pieces = append(pieces, p)
+	}
+	return pieces
+}
+
+// notes makes the pieces of the notes.
+func (v Plan) notes(c *canvas) (pieces []piece) {
+	if len(v.Notes) > 0 {
+		pieces = append(pieces, planAir(2))
+	}
+	for _, n := range v.Notes {
 		pieces = append(pieces, c.words(small, n, 0.6))
 	}
 	return pieces

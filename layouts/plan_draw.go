@@ -111,8 +111,9 @@ func (c *canvas) planDrawing(w planView) {
 		}
 	}
 	for _, i := range w.own {
-		c.offsets(w.spot(i), w.frame.at(Place{}))
+		c.offsets(w.spot(i), w.axes.datum)
 	}
+	c.axisWords(w.axes)
 	for _, t := range w.tags {
 		if len(t.points) > 1 {
 			c.disc(t.to.x, t.to.y, t.to.r, leaderPen, none)
@@ -130,11 +131,13 @@ func (c *canvas) planDrawing(w planView) {
 // offsets draws the two lengths that a tag's figures are of, dotted: from the
 // centre line across to a point, and from the datum line up or down to it.
 func (c *canvas) offsets(p, datum spot) {
-	c.dashed(0.3, 1.2, func() {
+	c.dotted(func() {
 		c.line(datum.x, p.y, p.x, p.y, light)
 		c.line(p.x, datum.y, p.x, p.y, light)
 	})
 }
+
+func (c *canvas) dotted(draw func()) { c.dashed(0.3, 1.2, draw) }
 
 // leader draws a leader, and keeps both its ends on record.
 func (c *canvas) leader(s segment) {

@@ -35,6 +35,7 @@ func (c *canvas) keyItems(w planView) (items []keyItem) {
 	items = []keyItem{
 		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, "centre line"},
 		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "datum line"},
+		{8, func(p spot) { c.dotted(func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "offsets"},
 	}
 	has := w.has()
 	for _, k := range []keyItem{

@@ -33,10 +33,10 @@ const (
 	overCost  = 80    // a leader over an outline, or over a mark that has no tag here
 	clashCost = 3000  // two tags that cannot be told apart, at first
 	clashMost = 10000 // and in the end
-	heat      = 800   // what a move may cost at first
-	picks     = 3
-	movesEach = 1000 // moves for each tag
-	axisReach = 6    // mm; a leader that runs so near along an axis costs twice its length
+	heat      = 3000  // what a move may cost at first
+	picks     = 3     // tries to find a tag that clashes
+	movesEach = 2000  // moves for each tag
+	axisReach = 6     // mm; a leader that runs so near along an axis costs twice its length
 )
 
 // solve places all tags, or reports false.
@@ -52,10 +52,10 @@ func (p *tagging) solve() bool {
 	steps := movesEach * len(p.tags)
 	for left := steps; left > 0; left-- {
 		clash := clashMost - (clashMost-clashCost)*left/steps
-		p.move(p.pick(), clash, heat*left/steps)
+		p.move(p.pick(), clash, heat*left/steps*left/steps)
 	}
 	for i := range p.tags {
-		if p.clashes(i, &p.tags[i]) > 0 {
+		if p.clashing(i) {
 			return false
 		}
 	}
@@ -79,7 +79,7 @@ func (p *tagging) move(i, clash, lose int) {
 // pick chooses the next tag to move: one that clashes, if one is soon found.
 func (p *tagging) pick() (i int) {
 	for range picks {
-		if i = p.below(len(p.tags)); p.clashes(i, &p.tags[i]) > 0 {
+		if i = p.below(len(p.tags)); p.clashing(i) {
 			break
 		}
 	}
@@ -94,6 +94,16 @@ func (p *tagging) clashes(i int, t *tag) (n int) {
 		}
 	}
 	return n
+}
+
+// clashing reports whether a tag cannot be told from another.
+func (p *tagging) clashing(i int) bool {
+	for k := range p.tags {
+		if k != i && !p.tags[i].clearOf(&p.tags[k]) {
+			return true
+		}
+	}
+	return false
 }
 
 // below returns the next number of the generator, from 0 to n-1 (a linear

@@ -74,3 +74,40 @@ func (t *tag) clearOf(o *tag) bool {
 	}
 	return t.leader.gap(o.leader) >= lineAir
 }
+
+// untagged makes the tags, one for each point or for a few whose marks would
+// touch.
+func (w *planView) untagged(c *canvas) (tags []tag) {
+	done := map[int]bool{}
+	for n, i := range w.own {
+		if done[i] {
+			continue
+		}
+		t := tag{points: []int{i}}
+		for _, k := range w.own[n+1:] {
+			if !done[k] && len(t.points) < tagMost && distance(w.spot(i), w.spot(k)) < touching {
+				t.points, done[k] = append(t.points, k), true
+			}
+		}
+		t.at, t.to = w.plan.tagBox(c, w.faces, t.points), w.target(t.points)
+		tags = append(tags, t)
+	}
+	return tags
+}
+
+// target returns what a leader goes to: a mark, or the ring around a few.
+func (w *planView) target(points []int) dot {
+	if len(points) == 1 {
+		return dot{w.spot(points[0]), markRadius}
+	}
+	var mid spot
+	for _, i := range points {
+		mid.x += w.spot(i).x / float64(len(points))
+		mid.y += w.spot(i).y / float64(len(points))
+	}
+	r := 0.0
+	for _, i := range points {
+		r = max(r, distance(mid, w.spot(i)))
+	}
+	return dot{mid, r + markRadius + ringAir}
+}
