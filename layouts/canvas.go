@@ -33,18 +33,19 @@ type Mark struct {
 // A canvas is the paper being drawn on. It keeps a record of its ink, and its
 // first fault: ink outside the block it belongs to, or text that is too wide.
 type canvas struct {
-	pdf   *fpdf.Fpdf
-	w, h  float64
-	page  int
-	block string
-	room  box
-	marks []Mark
-	err   error
-	ems   map[measured]float64
-	now   face // the PDF library's
-	codes map[string]bitmap
-	links map[string]int // of each target, the PDF library's number
-	pages map[string]int // of each target, its page
+	pdf      *fpdf.Fpdf
+	w, h     float64
+	page     int
+	revision string
+	block    string
+	room     box
+	marks    []Mark
+	err      error
+	ems      map[measured]float64
+	now      face // the PDF library's
+	codes    map[string]bitmap
+	links    map[string]int // of each target, the PDF library's number
+	pages    map[string]int // of each target, its page
 }
 
 // newCanvas returns a canvas with nothing on it. All that could differ from

@@ -91,12 +91,23 @@ func plainHead(name, says string) func(c *canvas, room box, which string) box {
 		if c != nil {
 			c.in("head", box{room.x, room.y, room.w, height}, func() {
 				c.text(room.x, room.y+9, title, name+which)
-				c.right(room.right(), room.y+9, small, says)
+				c.plainRight(room, name, says)
 				c.line(room.x, room.y+12.5, room.right(), room.y+12.5, heavy)
 			})
 		}
 		return box{room.x, room.y + height, room.w, room.h - height}
 	}
+}
+
+// plainRight writes what stands at the right of a plain head: the revision large,
+// what the sheet is for above it. The cover has its revision larger below.
+func (c *canvas) plainRight(room box, name, says string) {
+	if name == "COVER" {
+		c.right(room.right(), room.y+9, small, says)
+		return
+	}
+	c.right(room.right(), room.y+2.6, small, says)
+	c.right(room.right(), room.y+10.4, face{true, 18}, "REV "+c.revision)
 }
 
 // words makes a piece of a text.

@@ -55,6 +55,7 @@ func Draw(p Pack) (paper Paper, err error) {
 		}
 	}()
 	c := newCanvas(p.Letter, p.Day)
+	c.revision = p.Spine.Revision
 	c.pdf.SetTitle(p.Title, true)
 	c.pdf.SetLang("en")
 	var pages []page

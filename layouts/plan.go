@@ -16,7 +16,10 @@ type Plan struct {
 	Points []PlanPoint // all of them, in the job's order; at least one
 	Stacks []PlanStack
 	Checks []TapeCheck
-	Notes  []string
+	// Rounding is how far a tape check may differ because offsets are rounded:
+	// '15 mm'.
+	Rounding string
+	Notes    []string
 }
 
 // A PlanPoint is one point of the roof.

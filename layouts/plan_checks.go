@@ -6,7 +6,11 @@ import "slices"
 // air.
 const checkTall = tickSide + 1.4
 
-const checkLead = "Tape checks, point to point along the floor. If one does not agree, stop and measure both offsets again."
+// checkLead says what tape checks are for; rounding is how far one may be off
+// because offsets are rounded.
+func checkLead(rounding string) string {
+	return "Tape checks, point to point along the floor. Offsets are rounded, so " + rounding + " of difference is nothing. More: stop and measure both offsets again."
+}
 
 // checks makes the pieces of the tape checks; their sentence stands again on
 // every page.
@@ -14,7 +18,7 @@ func (v Plan) checks(c *canvas) (pieces []piece) {
 	if len(v.Checks) == 0 {
 		return nil
 	}
-	lead := c.words(smallB, checkLead, 1.4)
+	lead := c.words(smallB, checkLead(v.Rounding), 1.4)
 	lead.keep = true
 	pieces = []piece{planAir(3), lead}
 	w := c.checkWidth(v.Checks)

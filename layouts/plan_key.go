@@ -43,7 +43,7 @@ func (c *canvas) keyItems(w planView) (items []keyItem) {
 		{2, point(PlanPoint{Other: true}), "other point"},
 		{2, point(PlanPoint{Held: true}), "held"},
 		{1.4, func(p spot) { c.palePoint(p, PlanPoint{}) }, "figures on another sheet"},
-		{4, c.keyStack, "stack, its front heavy"},
+		{4, c.keyStack, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
 			items = append(items, k)
@@ -55,8 +55,8 @@ func (c *canvas) keyItems(w planView) (items []keyItem) {
 // has tells which marks a drawing has.
 func (w planView) has() map[string]bool {
 	has := map[string]bool{
-		"figures on another sheet": len(w.pale) > len(w.own),
-		"stack, its front heavy":   len(w.stacks) > 0,
+		"figures on another sheet":        len(w.pale) > len(w.own),
+		"stack, its front the thick line": len(w.stacks) > 0,
 	}
 	for _, i := range w.own {
 		p := w.plan.Points[i]

@@ -34,8 +34,8 @@ type TotalRow struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []column{{"point", 21, false}, {"across, up or down from the datum", 44, false},
-		{"static", 19, true}, {"design", 19, true}, {"other hoist slack", 19, true}}
+	venueColumns = []column{{"point", 20, false}, {"across, up- or downstage of the datum", 44, false},
+		{"static", 18.5, true}, {"design", 18.5, true}, {"other hoist slack", 18.5, true}, {"", 2.5, false}}
 	penColumns   = []column{{" venue's limit", 17, false}, {" accepted", 17, false}, {" initials", 0, false}}
 	totalColumns = []column{{"total of", 52, false}, {"of", 44, false}, {"static", 37, true}, {"design", 0, true}}
 )

@@ -100,7 +100,7 @@ func (c closestOf) measures(h *hung, s state) {
 		c.spare("bar tilt", s.tilt+limit.Up)
 	}
 	for i, kg := range s.loads {
-		if s.where == "" && len(s.loads) == 2 {
+		if len(s.loads) == 2 {
 			c.spare([...]string{"front", "rear"}[i]+" pick's share", math.Max(kg, 0)/s.centre.Mass-h.job.Practice.LeastShare)
 		}
 	}

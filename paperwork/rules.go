@@ -117,7 +117,7 @@ func (h *hung) checkHoists(s state) {
 // plusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
 func (h *hung) plusTolerance(kg float64) string {
 	tolerance := h.job.Practice.MassTolerance
-	return fmt.Sprintf("%s + %s = %s", h.unit().load(kg), share(tolerance), h.unit().load(kg*(1+tolerance)))
+	return fmt.Sprintf("%s + %s = %s", h.unit().addend(kg), share(tolerance), h.unit().load(kg*(1+tolerance)))
 }
 
 // hoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.
@@ -154,7 +154,7 @@ func (h *hung) checkPickHoles(s state) {
 
 // designSum writes a static load and its design load as a sum.
 func (h *hung) designSum(kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.unit().load(kg), h.factors(), h.unit().load(h.design(kg)))
+	return fmt.Sprintf("%s x %s = %s", h.unit().addend(kg), h.factors(), h.unit().load(h.design(kg)))
 }
 
 // factors writes the factors of a design load: '1.05 x 1.25'.

@@ -74,7 +74,7 @@ func (h *hung) checkChain() {
 		}
 		lowest, wanted := h.reach(i)
 		h.measured("chain reach", wanted-lowest, func() (string, string, string) {
-			return h.end(i), "hook comes down to " + h.unit().length(lowest), "down to " + h.unit().length(wanted) + ", onto the bar on dolly A"
+			return h.end(i), h.reachSum(i, lowest), "down to " + h.unit().length(wanted) + ", onto the bar on dolly A"
 		})
 		if lowest > wanted+within {
 			write := h.unit().apart(lowest, wanted)
@@ -82,6 +82,13 @@ func (h *hung) checkChain() {
 				write(lowest), write(wanted))
 		}
 	}
+}
+
+// reachSum writes how low hoist i lets its hook down.
+func (h *hung) reachSum(i int, lowest float64) string {
+	u, m := h.unit(), h.Picks[i].Hoist
+	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.length(*h.highHook(i)), u.length(m.Headroom),
+		u.length(m.ChainLength), u.length(h.job.Practice.LimitReserve), count(m.Falls, "fall"), u.length(lowest))
 }
 
 // reach returns how low hoist i lets its hook down, and how low it has to come.

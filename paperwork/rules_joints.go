@@ -76,7 +76,7 @@ func (h *hung) checkLinks(s state) {
 	for k, j := range s.joints {
 		if !h.mayPush(k) {
 			h.measured("rear link", j.Link, func() (string, string, string) {
-				return where(s.where, joint(k)), way(h.unit(), j.Link), "may only be pulled"
+				return where(s.where, joint(k)), h.unit().newtons(j.Link) + ", below 0 is push", "may only be pulled"
 			})
 		}
 		if j.Link < -alike && !h.mayPush(k) {

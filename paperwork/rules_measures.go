@@ -75,11 +75,9 @@ func (h *hung) checkPicks(s state) {
 	least := h.job.Practice.LeastShare
 	for i, kg := range s.loads {
 		at, part := where(s.where, h.end(i)), math.Max(kg, 0)/s.centre.Mass
-		if s.where == "" {
-			h.measured(h.end(i)+" pick's share", part-least, func() (string, string, string) {
-				return "", h.pickShare(s, i), "at least " + share(least)
-			})
-		}
+		h.measured(h.end(i)+" pick's share", part-least, func() (string, string, string) {
+			return s.where, h.pickShare(s, i), "at least " + share(least) + " finished"
+		})
 		switch {
 		case kg*calc.G < -alike:
 			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg))

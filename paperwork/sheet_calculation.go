@@ -15,7 +15,7 @@ func (h *hung) calculation() layouts.Calculation {
 	c := layouts.Calculation{
 		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(),
 		Hangs: h.hangSteps(), Joint: h.jointSteps(k), Which: joint(k),
-		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
+		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), LiftNote: h.liftNote(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {
 		c.Joints = append(c.Joints, h.jointRow(k))
@@ -29,6 +29,19 @@ func (h *hung) calculation() layouts.Calculation {
 	}
 	c.Lifts = append(c.Lifts, h.liftRow(last, h.finished))
 	return c
+}
+
+// liftNote says what a load cell counts, and what it would count above the hoist.
+func (h *hung) liftNote() string {
+	above := func(i int) string {
+		m := h.Picks[i].Hoist
+		return h.unit().tenth(m.Mass + m.ChainMass*m.ChainLength)
+	}
+	more := above(0)
+	if len(h.Picks) == 2 && above(1) != more {
+		more = "front " + more + ", rear " + above(1)
+	}
+	return "Reads: a load cell below the hoist, between its hook and the rigging, which is counted in it. A cell above the hoist reads hoist and chain too: " + more + " more."
 }
 
 // inputs are what the job gives and the calculation uses.
@@ -185,7 +198,8 @@ func (h *hung) modelLimits() []string {
 		"Masses and centres of gravity are those the job gives; nothing was weighed. What is tied on and is not in the job is not in the sums.",
 	}
 	if len(h.Picks) == 2 {
-		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares.")
+		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares. "+
+			"With one hoist slack only its point and its hoist are worked out: bar, pick hole, pins and the tilt it swings to are not.")
 	}
 	return lines
 }

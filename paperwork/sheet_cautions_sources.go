@@ -2,16 +2,13 @@ package paperwork
 
 import "strings"
 
-// A source is where a general caution or a criterion comes from. On paper it is
-// a law, a standard or a book, or 'common practice' where no such source is
-// known; of what was only remembered no clause is given.
-type source struct {
-	cite string // as it prints
-	read bool   // its text was read for this sheet, in full or as quoted
-}
+// A source is where a general caution or a criterion comes from, as it prints: a
+// law, a standard or a book whose words were read for this sheet, in full or as
+// quoted, or 'common practice' where no such source was read.
+type source string
 
 // common is what the trade does and no published source was found for.
-var common = []source{{"common practice", true}}
+var common = []source{"common practice"}
 
 // read is sources whose words were read. What each was read in: the OSHA rules
 // in copies of the code of 2007 and later and in the agency's letters; the WAC
@@ -21,15 +18,7 @@ var common = []source{{"common practice", true}}
 // course's extract of section 15.
 func read(cites ...string) (all []source) {
 	for _, c := range cites {
-		all = append(all, source{c, true})
-	}
-	return all
-}
-
-// remembered is sources that were not read again.
-func remembered(cites ...string) (all []source) {
-	for _, c := range cites {
-		all = append(all, source{cite: c})
+		all = append(all, source(c))
 	}
 	return all
 }
@@ -38,10 +27,7 @@ func remembered(cites ...string) (all []source) {
 func cited(all []source) string {
 	var words []string
 	for _, s := range all {
-		if !s.read {
-			s.cite += " (from memory)"
-		}
-		words = append(words, s.cite)
+		words = append(words, string(s))
 	}
 	return strings.Join(words, "; ")
 }

@@ -11,6 +11,18 @@ import (
 
 const notGiven = "not given"
 
+// includesOthers says that the total counts other points too, where there are any.
+func (j *Job) includesOthers() string {
+	if len(j.Figures.Others) == 0 {
+		return ""
+	}
+	static := 0.0
+	for _, o := range j.Figures.Others {
+		static += o.Static
+	}
+	return fmt.Sprintf("; %s in it, %s", count(len(j.Figures.Others), "other point"), units{j.job.Imperial}.load(static))
+}
+
 // given writes a text of the job, or that it is not given.
 func given(s string) string {
 	if s == "" {
@@ -29,9 +41,9 @@ func (j *Job) cover() layouts.Cover {
 	u, t := units{j.job.Imperial}, j.Figures.Total
 	c := layouts.Cover{
 		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
-		Total: fmt.Sprintf("Roof total: %s static, %s design (x %s)%s.", u.both(t.Static), u.both(t.Design), j.stacks[0].factors(), j.includesHeld()),
+		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.both(t.Static), u.both(t.Design), j.includesOthers(), j.includesHeld()),
 		Again: approvedAgain,
-		Note:  Version + ". This pack is planning data and approves nothing.",
+		Note:  Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
 	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.stacks {
@@ -60,8 +72,11 @@ func (h *hung) coverRow() layouts.StackRow {
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: len(h.holds) > 0, To: h.target(), Code: h.code()}
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
 	for _, p := range h.pointFigures() {
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID,
-			Is: fmt.Sprintf("%s static, %s design%s", u.load(p.Static), u.load(p.Design), heldMark(r.Held))})
+		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
+		if len(h.Picks) == 2 {
+			is += ", " + u.load(p.Alone) + " if alone"
+		}
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + heldMark(r.Held)})
 	}
 	if r.Held {
 		return r

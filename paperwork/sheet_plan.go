@@ -12,7 +12,7 @@ import (
 // planSheet is all points from above, with what a tape should read between them.
 func (j *Job) planSheet() layouts.Plan {
 	u := units{j.job.Imperial}
-	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.imperial}, Datum: j.datum(), Checks: j.tapeChecks()}
+	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.tapeRounding()}
 	for _, h := range j.stacks {
 		p.Stacks = append(p.Stacks, h.footprint())
 		for _, f := range h.pointFigures() {

@@ -30,7 +30,7 @@ func (j *Job) pointFacts() []layouts.Fact {
 		{Of: "Static", Is: "at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping, snatching)",
 			trimmed(1+p.MassTolerance), share(p.MassTolerance), trimmed(p.DynamicFactor))},
-		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s; no dynamic factor", trimmed(1+p.MassTolerance))},
+		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", trimmed(1+p.MassTolerance))},
 		{Of: "Chain needed", Is: "from the high hook down to the lowest the hook must reach, onto the bar on dolly A"},
 	}
 	if held := j.includesHeld(); held != "" {
@@ -44,6 +44,7 @@ var pointNotes = []string{
 	"Rows are rounded up; a total is the true sum rounded up. Sums in a row show tenths, so their last figure may differ by one.",
 	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
 	"A hoist's use counts what hangs on its hook, with mass tolerance and without dynamic factor, against capacity. Design loads are for roof and gear.",
+	"With one hoist slack only its point and its hoist are worked out here: bar, pick hole, pins and the tilt it swings to are not.",
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 
@@ -51,7 +52,7 @@ var pointNotes = []string{
 func (j *Job) datum() string { return given(j.job.Datum) }
 
 func (h *hung) pointGroup() layouts.PointGroup {
-	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: len(h.holds) > 0, Says: []string{h.secondaryWords(), h.classWords()}}
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: len(h.holds) > 0, Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
 	for i, p := range h.pointFigures() {
 		g.Points = append(g.Points, h.venuePoint(i, p))
 	}
@@ -107,6 +108,15 @@ func (h *hung) staticSum(i int) string {
 func (h *hung) hoistSum(i int) string {
 	m := h.Picks[i].Hoist
 	return fmt.Sprintf("Hoist: %s of %s, %s used", h.plusTolerance(h.hook(h.finished, i)), h.hoistLimit(m), percent(h.hoistUse(h.finished, i)))
+}
+
+// steelWords write how high the steel is, over each pick where that differs.
+func (h *hung) steelWords() string {
+	at := func(i int) string { return h.unit().known(h.Picks[i].Steel) }
+	if len(h.Picks) == 1 || at(0) == at(1) {
+		return at(0)
+	}
+	return "front " + at(0) + ", rear " + at(1)
 }
 
 // aloneSum writes what a hoist would hold with the other one slack.

@@ -113,6 +113,17 @@ func (u units) tape(m float64) string {
 	return plain(fixed(m, 3)) + " m"
 }
 
+// tapeRounding is how far a tape check of two points may be off because their
+// offsets are rounded, to the next 5 mm or quarter inch: two offsets, each of
+// two points, are rounded by up to half of 1 cm or of 1/2 in, which makes √2
+// times the whole.
+func (u units) tapeRounding() string {
+	if u.imperial {
+		return "3/4 in"
+	}
+	return "15 mm"
+}
+
 // apart returns the writer of lengths that has the fewest digits and tells two
 // of them apart, so that a sentence never says that 14.00 m is more than 14.00 m.
 func (u units) apart(a, b float64) func(float64) string {

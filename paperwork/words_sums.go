@@ -30,6 +30,12 @@ func (u units) mass() string {
 // tenth writes a mass to a tenth of its unit.
 func (u units) tenth(kg float64) string { return u.part(kg) + " " + u.mass() }
 
+// addend writes a mass that a sum begins with: to a tenth, without a needless
+// nought.
+func (u units) addend(kg float64) string {
+	return strings.TrimSuffix(u.part(kg), ".0") + " " + u.mass()
+}
+
 // bare writes a length of gear, to 0.1 mm or 0.01 in, without its unit.
 func (u units) bare(m float64) string {
 	if u.imperial {
