@@ -108,7 +108,7 @@ func (c *canvas) stackRow(s StackRow) piece {
 	id := digits(8)
 	side := c.codeSide(s.Code)
 	idW := max(c.width(id, s.ID), 16) + 4
-	w := c.body().w - side - idW - 4
+	w := c.body().w - max(side, c.width(small, s.ID+": page 9999")) - idW - 4
 	name := c.wrap(textB, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
@@ -127,7 +127,8 @@ func (c *canvas) stackRow(s StackRow) piece {
 		}
 		x := room.right() - side
 		c.code(x, room.y+1, side, s.Code)
-		c.centre(x+side/2, room.y+side+3.4, small, fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To]))
+		caption := fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To])
+		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+3.4, small, caption)
 		if s.Held {
 			c.stop(box{room.x, room.y + 24, 9, 9})
 		}

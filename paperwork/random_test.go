@@ -229,3 +229,21 @@ func TestEveryJobPacks(t *testing.T) {
 		}
 	}
 }
+
+// TestManyPagesPack: the widest ids with page numbers of three digits fit below
+// their codes.
+func TestManyPagesPack(t *testing.T) {
+	head, stack, _ := strings.Cut(plainJob, "stacks:\n")
+	stack = strings.Replace(stack, "count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "count: 2, splay: [0, 1]", 1)
+	yaml := head + "stacks:\n"
+	for i := range 26 {
+		one := strings.Replace(stack, "id: SL", fmt.Sprintf("id: WWWWW%c", 'A'+i%26), 1)
+		if i >= 24 { // held: its code is the smallest
+			one = strings.Replace(one, "lowest: 4.5 m", "lowest: -4.5 m", 1)
+		}
+		yaml += one
+	}
+	paper, err := open(t, yaml).Draw()
+	require.NoError(t, err)
+	require.Greater(t, paper.Pages, 100)
+}
