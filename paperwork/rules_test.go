@@ -269,6 +269,7 @@ func TestRoundingUp(t *testing.T) {
 	assert.Equal(t, "662 lb", i.load(300)) // 300 / 0.45359237 = 661.39
 	assert.Equal(t, "0.01 kN", m.force(0.1))
 	assert.Equal(t, "1.70 kN", m.force(-1700))
+	assert.Equal(t, "0.00 kN", m.force(0))
 	assert.Equal(t, "225 lbf", i.force(1000)) // 1000 / 4.4482216 = 224.81
 	assert.Equal(t, "31 %", percent(0.301))
 	assert.Equal(t, "30 %", percent(0.3))

@@ -78,7 +78,7 @@ func (u units) force(n float64) string {
 	if u.imperial {
 		return whole(up(n/poundForce)) + " lbf"
 	}
-	return strconv.FormatFloat(math.Ceil(n/10-dust)/100, 'f', 2, 64) + " kN"
+	return plain(strconv.FormatFloat(math.Ceil(n/10-dust)/100, 'f', 2, 64)) + " kN"
 }
 
 // forceLimit writes the rating of a pin, given in newtons, rounded down.
