@@ -67,12 +67,13 @@ func TwoPicks(w, cg, front, rear float64) (atFront, atRear float64, err error) {
 // at cg and the upward forces on that line. Turned sideways by a small angle, a
 // weight below the line turns it back and one above turns it further.
 //
-//	below = ((cg - front) x (rear - front)) / |rear - front|
+//	below = ((rear - front) x (cg - front)) / |rear - front|
 //
 // The two holes must not lie in one place.
 //
-// Source: stability of a body hung from a line, as in any text on statics; the
-// distance of a point from a line is plane geometry.
+// Source: none read; the distance of a point from a line is plane geometry, and
+// that a body hangs with its centre of gravity below what holds it is Baker and
+// Haynes, Engineering Statics: Open and Interactive, chapter 3, two-force bodies.
 func BelowPicks(front, rear, cg Offset) float64 {
 	alongBehind, alongBelow := rear.Behind-front.Behind, rear.Below-front.Below
 	toBehind, toBelow := cg.Behind-front.Behind, cg.Below-front.Below

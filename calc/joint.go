@@ -53,11 +53,14 @@ func (s Stack) Joints(tilt float64) []Joint {
 	for k, c := range s.Cabinets {
 		below := Centre(s.loads(poses, k))
 		behind := poses[k].Hinge.X - below.At.X
-		arm := math.Min(s.armAbove(k), c.LinkArm)
-		joints[k] = JointForces(below.Mass*G, behind, arm, c.Splay, poses[k].Aim-c.Splay/2)
+		joints[k] = JointForces(below.Mass*G, behind, s.Arm(k), c.Splay, poses[k].Aim-c.Splay/2)
 	}
 	return joints
 }
+
+// Arm returns the arm of joint k, counted from 0, in metres: the smaller link arm
+// of its two bodies.
+func (s Stack) Arm(k int) float64 { return math.Min(s.armAbove(k), s.Cabinets[k].LinkArm) }
 
 // armAbove returns the link arm of the body above joint k, counted from 0.
 func (s Stack) armAbove(k int) float64 {

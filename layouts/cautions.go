@@ -38,7 +38,7 @@ func (v Cautions) pages(c *canvas) []page {
 	for _, g := range v.General {
 		pieces = append(pieces, c.cautionGroup(g)...)
 	}
-	head := plainHead("CAUTIONS", v.Hoist)
+	head := revHead("CAUTIONS", v.Hoist)
 	pieces = append(pieces, c.lookAt(v, pieces, head(nil, c.body(), "").h)...)
 	return c.flowing("cautions", "CAUTIONS", "", head, pieces)
 }

@@ -27,13 +27,11 @@ func (c *canvas) cautionGroup(g CautionGroup) []piece {
 		c.text(room.x, room.y+6, section, g.Head)
 		c.line(room.x, room.y+8, room.right(), room.y+8, solid)
 	}}
-	pieces := []piece{head}
+	var rows []piece
 	for _, item := range g.Items {
-		row := c.generalCaution(item)
-		row.head = &head
-		pieces = append(pieces, row)
+		rows = append(rows, c.generalCaution(item))
 	}
-	return pieces
+	return under(head, rows)
 }
 
 func (c *canvas) generalCaution(g GeneralCaution) piece {

@@ -65,49 +65,62 @@ func (c *canvas) flowing(target, name, shape string, head func(c *canvas, room b
 	probe := head(nil, c.body(), "")
 	groups := cut(pieces, probe.h)
 	for i, group := range groups {
-		which := ""
-		if len(groups) > 1 {
-			which = fmt.Sprintf(" %d of %d", i+1, len(groups))
-		}
+		which := ofMany(i, len(groups))
 		pages = append(pages, page{target: target, name: name + which, shape: shape,
 			draw: func(c *canvas, room box) {
 				room = head(c, room, which)
 				if h := heightOf(group); h > room.h+0.5 {
 					c.fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.h)
 				}
-				for n, p := range group {
-					c.in(fmt.Sprintf("piece %d", n+1), box{room.x, room.y, room.w, p.h}, func() { p.draw(c, box{room.x, room.y, room.w, p.h}) })
-					room.y += p.h
-				}
+				c.pile("piece", room, group)
 			}})
 	}
 	return pages
 }
 
+// ofMany is what tells page i of a sheet, counted from 0, from its others.
+func ofMany(i, pages int) string {
+	if pages == 1 {
+		return ""
+	}
+	return fmt.Sprintf(" %d of %d", i+1, pages)
+}
+
+// pile draws pieces one under the other, each a block of its own.
+func (c *canvas) pile(block string, room box, pieces []piece) {
+	for n, p := range pieces {
+		b := box{room.x, room.y, room.w, p.h}
+		c.in(fmt.Sprintf("%s %d", block, n+1), b, func() { p.draw(c, b) })
+		room.y += p.h
+	}
+}
+
+// revHead is a plain head with the revision large at its right.
+func revHead(name, says string) func(c *canvas, room box, which string) box {
+	return headOf(name, func(c *canvas, room box) {
+		c.right(room.right(), room.y+2.6, small, says)
+		c.right(room.right(), room.y+10.4, face{true, 18}, "REV "+c.revision)
+	})
+}
+
 // plainHead is the head of a sheet that belongs to no stack.
 func plainHead(name, says string) func(c *canvas, room box, which string) box {
+	return headOf(name, func(c *canvas, room box) { c.right(room.right(), room.y+9, small, says) })
+}
+
+// headOf is a sheet's name over a rule, with what stands at its right.
+func headOf(name string, right func(c *canvas, room box)) func(c *canvas, room box, which string) box {
 	return func(c *canvas, room box, which string) box {
 		const height = 16.0
 		if c != nil {
 			c.in("head", box{room.x, room.y, room.w, height}, func() {
 				c.text(room.x, room.y+9, title, name+which)
-				c.plainRight(room, name, says)
+				right(c, room)
 				c.line(room.x, room.y+12.5, room.right(), room.y+12.5, heavy)
 			})
 		}
 		return box{room.x, room.y + height, room.w, room.h - height}
 	}
-}
-
-// plainRight writes what stands at the right of a plain head: the revision large,
-// what the sheet is for above it. The cover has its revision larger below.
-func (c *canvas) plainRight(room box, name, says string) {
-	if name == "COVER" {
-		c.right(room.right(), room.y+9, small, says)
-		return
-	}
-	c.right(room.right(), room.y+2.6, small, says)
-	c.right(room.right(), room.y+10.4, face{true, 18}, "REV "+c.revision)
 }
 
 // words makes a piece of a text.
@@ -168,14 +181,19 @@ func (c *canvas) bareRow(columns []column, cells []string, f face) piece {
 // that it goes on to, and its rows.
 func (c *canvas) table(columns []column, rows [][]string, f face) []piece {
 	columns = c.rest(columns)
-	head := c.tableHead(columns)
-	pieces := []piece{head}
+	var pieces []piece
 	for _, r := range rows {
-		row := c.tableRow(columns, r, f, false)
-		row.head = &head
-		pieces = append(pieces, row)
+		pieces = append(pieces, c.tableRow(columns, r, f, false))
 	}
-	return pieces
+	return under(c.tableHead(columns), pieces)
+}
+
+// under is rows below a head, which stands again on every page that they go on to.
+func under(head piece, rows []piece) []piece {
+	for i := range rows {
+		rows[i].head = &head
+	}
+	return append([]piece{head}, rows...)
 }
 
 // rest gives a last column without a width what the others leave of the page.

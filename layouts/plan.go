@@ -1,10 +1,5 @@
 package layouts
 
-import (
-	"fmt"
-	"slices"
-)
-
 // A Plan is the sheet of all points of the roof as seen from above, for the
 // venue's head rigger and for who chalks them on the floor. Its places are
 // metres from the datum, and not as in other drawings: X is positive to stage
@@ -19,7 +14,6 @@ type Plan struct {
 	// Rounding is how far a tape check may differ because offsets are rounded:
 	// '15 mm'.
 	Rounding string
-	Notes    []string
 }
 
 // A PlanPoint is one point of the roof.
@@ -34,7 +28,6 @@ type PlanPoint struct {
 
 // A PlanStack is the outline of a stack from above, at its pan.
 type PlanStack struct {
-	ID      string
 	Corners [4]Place
 	Front   [2]Place // the edge that looks at the audience
 	Held    bool
@@ -50,59 +43,41 @@ const planTarget = "plan"
 // checks may stand beneath it, in mm.
 const leastDrawing = 120.0
 
-// notesMost is how tall notes may be that stand under every drawing, in mm.
-const notesMost = 40.0
+// planHead is the head of every page of a plan.
+var planHead = revHead("PLAN", "all points of the roof, seen from above")
 
 // pages draws the plan on as few pages as can hold the figures of all points.
-// The notes stand under every drawing; the tape checks stand under a single one
-// where that costs it no scale, else on pages of their own.
+// The tape checks stand under a single drawing where that costs it no scale,
+// else on pages of their own.
 func (v Plan) pages(c *canvas) []page {
-	room := plainHead("PLAN", "")(nil, c.body(), "")
-	checks, notes := v.checks(c), v.notes(c)
-	if heightOf(notes) > notesMost {
-		checks, notes = append(checks, notes...), nil
-	}
-	both := append(slices.Clip(checks), notes...)
-	above := func(under []piece) box { return box{room.x, room.y, room.w, room.h - heightOf(under)} }
-	views := v.views(c, above(notes))
-	if len(views) == 1 && len(checks) > 0 && above(both).h >= leastDrawing {
-		lower := v.views(c, above(both))
+	room, checks := planHead(nil, c.body(), ""), v.checks(c)
+	views, left := v.views(c, room), room.h-heightOf(checks)
+	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
+		lower := v.views(c, box{room.x, room.y, room.w, left})
 		if len(lower) == 1 && lower[0].frame.scale == views[0].frame.scale {
-			return v.numbered(lower, [][]piece{both})
+			return v.numbered(lower, [][]piece{checks})
 		}
 	}
-	under := slices.Repeat([][]piece{notes}, len(views))
+	below := make([][]piece, len(views))
 	if len(checks) > 0 {
-		under = append(under, cut(checks, room.h)...)
+		below = append(below, cut(checks, room.h)...)
 	}
-	return v.numbered(views, under)
+	return v.numbered(views, below)
 }
 
 // numbered makes the pages, each with its drawing, if it has one, and what
 // stands beneath.
-func (v Plan) numbered(views []planView, under [][]piece) (pages []page) {
-	for i := range under {
-		which := ""
-		if len(under) > 1 {
-			which = fmt.Sprintf(" %d of %d", i+1, len(under))
-		}
+func (v Plan) numbered(views []planView, below [][]piece) (pages []page) {
+	for i := range below {
+		which := ofMany(i, len(below))
 		pages = append(pages, page{target: planTarget, name: "PLAN" + which, draw: func(c *canvas, room box) {
-			room = plainHead("PLAN", "all points of the roof, seen from above")(c, room, which)
+			room = planHead(c, room, which)
 			if i < len(views) {
 				c.planView(views[i])
 				room.y += views[i].sheet.h
 			}
-			c.stackUp(room, under[i])
+			c.pile("plan piece", room, below[i])
 		}})
 	}
 	return pages
-}
-
-// stackUp draws pieces one under the other.
-func (c *canvas) stackUp(room box, pieces []piece) {
-	for n, p := range pieces {
-		b := box{room.x, room.y, room.w, p.h}
-		c.in(fmt.Sprintf("plan piece %d", n+1), b, func() { p.draw(c, b) })
-		room.y += p.h
-	}
 }

@@ -14,35 +14,19 @@ func checkLead(rounding string) string {
 
 // checks makes the pieces of the tape checks; their sentence stands again on
 // every page.
-func (v Plan) checks(c *canvas) (pieces []piece) {
+func (v Plan) checks(c *canvas) []piece {
 	if len(v.Checks) == 0 {
 		return nil
 	}
-	lead := c.words(smallB, checkLead(v.Rounding), 1.4)
-	lead.keep = true
-	pieces = []piece{planAir(3), lead}
+	air, lead := c.gap(3), c.words(smallB, checkLead(v.Rounding), 1.4)
+	air.keep, lead.keep = true, true
+	var rows []piece
 	w := c.checkWidth(v.Checks)
 	for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
-		p := c.checkRow(row, w)
-		p.head = &lead
-		pieces = append(pieces, p)
+		rows = append(rows, c.checkRow(row, w))
 	}
-	return pieces
+	return append([]piece{air}, under(lead, rows)...)
 }
-
-// notes makes the pieces of the notes.
-func (v Plan) notes(c *canvas) (pieces []piece) {
-	if len(v.Notes) > 0 {
-		pieces = append(pieces, planAir(2))
-	}
-	for _, n := range v.Notes {
-		pieces = append(pieces, c.words(small, n, 0.6))
-	}
-	return pieces
-}
-
-// planAir is room with nothing in it, on the page of what follows.
-func planAir(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}, keep: true} }
 
 func (t TapeCheck) between() string { return t.From + " to " + t.To }
 

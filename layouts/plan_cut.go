@@ -17,7 +17,6 @@ type planView struct {
 	own     []int // points that have their tags here, in the job's order
 	pale    []int // other points in the drawing
 	stacks  []int // outlines in the drawing
-	marks   []dot // of own, in the same order
 	tags    []tag
 	axes    axes
 	outside int // points that are not in the drawing
@@ -43,7 +42,7 @@ func (v Plan) views(c *canvas, sheet box) (views []planView) {
 	}
 	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(reach(v.Points[a].At), reach(v.Points[b].At)) })
 	for _, group := range v.groups(all, sheet) {
-		whole := v.near(reach(v.Points[group[len(group)-1]].At), len(group) > 0 && group[len(group)-1] == all[len(all)-1])
+		whole := v.near(reach(v.Points[group[len(group)-1]].At), group[len(group)-1] == all[len(all)-1])
 		whole.sheet, whole.room = sheet, c.drawingRoom(v, sheet)
 		slices.Sort(group)
 		views = append(views, whole.cut(c, group)...)
@@ -167,21 +166,18 @@ func (w planView) at(scale int, lo, hi Place) planView {
 
 // shared tries to share points evenly among n drawings, in their order, with
 // the largest type that holds all tags; nil if even the smallest does not.
-func (w planView) shared(c *canvas, points []int, n int) (views []planView) {
-	for k := range tagSizes {
-		// The smallest first: where that fails no other needs a try.
-		f := tagSizes[(k+len(tagSizes)-1)%len(tagSizes)]
-		set := w.inType(c, points, n, f)
-		switch {
-		case set != nil && k > 0:
+func (w planView) shared(c *canvas, points []int, n int) []planView {
+	last := len(tagSizes) - 1
+	smallest := w.inType(c, points, n, tagSizes[last])
+	if smallest == nil {
+		return nil // no larger one needs a try
+	}
+	for _, f := range tagSizes[:last] {
+		if set := w.inType(c, points, n, f); set != nil {
 			return set
-		case set == nil && k == 0:
-			return nil
-		case k == 0:
-			views = set
 		}
 	}
-	return views
+	return smallest
 }
 
 // inType shares points evenly among n drawings with tags in one type, or

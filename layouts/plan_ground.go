@@ -10,8 +10,6 @@ func (s segment) along(k float64) spot {
 	return spot{s.a.x + (s.b.x-s.a.x)*k, s.a.y + (s.b.y-s.a.y)*k}
 }
 
-func (s segment) length() float64 { return distance(s.a, s.b) }
-
 func distance(a, b spot) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
 
 // from returns how far a point is from a segment, in mm.

@@ -39,11 +39,11 @@ func rig(v *Plan, id string, x, z, pan, apart float64) {
 	front, rear := at(0, 0), at(-apart, 0)
 	v.Points = append(v.Points, planPoint(id+"-front", front.X, front.Z), planPoint(id+"-rear", rear.X, rear.Z))
 	a, b := at(0.3, 0.6), at(0.3, -0.6)
-	v.Stacks = append(v.Stacks, PlanStack{ID: id, Corners: [4]Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]Place{a, b}})
+	v.Stacks = append(v.Stacks, PlanStack{Corners: [4]Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]Place{a, b}})
 }
 
 func planOf() Plan {
-	return Plan{Datum: "downstage edge of the stage on its centre line", Notes: []string{"Heights are above the arena floor. Points are where the roof carries a pick, not where the stack's front stands."}}
+	return Plan{Datum: "downstage edge of the stage on its centre line"}
 }
 
 func fourStacks() Plan {

@@ -58,19 +58,16 @@ func (v Points) pages(c *canvas) []page {
 		end = append(end, c.words(small, n, 1))
 	}
 	pieces = append(pieces, together(end, c.body().h/2)...)
-	return c.flowing("points", "POINTS", "", plainHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+	return c.flowing("points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
 // pointGroup is a stack's name, the headings, and its points.
 func (c *canvas) pointGroup(g PointGroup) []piece {
-	head := c.pointHead(g)
-	pieces := []piece{head}
+	var rows []piece
 	for _, p := range g.Points {
-		row := c.venuePoint(p)
-		row.head = &head
-		pieces = append(pieces, row)
+		rows = append(rows, c.venuePoint(p))
 	}
-	return pieces
+	return under(c.pointHead(g), rows)
 }
 
 // pointHead is a group's name over the headings of its points.

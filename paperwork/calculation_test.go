@@ -175,7 +175,7 @@ func TestPartTableAddsUp(t *testing.T) {
 			if len(h.holds) > 0 {
 				continue
 			}
-			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable()
+			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable(h.parts())
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
 			if h.unit().imperial {

@@ -34,7 +34,7 @@ func (h *hung) heldText() string { return h.codeHead() + " DO NOT FLY" }
 // with page and stack filled in, or without one all pins as text.
 func (h *hung) code() layouts.Code {
 	switch {
-	case len(h.holds) > 0:
+	case h.held():
 		return layouts.Code{Text: h.heldText(), To: h.target()}
 	case h.job.URL == "":
 		return layouts.Code{Text: h.pinText(1, len(h.Cabinets)), To: h.target()}

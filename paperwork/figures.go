@@ -157,6 +157,14 @@ func figures(j *job.Job, stacks []*hung) Figures {
 	return f
 }
 
+// others is what all other points carry.
+func (f Figures) others() (sum Carried) {
+	for _, o := range f.Others {
+		sum = sum.plus(o.Carried)
+	}
+	return sum
+}
+
 func (c Carried) plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
 
 // total is what all points of a stack carry.
@@ -171,14 +179,14 @@ func (h *hung) figures() StackFigures {
 	s := h.finished
 	return StackFigures{
 		ID: h.ID, Name: h.Name,
-		Held: len(h.holds) > 0, Holds: list(h.holds), Cautions: list(h.cautions),
+		Held: h.held(), Holds: list(h.holds), Cautions: list(h.cautions),
 		Mass:      s.centre.Mass,
 		AimWanted: degrees(h.Aim), Aim: degrees(s.poses[0].Aim), Tilt: degrees(s.tilt),
 		LastAim:         degrees(s.poses[len(s.poses)-1].Aim),
 		CentreOfGravity: Centre{h.centre.At.Behind, h.centre.At.Below},
 		Picks:           h.pickFigures(), Options: h.optionFigures(),
 		Lowest:   h.raise + s.lowest(),
-		Cabinets: h.cabinetFigures(), Points: h.pointFigures(), Lifts: h.liftFigures(),
+		Cabinets: h.cabinetFigures(), Points: h.points, Lifts: h.liftFigures(),
 	}
 }
 

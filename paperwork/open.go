@@ -43,3 +43,5 @@ func (j *Job) Held() bool {
 	}
 	return false
 }
+
+func (j *Job) unit() units { return units{j.job.Imperial} }

@@ -35,7 +35,7 @@ func (j *Job) Draw() (layouts.Paper, error) {
 
 // sheets are the sheets of one stack in their order.
 func (h *hung) sheets() (sheets []layouts.Sheet) {
-	if len(h.holds) > 0 {
+	if h.held() {
 		return []layouts.Sheet{h.doNotFly()}
 	}
 	for _, s := range h.pinSheets() {

@@ -73,8 +73,15 @@ func (h *hung) hoistUse(s state, i int) float64 { return h.useOf(i, h.hook(s, i)
 
 // useOf returns how much of what practice allows of hoist i a load on its hook
 // uses, the load in kg and without its tolerance.
-func (h *hung) useOf(i int, kg float64) float64 {
-	return kg * (1 + h.job.Practice.MassTolerance) * calc.G / (h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse)
+func (h *hung) useOf(i int, kg float64) float64 { return h.onHook(kg) / h.hoistMost(i) }
+
+// onHook returns a load on a hook with its tolerance, in newtons; the load is in
+// kg and without it.
+func (h *hung) onHook(kg float64) float64 { return kg * (1 + h.job.Practice.MassTolerance) * calc.G }
+
+// hoistMost returns what practice allows of hoist i, in newtons.
+func (h *hung) hoistMost(i int) float64 {
+	return h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse
 }
 
 // aloneOnHook returns what hoist i holds with the other one slack, in kg.

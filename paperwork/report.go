@@ -36,7 +36,7 @@ func (j *Job) Report() string {
 
 // reportOthers writes what else the job hangs from the roof.
 func (j *Job) reportOthers(b *strings.Builder) {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	for i, o := range j.Figures.Others {
 		if i == 0 {
 			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
@@ -53,16 +53,16 @@ const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
 
 // verdict is the last line: how many stacks, which are held, the roof's total.
 func (j *Job) verdict() string {
-	u, t := units{j.job.Imperial}, j.Figures.Total
+	u, t := j.unit(), j.Figures.Total
 	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", count(len(j.stacks), "stack"), j.heldWords(),
-		u.load(t.Static), u.load(t.Design), j.includesHeld())
+		u.load(t.Static), u.load(t.Design), after("; ", j.includesHeld()))
 }
 
 // heldWords says which stacks are held: '1 held: SR', 'none held'.
 func (j *Job) heldWords() string {
 	var held []string
 	for _, h := range j.stacks {
-		if len(h.holds) > 0 {
+		if h.held() {
 			held = append(held, h.ID)
 		}
 	}
@@ -76,18 +76,18 @@ func (j *Job) heldWords() string {
 func (j *Job) includesHeld() string {
 	n := 0
 	for _, h := range j.stacks {
-		if len(h.holds) > 0 {
+		if h.held() {
 			n++
 		}
 	}
 	if n == 0 {
 		return ""
 	}
-	return "; includes " + count(n, "held stack")
+	return "includes " + count(n, "held stack")
 }
 
 func (h *hung) report(b *strings.Builder) {
-	if len(h.holds) > 0 {
+	if h.held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		h.reportFindings(b, "", h.holds)
 	} else {
@@ -102,7 +102,7 @@ func (h *hung) report(b *strings.Builder) {
 
 // verdict says what the calculation found of a stack.
 func (h *hung) verdict() string {
-	if len(h.holds) > 0 {
+	if h.held() {
 		return "DO NOT FLY: " + count(len(h.holds), "hold")
 	}
 	cautions, unchecked := h.counts()
@@ -199,7 +199,7 @@ func (h *hung) hookWords(s state) string {
 func (h *hung) reportPoints(b *strings.Builder) {
 	u := h.unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
-	for _, p := range h.pointFigures() {
+	for _, p := range h.points {
 		fmt.Fprintf(b, pointLine, p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design))
 	}
 }

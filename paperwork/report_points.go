@@ -14,45 +14,42 @@ func (j *Job) PointsReport() string {
 	var b strings.Builder
 	j.reportPlaces(&b)
 	j.reportHeights(&b)
-	u := units{j.job.Imperial}
+	u := j.unit()
 	fmt.Fprintf(&b, "\n%-48s %10s %10s  %10s\n", "total of", "static", "", "design")
 	for _, t := range j.sums() {
 		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.load(t.Static), u.also(t.Static), u.load(t.Design), u.also(t.Design))
 	}
 	p := j.job.Practice
 	says := fmt.Sprintf("static: with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		j.stacks[0].factors(), trimmed(1+p.MassTolerance), j.job.HeightsFrom)
+		factors(p), trimmed(1+p.MassTolerance), j.job.HeightsFrom)
 	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
 }
 
 // reportPlaces writes where each point is and what it carries.
 func (j *Job) reportPlaces(b *strings.Builder) {
-	u := units{j.job.Imperial}
-	row := func(id, across, upDown, static, design, alone, held string) {
-		if held != "" {
-			id = held + " " + id
-		}
+	u := j.unit()
+	row := func(id, across, upDown, static, design, alone string) {
 		fmt.Fprintln(b, strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " "))
 	}
-	row("point", "across", "up/down", "static", "design", "alone", "")
+	row("point", "across", "up/down", "static", "design", "alone")
 	for i, h := range j.stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
 			alone := "-"
 			if len(h.Picks) == 2 {
 				alone = u.load(p.Alone)
 			}
-			row(p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone, strings.TrimPrefix(heldMark(len(h.holds) > 0), ", "))
+			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone)
 		}
 	}
 	for _, o := range j.Figures.Others {
-		row(o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design), "-", "")
+		row(o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design), "-")
 	}
 }
 
 // reportHeights writes the heights of each point and the use of its hoist.
 func (j *Job) reportHeights(b *strings.Builder) {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	fmt.Fprintf(b, "\n%-12s %16s %16s %16s %16s  %s\n", "point", "pick hole", "low hook", "high hook", "chain needed", "hoist used")
 	for i, h := range j.stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
@@ -103,7 +100,7 @@ func (h *hung) csvRow(i int, p PointFigures) []string {
 		secondary, rating = h.Secondary.What, exact(h.Secondary.Rating/1000)
 	}
 	held := "no"
-	if len(h.holds) > 0 {
+	if h.held() {
 		held = "yes"
 	}
 	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),

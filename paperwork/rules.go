@@ -106,9 +106,7 @@ func (h *hung) check() {
 func (h *hung) checkHoists(s state) {
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
-		limit := p.Hoist.Capacity * h.job.Practice.HoistUse
-		load := kg * (1 + h.job.Practice.MassTolerance) * calc.G
-		h.rated("hoist", "hoist", load, limit, func() (string, string, string) {
+		h.rated("hoist", "hoist", h.onHook(kg), h.hoistMost(i), func() (string, string, string) {
 			return where(s.where, h.end(i)), h.plusTolerance(kg), h.hoistLimit(p.Hoist)
 		})
 	}
@@ -157,9 +155,11 @@ func (h *hung) designSum(kg float64) string {
 	return fmt.Sprintf("%s x %s = %s", h.unit().addend(kg), h.factors(), h.unit().load(h.design(kg)))
 }
 
+func (h *hung) factors() string { return factors(h.job.Practice) }
+
 // factors writes the factors of a design load: '1.05 x 1.25'.
-func (h *hung) factors() string {
-	return trimmed(1+h.job.Practice.MassTolerance) + " x " + trimmed(h.job.Practice.DynamicFactor)
+func factors(p job.Practice) string {
+	return trimmed(1+p.MassTolerance) + " x " + trimmed(p.DynamicFactor)
 }
 
 // gearLimit writes a rating given in newtons and, where it is not used whole,
@@ -185,3 +185,6 @@ func (h *hung) mostUsed() use {
 }
 
 func (h *hung) unit() units { return units{h.job.Imperial} }
+
+// held reports whether a stack must not be flown as described.
+func (h *hung) held() bool { return len(h.holds) > 0 }

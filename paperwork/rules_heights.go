@@ -41,12 +41,12 @@ func (h *hung) onDolly(set int) float64 {
 }
 
 func (h *hung) headroom(i int, at string, pick float64) {
-	p := h.Picks[i]
-	if p.Steel == nil {
+	p, hook := h.Picks[i], h.highHook(i)
+	if hook == nil {
 		return
 	}
 	reserve := h.job.Practice.LimitReserve
-	low, high := pick+p.Below.Length, *h.highHook(i)
+	low, high := pick+p.Below.Length, *hook
 	need := low + p.Hoist.Headroom + reserve
 	says := func(write func(float64) string) string {
 		return fmt.Sprintf("low hook %s + headroom %s + reserve %s = %s", write(low), write(p.Hoist.Headroom), write(reserve), write(need))

@@ -23,15 +23,25 @@ func (h *hung) checkPins(s state) {
 }
 
 func (h *hung) checkPin(rule, part string, at func() string, force float64, pins int, rating float64) {
-	load := h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
-	h.rated(rule, part, load, rating*h.job.Practice.GearUse, func() (string, string, string) {
+	h.rated(rule, part, h.pinLoad(force, pins), rating*h.job.Practice.GearUse, func() (string, string, string) {
 		return at(), h.pinSum(force, pins), h.pinLimit(rating)
 	})
 }
 
+// pinLoad returns the design load of one pin, in newtons, of a joint that carries
+// a force on so many pins.
+func (h *hung) pinLoad(force float64, pins int) float64 {
+	return h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
+}
+
+// pinUsed returns how much of what practice allows of its rating one pin is used.
+func (h *hung) pinUsed(force float64, pins int, rating float64) float64 {
+	return h.pinLoad(force, pins) / (rating * h.job.Practice.GearUse)
+}
+
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
 func (h *hung) pinSum(force float64, pins int) string {
-	one := h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
+	one := h.pinLoad(force, pins)
 	of := h.unit().force(force)
 	if pins > 1 {
 		of += " x " + share(h.job.Practice.SideShare)

@@ -54,15 +54,16 @@ func (h *hung) checkTilt(s state) {
 	if limit == nil {
 		return
 	}
-	down, up := trimmed(degrees(limit.Down))+"° down", trimmed(degrees(limit.Up))+"° up"
+	down := func() string { return trimmed(degrees(limit.Down)) + "° down" }
+	up := func() string { return trimmed(degrees(limit.Up)) + "° up" }
 	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (string, string, string) {
-		return s.where, aim(s.tilt), "within " + down + ", " + up + " (" + h.Bar.Key + ")"
+		return s.where, aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
 	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down, h.Bar.Key)
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down(), h.Bar.Key)
 	}
 	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up, h.Bar.Key)
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up(), h.Bar.Key)
 	}
 }
 
@@ -108,11 +109,12 @@ func (h *hung) checkBalance(s state) {
 	h.measured("centre of gravity", s.lever, func() (string, string, string) {
 		return s.where, u.fine(s.lever) + " below " + of, "more than " + u.fine(0) + " below"
 	})
-	switch above := u.fine(math.Max(-s.lever, 0)); {
-	case s.lever > within:
-	case above == u.fine(0):
+	if s.lever > within {
+		return
+	}
+	if above := u.fine(math.Max(-s.lever, 0)); above == u.fine(0) {
 		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls)
-	default:
+	} else {
 		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls)
 	}
 }
@@ -120,11 +122,11 @@ func (h *hung) checkBalance(s state) {
 // checkFloor: a corner below the floor, at trim.
 func (h *hung) checkFloor() {
 	low := h.raise + h.finished.lowest()
-	write := h.unit().apart(low, h.Floor)
 	h.measured("lowest corner", low-h.Floor, func() (string, string, string) {
 		return "", h.unit().length(low), "not below the floor at " + h.unit().length(h.Floor)
 	})
 	if low < h.Floor-within {
+		write := h.unit().apart(low, h.Floor)
 		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor))
 	}
 }
@@ -135,12 +137,12 @@ func (h *hung) checkDollies() {
 		return
 	}
 	for k, n := range h.Sets {
-		at := fmt.Sprintf("set %d", k+1)
+		at := func() string { return fmt.Sprintf("set %d", k+1) }
 		h.measured("dolly", float64(h.Dolly.Takes-n), func() (string, string, string) {
-			return at, count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
+			return at(), count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
 		})
 		if n > h.Dolly.Takes {
-			h.hold("dolly", at, "%s on a %s that takes %d", count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
+			h.hold("dolly", at(), "%s on a %s that takes %d", count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
 		}
 	}
 }

@@ -11,11 +11,11 @@ import (
 
 // calculation is the sheet that a checker follows with a pencil.
 func (h *hung) calculation() layouts.Calculation {
-	k := h.worstJoint()
+	k, all := h.worstJoint(), h.parts()
 	c := layouts.Calculation{
-		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(),
-		Hangs: h.hangSteps(), Joint: h.jointSteps(k), Which: joint(k),
-		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), LiftNote: h.liftNote(), Most: h.mostUsedSentence(), Limits: h.modelLimits(),
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(all),
+		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: joint(k),
+		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), LiftNote: h.liftNote(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {
 		c.Joints = append(c.Joints, h.jointRow(k))
@@ -90,13 +90,9 @@ func (h *hung) cabinetInputs(t *job.Cabinet) string {
 
 func (h *hung) hoistInputs(p job.Pick) string {
 	u, m := h.unit(), p.Hoist
-	steel := notGiven
-	if p.Steel != nil {
-		steel = u.length(*p.Steel)
-	}
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s",
 		m.Key, u.limit(m.Capacity), u.tenth(m.Mass), u.perLength(m.ChainMass), u.span(m.ChainLength), count(m.Falls, "fall"), u.length(m.Headroom),
-		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), steel)
+		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), u.known(p.Steel))
 }
 
 func (h *hung) splayList() string {
@@ -155,25 +151,20 @@ func moments(parts []part) (mass, behind, below float64) {
 	return mass, behind, below
 }
 
-func (h *hung) partTable() layouts.Table {
+func (h *hung) partTable(all []part) layouts.Table {
 	u := h.unit()
 	t := layouts.Table{
 		Heads: []string{"part", "mass " + u.mass(), "turned °", "hinge behind " + u.small(), "hinge below " + u.small(), "centre behind " + u.small(), "centre below " + u.small(), "mass x behind " + u.moment(), "mass x below " + u.moment()},
 		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
 	}
-	for _, p := range h.parts() {
+	for _, p := range all {
 		t.Rows = append(t.Rows, []string{p.name, u.part(p.mass), fixed(degrees(p.turned), 2), u.bare(p.hinge.Behind), u.bare(p.hinge.Below),
 			u.bare(p.at.Behind), u.bare(p.at.Below), u.turning(p.mass * p.at.Behind), u.turning(p.mass * p.at.Below)})
 	}
-	mass, behind, below := moments(h.parts())
+	mass, behind, below := moments(all)
 	t.Rows = append(t.Rows, []string{"sum", u.part(mass), "", "", "", "", "", u.turning(behind), u.turning(below)})
 	return t
-}
-
-// mostUsedSentence names the most used part, and how many have no rating.
-func (h *hung) mostUsedSentence() string {
-	return "Most used: " + h.mostUsedWords() + "."
 }
 
 // checkRows are every check with its sum and its percent.

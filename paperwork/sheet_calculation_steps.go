@@ -41,8 +41,8 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func (h *hung) hangSteps() []layouts.Step {
-	steps := h.centreSteps()
+func (h *hung) hangSteps(all []part) []layouts.Step {
+	steps := h.centreSteps(all)
 	if len(h.Picks) == 1 {
 		return append(append(steps, h.onePickSteps()...), h.aimSteps()...)
 	}
@@ -50,9 +50,9 @@ func (h *hung) hangSteps() []layouts.Step {
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func (h *hung) centreSteps() []layouts.Step {
+func (h *hung) centreSteps(all []part) []layouts.Step {
 	u := h.unit()
-	mass, behind, below := moments(h.parts())
+	mass, behind, below := moments(all)
 	m := symbol{"M", u.tenth(mass)}
 	return []layouts.Step{
 		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.perMoment()+" / M", u.dot(h.centre.At.Behind), "", symbol{"S_b", u.turning(behind) + " " + u.moment()}, m),

@@ -85,7 +85,7 @@ func (j *Job) cautionSheet() layouts.Cautions {
 func (j *Job) ownCautions() (stacks []layouts.StackCautions) {
 	for _, held := range []bool{true, false} {
 		for _, h := range j.stacks {
-			if held == (len(h.holds) > 0) {
+			if held == h.held() {
 				stacks = h.among(stacks)
 			}
 		}

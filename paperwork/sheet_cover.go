@@ -16,11 +16,7 @@ func (j *Job) includesOthers() string {
 	if len(j.Figures.Others) == 0 {
 		return ""
 	}
-	static := 0.0
-	for _, o := range j.Figures.Others {
-		static += o.Static
-	}
-	return fmt.Sprintf("; %s in it, %s", count(len(j.Figures.Others), "other point"), units{j.job.Imperial}.load(static))
+	return fmt.Sprintf("; %s in it, %s", count(len(j.Figures.Others), "other point"), j.unit().load(j.Figures.others().Static))
 }
 
 // given writes a text of the job, or that it is not given.
@@ -38,17 +34,17 @@ const approvedAgain = "Ask the venue again, with a new revision, before it flies
 
 // cover is the first sheet.
 func (j *Job) cover() layouts.Cover {
-	u, t := units{j.job.Imperial}, j.Figures.Total
+	u, t := j.unit(), j.Figures.Total
 	c := layouts.Cover{
 		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
-		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.both(t.Static), u.both(t.Design), j.includesOthers(), j.includesHeld()),
+		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.both(t.Static), u.both(t.Design), j.includesOthers(), after("; ", j.includesHeld())),
 		Again: approvedAgain,
 		Note:  Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
 	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.stacks {
 		c.Stacks = append(c.Stacks, h.coverRow())
-		if len(h.holds) > 0 {
+		if h.held() {
 			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: h.target()})
 		} else {
 			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " calculation", To: "calculation " + h.ID})
@@ -69,14 +65,14 @@ func (j *Job) facts() []layouts.Fact {
 // coverRow is one stack on the cover.
 func (h *hung) coverRow() layouts.StackRow {
 	u, s := h.unit(), h.finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: len(h.holds) > 0, To: h.target(), Code: h.code()}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
-	for _, p := range h.pointFigures() {
+	for _, p := range h.points {
 		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
 		if len(h.Picks) == 2 {
 			is += ", " + u.load(p.Alone) + " if alone"
 		}
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + heldMark(r.Held)})
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + after(", ", h.heldMark())})
 	}
 	if r.Held {
 		return r
@@ -85,9 +81,10 @@ func (h *hung) coverRow() layouts.StackRow {
 	return h.flownFacts(r)
 }
 
-func heldMark(held bool) string {
-	if held {
-		return ", HELD"
+// heldMark is what marks a held stack, and "" on others.
+func (h *hung) heldMark() string {
+	if h.held() {
+		return "HELD"
 	}
 	return ""
 }

@@ -11,13 +11,13 @@ import (
 
 // planSheet is all points from above, with what a tape should read between them.
 func (j *Job) planSheet() layouts.Plan {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.tapeRounding()}
 	for _, h := range j.stacks {
 		p.Stacks = append(p.Stacks, h.footprint())
-		for _, f := range h.pointFigures() {
+		for _, f := range h.points {
 			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
-				Across: u.across(f.StageLeft), UpDown: u.upDown(f.Downstage), Held: len(h.holds) > 0})
+				Across: u.across(f.StageLeft), UpDown: u.upDown(f.Downstage), Held: h.held()})
 		}
 	}
 	for _, o := range j.Figures.Others {
@@ -42,7 +42,7 @@ func (h *hung) footprint() layouts.PlanStack {
 		left, down = calc.Plan(left, down, h.Pan+math.Pi/2, beside)
 		return layouts.Place{X: left, Z: down}
 	}
-	return layouts.PlanStack{ID: h.ID, Held: len(h.holds) > 0, Front: [2]layouts.Place{at(front, half), at(front, -half)},
+	return layouts.PlanStack{Held: h.held(), Front: [2]layouts.Place{at(front, half), at(front, -half)},
 		Corners: [4]layouts.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
 }
 
@@ -54,7 +54,7 @@ type chalk struct {
 
 // chalks are the points of a stack, front first.
 func (h *hung) chalks() (marks []chalk) {
-	for _, p := range h.pointFigures() {
+	for _, p := range h.points {
 		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
 	}
 	return marks
@@ -64,7 +64,7 @@ func (h *hung) chalks() (marks []chalk) {
 // each stack, from each stack to the next one across, both ways and diagonally,
 // and from the datum to every point.
 func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	add := func(from, to chalk) {
 		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}

@@ -52,8 +52,8 @@ var pointNotes = []string{
 func (j *Job) datum() string { return given(j.job.Datum) }
 
 func (h *hung) pointGroup() layouts.PointGroup {
-	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: len(h.holds) > 0, Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
-	for i, p := range h.pointFigures() {
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.held(), Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
+	for i, p := range h.points {
 		g.Points = append(g.Points, h.venuePoint(i, p))
 	}
 	return g
@@ -64,25 +64,23 @@ func (h *hung) secondaryWords() string {
 	if h.Secondary == nil {
 		return "Secondary: not given; ask the venue whether it wants one."
 	}
-	return fmt.Sprintf("Secondary: %s, rated %s; the stack is %s. Whether it holds a fall is not worked out.",
-		h.Secondary.What, h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass))
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.unit().load(h.finished.centre.Mass))
 }
 
 func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
 	u := h.unit()
-	v := layouts.VenuePoint{
+	alone, sums := layouts.Load{Is: "one hoist"}, []string{h.staticSum(i), h.hoistSum(i)}
+	if len(h.Picks) == 2 {
+		alone, sums = u.twice(p.Alone), append(sums, h.aloneSum(i))
+	}
+	return layouts.VenuePoint{
 		ID:    p.ID,
 		Where: []string{u.across(p.StageLeft), u.upDown(p.Downstage)},
-		Loads: []layouts.Load{u.twice(p.Static), u.twice(p.Design), {Is: "one hoist"}},
+		Loads: []layouts.Load{u.twice(p.Static), u.twice(p.Design), alone},
 		Heights: []string{"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook),
 			"high hook " + u.known(p.HighHook), "chain needed " + u.known(p.ChainNeeded)},
-		Sums: []string{h.staticSum(i), h.hoistSum(i)},
+		Sums: sums,
 	}
-	if len(h.Picks) == 2 {
-		v.Loads[2] = u.twice(p.Alone)
-		v.Sums = append(v.Sums, h.aloneSum(i))
-	}
-	return v
 }
 
 // twice writes a load in both units.
@@ -143,7 +141,7 @@ func (h *hung) classWords() string {
 
 // otherGroup is what hangs from the roof and belongs to no stack.
 func (j *Job) otherGroup() layouts.PointGroup {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
 	for _, o := range j.Figures.Others {
 		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
@@ -167,17 +165,13 @@ func (j *Job) sums() (sums []sum) {
 	points, hoists := 0, 0
 	for i, h := range j.stacks {
 		n := len(h.Picks)
-		sums = append(sums, sum{h.ID + heldMark(len(h.holds) > 0), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
+		sums = append(sums, sum{h.ID + after(", ", h.heldMark()), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
 		points, hoists = points+n, hoists+n
 	}
 	if n := len(j.Figures.Others); n > 0 {
-		others := sum{of: "other points", count: count(n, "point")}
-		for _, o := range j.Figures.Others {
-			others.Carried = others.plus(o.Carried)
-		}
-		sums, points = append(sums, others), points+n
+		sums, points = append(sums, sum{"other points", count(n, "point"), j.Figures.others()}), points+n
 	}
-	return append(sums, sum{"all" + strings.Replace(j.includesHeld(), ";", ",", 1), pointsAndHoists(points, hoists), j.Figures.Total})
+	return append(sums, sum{"all" + after(", ", j.includesHeld()), pointsAndHoists(points, hoists), j.Figures.Total})
 }
 
 func pointsAndHoists(points, hoists int) string {
@@ -186,7 +180,7 @@ func pointsAndHoists(points, hoists int) string {
 
 // totals are the sums in words.
 func (j *Job) totals() (rows []layouts.TotalRow) {
-	u := units{j.job.Imperial}
+	u := j.unit()
 	for _, s := range j.sums() {
 		rows = append(rows, layouts.TotalRow{Of: s.of, Count: s.count,
 			Static: u.load(s.Static) + ", " + u.also(s.Static), Design: u.load(s.Design) + ", " + u.also(s.Design)})

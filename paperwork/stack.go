@@ -19,6 +19,7 @@ type hung struct {
 	finished state
 	lifts    []state // after each set but the last
 	raise    float64 // height of the bar's hinge at trim, above heights_from
+	points   []PointFigures
 	holds    []Finding
 	cautions []Finding
 	uses     []use     // one of each kind of part that has a rating
@@ -64,6 +65,7 @@ func hang(j *job.Job, s *job.Stack) (*hung, error) {
 		h.lifts = append(h.lifts, lift)
 	}
 	h.raise = h.atTrim()
+	h.points = h.pointFigures()
 	h.check()
 	return h, nil
 }

@@ -42,6 +42,15 @@ func count(n int, one string) string {
 	return fmt.Sprintf("%d %ss", n, one)
 }
 
+// after writes s after a mark that parts it from what stands before, and nothing
+// where s is nothing.
+func after(mark, s string) string {
+	if s == "" {
+		return ""
+	}
+	return mark + s
+}
+
 // ordinal writes a number in order: '1st', '22nd', '13th'.
 func ordinal(n int) string {
 	suffix := "th"
