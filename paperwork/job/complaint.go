@@ -14,6 +14,8 @@ type Complaint struct {
 	Line, Col int    // from 1, columns in characters
 	Key       string // path in the job, items of lists from 0: stacks[1].trim.lowest
 	Message   string // what is wrong; what would be right
+	Text      string // the line as it stands in the file; "" where it cannot be read
+	Near      bool   // Line is the best that is known, and Col says nothing
 }
 
 // Error returns the complaint as one line: FILE:LINE:COL: message.

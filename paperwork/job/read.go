@@ -54,9 +54,19 @@ func (r *reader) text(src io.Reader) ([]byte, bool) {
 	case len(text) > sizeMost:
 		r.complain(spot{1, 1}, "", "the file is larger than 1 MiB; a job is a few pages of text")
 	default:
+		r.split(text)
 		return text, r.plain(text)
 	}
 	return nil, false
+}
+
+// split keeps the lines of the file, without the mark that some editors put
+// before the first.
+func (r *reader) split(text []byte) {
+	for _, line := range strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n") {
+		line = strings.TrimSuffix(line, "\r")
+		r.lines, r.runes = append(r.lines, line), append(r.runes, []rune(line))
+	}
 }
 
 // plain complains of the first byte that is not plain text.
@@ -98,12 +108,10 @@ func (r *reader) parse(text []byte) *yaml.Node {
 		return nil
 	case err != nil:
 		r.complain(spot{faultLine(text, err), 1}, "", "%s", syntax(err))
+		r.complaints[len(r.complaints)-1].Near = true
 		return nil
 	case second != nil:
 		r.complain(spot{second.Line, second.Column}, "", "a second job starts here; write one job a file, without ---")
-	}
-	for _, line := range strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n") {
-		r.lines = append(r.lines, []rune(line))
 	}
 	return r.top(first.Content[0])
 }

@@ -35,7 +35,8 @@ type spot struct{ line, col int }
 type reader struct {
 	file       string
 	prints     func(rune) bool
-	lines      [][]rune // of the file
+	lines      []string // of the file
+	runes      [][]rune // of each line, where a node's column is looked up
 	complaints Complaints
 	given      []string
 	rows       map[string]*Key
@@ -64,7 +65,11 @@ func (r *reader) at(v *value, format string, args ...any) {
 }
 
 func (r *reader) complain(at spot, key, format string, args ...any) {
-	r.complaints = append(r.complaints, Complaint{r.file, at.line, at.col, key, onOneLine(fmt.Sprintf(format, args...))})
+	c := Complaint{File: r.file, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...))}
+	if at.line <= len(r.lines) {
+		c.Text = r.lines[at.line-1]
+	}
+	r.complaints = append(r.complaints, c)
 }
 
 // read reads the node of one key.
@@ -129,10 +134,10 @@ func (r *reader) forbidden(n *yaml.Node) string {
 // bareTag reports whether a lone ! stands before a value. The YAML library
 // drops it, so the line of the file is looked at.
 func (r *reader) bareTag(n *yaml.Node) bool {
-	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.lines) {
+	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.runes) {
 		return false
 	}
-	line := r.lines[n.Line-1]
+	line := r.runes[n.Line-1]
 	return n.Column <= len(line) && line[n.Column-1] == '!'
 }
 
