@@ -44,9 +44,14 @@ func LowestHook(high float64, h Hoist, reserve float64) float64 {
 	return high - h.Headroom - (h.ChainLength-reserve)/float64(h.Falls)
 }
 
-// ChainNeeded returns how far, in metres, a hoist's hook must reach down from
-// its high hook to the lowest place it has to come to, both heights in metres.
-func ChainNeeded(high, lowest float64) float64 { return high - lowest }
+// ChainNeeded returns how much chain, in metres, a hoist needs so that its hook
+// comes down from a high hook to the lowest place it has to come to, both
+// heights in metres, with reserve metres of the chain never used. It is the
+// ChainLength with which LowestHook returns lowest; and the reserve alone where
+// the hoist run right up already hangs as low as that.
+func ChainNeeded(high, lowest float64, h Hoist, reserve float64) float64 {
+	return math.Max(high-h.Headroom-lowest, 0)*float64(h.Falls) + reserve
+}
 
 // Tape returns how far two places are from each other along the floor, in
 // metres, where one lies left and down metres from the other in plan.

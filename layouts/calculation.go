@@ -49,8 +49,9 @@ func (v Calculation) pages(c *canvas) []page {
 	}
 	pieces = append(append(pieces, c.heading("Centre of gravity, bar level")), c.parts(v.Parts)...)
 	pieces = append(pieces, c.steps("How it hangs", v.Hangs)...)
-	pieces = append(pieces, c.steps("The most loaded joint in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, c.heading("What each joint carries, both sides together")), c.table(jointColumns, v.Joints, small)...)
+	pieces = append(pieces, c.steps("The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
+	pieces = append(append(pieces, c.heading("What each joint carries, finished stack at rest, both sides together")), c.table(jointColumns, v.Joints, small)...)
+	pieces = append(pieces, c.gap(1), c.words(small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
 	pieces = append(append(pieces, c.heading("What to read after each dolly is joined")), c.table(liftColumns, v.Lifts, small)...)
 	pieces = append(pieces, c.gap(1), c.words(small, v.LiftNote, 0))
 	pieces = append(pieces, c.steps("Points", v.Points)...)

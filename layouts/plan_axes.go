@@ -6,7 +6,14 @@ import (
 	"strconv"
 )
 
-// axes are the centre line and the datum line, ruled like tapes from the
+// The names of the lines through the datum. Whether one of them is the centre
+// line of anything is for the job to say.
+const (
+	acrossNought = "0 across"
+	upDownNought = "0 up/down"
+)
+
+// axes are the two lines through the datum, ruled like tapes from the
 // datum, with the words that had room beside them.
 type axes struct {
 	datum spot
@@ -107,16 +114,16 @@ func (c *canvas) nameAxes(w *planView, g *ground) {
 	d, r := w.axes.datum, w.room
 	var up, across []spot
 	for y := r.y + 3; y < r.bottom(); y += 4 {
-		up = append(up, spot{d.x + 1.5, y}, spot{d.x - 1.5 - c.width(smallB, "centre line"), y})
+		up = append(up, spot{d.x + 1.5, y}, spot{d.x - 1.5 - c.width(smallB, acrossNought), y})
 	}
-	last := r.right() - c.width(smallB, "datum line") - 0.4
+	last := r.right() - c.width(smallB, upDownNought) - 0.4
 	for x := 0.4; x < r.w/2; x += 4 {
 		for _, x := range []float64{r.x + x, last - x} {
 			across = append(across, spot{x, d.y - 1.5}, spot{x, d.y + 3.8})
 		}
 	}
-	c.axisText(w, g, smallB, "centre line", up...)
-	c.axisText(w, g, smallB, "datum line", across...)
+	c.axisText(w, g, smallB, acrossNought, up...)
+	c.axisText(w, g, smallB, upDownNought, across...)
 }
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
@@ -149,7 +156,7 @@ func (c *canvas) axes(w planView) {
 func (c *canvas) axisWords(a axes) {
 	for _, word := range a.words {
 		f := small
-		if word.says == "centre line" || word.says == "datum line" {
+		if word.says == acrossNought || word.says == upDownNought {
 			f = smallB
 		}
 		c.rect(box{word.x, word.y - f.em()*0.75, c.width(f, word.says), f.em() * 0.96}, 0, white)

@@ -15,7 +15,7 @@ const (
 // leaderPen sets leaders off from the lines that they cross.
 const leaderPen = 0.3
 
-const planRead = "Read each tag from the top: first across from the centre line, then up- or downstage from the datum line. Measure by the figures, never off the drawing."
+const planRead = "Read each tag from the top: first across from the datum, then up- or downstage of it. Measure by the figures, never off the drawing."
 
 // datumLines are the words that say what the datum is.
 func (c *canvas) datumLines(v Plan, w float64) []string {
@@ -129,7 +129,7 @@ func (c *canvas) planDrawing(w planView) {
 }
 
 // offsets draws the two lengths that a tag's figures are of, dotted: from the
-// centre line across to a point, and from the datum line up or down to it.
+// datum across to a point, and from the datum up or down to it.
 func (c *canvas) offsets(p, datum spot) {
 	c.dotted(func() {
 		c.line(datum.x, p.y, p.x, p.y, light)

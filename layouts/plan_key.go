@@ -1,5 +1,7 @@
 package layouts
 
+import "slices"
+
 // planWays draws which way is which under a drawing.
 func (c *canvas) planWays(b box) {
 	const y, arrow = 4.0, 9.0
@@ -29,12 +31,18 @@ type keyItem struct {
 	says string
 }
 
+// What the key calls points that another sheet tells of.
+const (
+	paleStack = "figures on another sheet"
+	paleOther = "other point, figures on another sheet"
+)
+
 // keyItems lists the marks that a drawing has.
 func (c *canvas) keyItems(w planView) (items []keyItem) {
 	point := func(p PlanPoint) func(spot) { return func(at spot) { c.pointInk(at, p) } }
 	items = []keyItem{
-		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, "centre line"},
-		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "datum line"},
+		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, acrossNought},
+		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, upDownNought},
 		{8, func(p spot) { c.dotted(func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "offsets"},
 	}
 	has := w.has()
@@ -42,7 +50,8 @@ func (c *canvas) keyItems(w planView) (items []keyItem) {
 		{2, point(PlanPoint{}), "point of a stack"},
 		{2, point(PlanPoint{Other: true}), "other point"},
 		{2, point(PlanPoint{Held: true}), "held"},
-		{1.4, func(p spot) { c.palePoint(p, PlanPoint{}) }, "figures on another sheet"},
+		{1.4, func(p spot) { c.palePoint(p, PlanPoint{}) }, paleStack},
+		{1.4, func(p spot) { c.palePoint(p, PlanPoint{Other: true}) }, paleOther},
 		{4, c.keyStack, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
@@ -55,8 +64,11 @@ func (c *canvas) keyItems(w planView) (items []keyItem) {
 // has tells which marks a drawing has.
 func (w planView) has() map[string]bool {
 	has := map[string]bool{
-		"figures on another sheet":        len(w.pale) > len(w.own),
 		"stack, its front the thick line": len(w.stacks) > 0,
+	}
+	for _, i := range w.pale {
+		p, own := w.plan.Points[i], slices.Contains(w.own, i)
+		has[paleStack], has[paleOther] = has[paleStack] || !own && !p.Other, has[paleOther] || !own && p.Other
 	}
 	for _, i := range w.own {
 		p := w.plan.Points[i]

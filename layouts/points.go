@@ -1,5 +1,7 @@
 package layouts
 
+import "strings"
+
 // Points is the venue's sheet: what every point of the roof carries, where it
 // is and what is in the figure, with room for the venue's pen.
 type Points struct {
@@ -22,6 +24,8 @@ type VenuePoint struct {
 	ID      string
 	Where   []string // across, up or down
 	Loads   []Load   // static, design, with the other hoist slack
+	Lift    string   // the lift at which it carries more, "" where none does
+	AtLift  []Load   // static, design at that lift
 	Heights []string // 'pick hole 12.50 m'
 	Sums    []string // what the static load includes; the hoist and its use
 }
@@ -111,15 +115,23 @@ func (c *canvas) venuePoint(p VenuePoint) piece {
 	}
 	id, where := c.wrap(textB, columns[0].w-2, p.ID), c.wrapAll(text, columns[1].w-1, p.Where)
 	top := float64(max(len(id), len(where), 2))*text.lead() + 1
+	lift := 0.0
+	if p.Lift != "" {
+		lift = 2*text.lead() + 1
+	}
 	sums := c.wrapAll(small, w-2, p.Sums)
 	heights := c.pairs(p.Heights, w)
-	h := top + heights.h + float64(len(sums))*small.lead() + 4
+	h := top + lift + heights.h + float64(len(sums))*small.lead() + 4
 	return piece{h: h, draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+4.4, textB, id)
 		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
 		c.pointLoads(room, columns, p.Loads)
-		heights.draw(c, box{room.x, room.y + top, w, heights.h})
-		c.lines(room.x, room.y+top+heights.h+3.6, small, sums)
+		if p.Lift != "" {
+			c.text(room.x+columns[0].w, room.y+top+4.4, textB, "AT "+strings.ToUpper(p.Lift)+", more")
+			c.pointLoads(box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
+		}
+		heights.draw(c, box{room.x, room.y + top + lift, w, heights.h})
+		c.lines(room.x, room.y+top+lift+heights.h+3.6, small, sums)
 		c.penBoxes(box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
 	}}

@@ -10,8 +10,8 @@ import (
 	"hangpack/paperwork/job"
 )
 
-// Figures is all that is worked out of a job, as data: see README for the
-// keys. Numbers are not rounded; angles are degrees, positive down; masses are
+// Figures is all that is worked out of a job, as data, one object for
+// check -json. Numbers are not rounded; angles are degrees, positive down; masses are
 // kg, lengths m, forces kN. Held stacks are counted in Total.
 type Figures struct {
 	Job    JobFigures     `json:"job"`
@@ -106,8 +106,10 @@ type CabinetFigures struct {
 
 // PointFigures is one point of the roof that carries a stack. HighHook is nil
 // where the height of the steel is not given, ChainNeeded there and where no
-// dolly is. Alone is what it carries with the other hoist slack, masses with
-// their tolerance; HoistUse is of capacity and of what practice allows of it.
+// dolly is. Carried is of the finished stack; Most is the most that it carries
+// from the first lift on. Alone is what it carries with the other hoist slack,
+// masses with their tolerance, nought where there is no other; HoistUse is the
+// most over all lifts, of capacity and of what practice allows of it.
 type PointFigures struct {
 	ID          string   `json:"id"`
 	StageLeft   float64  `json:"stage_left_m"`
@@ -117,9 +119,17 @@ type PointFigures struct {
 	HighHook    *float64 `json:"high_hook_m,omitempty"`
 	ChainNeeded *float64 `json:"chain_needed_m,omitempty"`
 	Carried
-	Alone    float64 `json:"alone_kg"`
-	Hoist    string  `json:"hoist"`
-	HoistUse float64 `json:"hoist_use"`
+	Most     MostCarried `json:"most"`
+	Alone    float64     `json:"alone_kg,omitempty"`
+	Hoist    string      `json:"hoist"`
+	HoistUse float64     `json:"hoist_use"`
+}
+
+// MostCarried is the most that a point carries, and where: "" for the finished
+// stack, else such as "lift 2".
+type MostCarried struct {
+	Where string `json:"where"`
+	Carried
 }
 
 // OtherFigures is one point of the roof that carries no stack.

@@ -8,13 +8,13 @@ import (
 func (h *hung) pointFigures() (points []PointFigures) {
 	for i, p := range h.Picks {
 		left, down := h.plan(h.finished.picks[i].X)
-		static := h.static(i)
+		peak := h.peak(i)
 		points = append(points, PointFigures{
 			ID: h.pointID(i), StageLeft: left, Downstage: down,
 			PickHeight: h.pickHeight(i), LowHook: h.lowHook(i),
 			HighHook: h.highHook(i), ChainNeeded: h.chainNeeded(i),
-			Carried: Carried{static, h.design(static)}, Alone: h.alone(i),
-			Hoist: p.Hoist.Key, HoistUse: h.hoistUse(h.finished, i),
+			Carried: h.carried(h.finished, i), Most: MostCarried{peak.where, h.carried(peak, i)},
+			Alone: h.alone(i), Hoist: p.Hoist.Key, HoistUse: h.hoistUse(peak, i),
 		})
 	}
 	return points
@@ -44,26 +44,48 @@ func (h *hung) highHook(i int) *float64 {
 	return &high
 }
 
-// chainNeeded returns how far down from its high hook hoist i must reach, nil
-// where the steel is not given or no dolly says how low that is.
+// chainNeeded returns how much chain hoist i needs to come down onto the bar on
+// dolly A, nil where the steel is not given or no dolly says how low that is.
 func (h *hung) chainNeeded(i int) *float64 {
 	high := h.highHook(i)
 	if high == nil || h.Dolly == nil {
 		return nil
 	}
-	need := calc.ChainNeeded(*high, h.lowestHook(i))
+	need := calc.ChainNeeded(*high, h.lowestHook(i), hoist(h.Picks[i].Hoist), h.job.Practice.LimitReserve)
 	return &need
 }
 
-// static returns what point i carries at rest, in kg.
-func (h *hung) static(i int) float64 {
+// peak returns the state in which pick i carries most: the finished stack, or
+// the first lift that loads it more. A curved stack may lean on one of two
+// hoists harder while it is still being built.
+func (h *hung) peak(i int) state {
+	most := h.finished
+	for _, s := range h.lifts {
+		if s.loads[i]*calc.G > max(most.loads[i], 0)*calc.G+alike {
+			most = s
+		}
+	}
+	return most
+}
+
+// static returns what point i carries at rest in a state, in kg.
+func (h *hung) static(s state, i int) float64 {
 	p := h.Picks[i]
-	return calc.Static(h.finished.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
+	return calc.Static(s.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
+}
+
+// carried returns what point i carries in a state.
+func (h *hung) carried(s state, i int) Carried {
+	static := h.static(s, i)
+	return Carried{static, h.design(static)}
 }
 
 // alone returns what point i carries with the other hoist slack, in kg, masses
-// with their tolerance.
+// with their tolerance; nought where there is one hoist.
 func (h *hung) alone(i int) float64 {
+	if len(h.Picks) == 1 {
+		return 0
+	}
 	p := h.Picks[i]
 	return calc.Alone(h.finished.centre.Mass, p.Below.Mass, hoist(p.Hoist), p.Above.Mass, h.job.Practice.MassTolerance)
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"fmt"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -65,8 +66,11 @@ func pointOnPaper(u units, p PointFigures, picks int) string {
 	if picks == 2 {
 		alone = u.load(p.Alone) + " " + u.also(p.Alone)
 	}
-	return strings.Join([]string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.also(p.Static), u.load(p.Design), u.also(p.Design), alone,
-		"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook), "high hook " + known(p.HighHook), "chain needed " + known(p.ChainNeeded)}, " ")
+	row := []string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.also(p.Static), u.load(p.Design), u.also(p.Design), alone}
+	if m := p.Most; m.Where != "" {
+		row = append(row, "AT "+strings.ToUpper(m.Where)+", more", u.load(m.Static), u.also(m.Static), u.load(m.Design), u.also(m.Design))
+	}
+	return strings.Join(append(row, "pick hole "+u.length(p.PickHeight), "low hook "+u.length(p.LowHook), "high hook "+known(p.HighHook), "chain needed "+known(p.ChainNeeded)), " ")
 }
 
 // TestPointFigures holds a point's figures to sums done by hand: 288 kg hang
@@ -76,24 +80,52 @@ func TestPointFigures(t *testing.T) {
 	assert.InDelta(t, 288+52+26.4, one.Static, 1e-9)
 	assert.InDelta(t, 288*1.05/500, one.HoistUse, 1e-9)
 	assert.InDelta(t, 14, *one.HighHook, 1e-12)
-	assert.InDelta(t, 14-(0.18+4*0.29+0.095), *one.ChainNeeded, 1e-9)
+	assert.InDelta(t, 14-0.55-(0.18+4*0.29+0.095)+0.3, *one.ChainNeeded, 1e-9, "headroom 0.55 m, reserve 0.3 m, one fall")
+	assert.Zero(t, one.Alone, "there is no other hoist")
 	two := open(t, edited(t, onePick, twoPicks+"\n    rigging_below: {mass: 4 kg, length: 200 mm}\n    rigging_above: {mass: 6 kg, length: 0.4 m}")).Figures.Stacks[0]
 	alone := open(t, edited(t, onePick, twoPicks)).pointSheet().Groups[0].Points[0].Sums[2]
 	assert.Equal(t, "Other slack: 288 kg + 5 % = 303 kg of 500 kg (hoist), 61 % used", alone) // 302.4 / 500
 	for _, p := range two.Points {
 		assert.InDelta(t, (288+4+52+26.4+6)*1.05, p.Alone, 1e-9, "the whole stack on one point")
 		assert.InDelta(t, 13.6, *p.HighHook, 1e-12)
-		assert.InDelta(t, 13.6-(0.18+4*0.29+0.095+0.2), *p.ChainNeeded, 1e-9)
+		assert.InDelta(t, 13.6-0.55-(0.18+4*0.29+0.095+0.2)+0.3, *p.ChainNeeded, 1e-9)
 		assert.Less(t, p.Static*1.05, p.Alone)
 	}
 	used := open(t, edited(t, "practice: {", "practice: {hoist_use: 80 %, ")).Figures.Stacks[0].Points[0]
 	assert.InDelta(t, 288*1.05/(500*0.8), used.HoistUse, 1e-9, "of what practice allows")
+	falls := open(t, edited(t, "chain_length: 24 m", "chain_length: 48 m, falls: 2")).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 2*(14-0.55-(0.18+4*0.29+0.095))+0.3, *falls.ChainNeeded, 1e-9, "each fall is as long")
 	bare := open(t, edited(t, "    steel: 14 m\n", "")).Figures.Stacks[0].Points[0]
 	assert.Nil(t, bare.HighHook)
 	assert.Nil(t, bare.ChainNeeded)
 	rolls := open(t, edited(t, "    dolly: dolly\n", "")).Figures.Stacks[0].Points[0]
 	assert.NotNil(t, rolls.HighHook)
 	assert.Nil(t, rolls.ChainNeeded)
+}
+
+// TestPointsAtALift: the stack with 8 of its 12 cabinets, as a job of its own,
+// says what the front point carries at lift 2; that is more than finished, and
+// stands on every sheet and list that gives the point's load.
+func TestPointsAtALift(t *testing.T) {
+	text, err := os.ReadFile("../testdata/jobs/lift-loads-more.yaml")
+	require.NoError(t, err)
+	cut := strings.Replace(string(text), "count: 12, splay: [0, 2, 4, 4, 4, 6, 6, 6, 6, 6, 6, 6]", "count: 8, splay: [0, 2, 4, 4, 4, 6, 6, 6]", 1)
+	j, built := open(t, string(text)), open(t, cut).Figures.Stacks[0].Points[0]
+	front, rear := j.Figures.Stacks[0].Points[0], j.Figures.Stacks[0].Points[1]
+	assert.Equal(t, MostCarried{"", rear.Carried}, rear.Most)
+	assert.Equal(t, "lift 2", front.Most.Where)
+	assert.InDelta(t, built.Static, front.Most.Static, 1e-9)
+	assert.InDelta(t, built.Design, front.Most.Design, 1e-9)
+	assert.Greater(t, front.Most.Static, front.Design, "at rest at lift 2: more than the design load finished")
+	assert.InDelta(t, (built.Static-52-26.4)*1.05/800, front.HoistUse, 1e-9, "the hoist is used most there too")
+	_, pages := paperOf(t, j)
+	u := j.unit()
+	static, design := u.load(built.Static), u.load(built.Design)
+	assert.Contains(t, textOf(pages, "POINTS"), strings.Join([]string{"AT LIFT 2, more", static, u.also(built.Static), design, u.also(built.Design)}, " "))
+	assert.Contains(t, textOf(pages, "COVER"), "AT LIFT 2 "+static+" static, "+design+" design")
+	assert.Contains(t, textOf(pages, "SL PINS"), "MORE AT LIFT 2: "+static+" static, "+design+" design")
+	assert.Contains(t, textOf(pages, "SL CALCULATION"), "prints "+u.venue(built.Static))
+	assert.Regexp(t, `MORE AT LIFT 2: +`+static+` +`+design, j.PointsReport())
 }
 
 // TestOtherPoints: what carries no stack is counted by hand: 60 and 40 kg, at

@@ -221,7 +221,10 @@ func folded(s string, n int) (lines []string) {
 	line := ""
 	for _, word := range strings.Fields(s) {
 		for r := []rune(word); len(r) > n; r = []rune(word) {
-			lines, line, word = append(lines, strings.Fields(line+" "+string(r[:n]))...), "", string(r[n:])
+			if line != "" {
+				lines, line = append(lines, line), ""
+			}
+			lines, word = append(lines, string(r[:n])), string(r[n:])
 		}
 		if line != "" && len([]rune(line))+1+len([]rune(word)) > n {
 			lines, line = append(lines, line), ""

@@ -20,7 +20,7 @@ func (j *Job) PointsReport() string {
 		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.load(t.Static), u.also(t.Static), u.load(t.Design), u.also(t.Design))
 	}
 	p := j.job.Practice
-	says := fmt.Sprintf("static: with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
+	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
 		factors(p), trimmed(1+p.MassTolerance), j.job.HeightsFrom)
 	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
@@ -40,6 +40,9 @@ func (j *Job) reportPlaces(b *strings.Builder) {
 				alone = u.load(p.Alone)
 			}
 			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone)
+			if m := p.Most; m.Where != "" {
+				row("", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.load(m.Static), u.load(m.Design), "")
+			}
 		}
 	}
 	for _, o := range j.Figures.Others {
@@ -56,18 +59,23 @@ func (j *Job) reportHeights(b *strings.Builder) {
 			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.length(p.PickHeight), u.length(p.LowHook), u.known(p.HighHook), u.known(p.ChainNeeded), percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
-			fmt.Fprintln(b, strings.Join(folded("  "+p.ID+": "+h.hoistSum(n), columns), "\n    "))
+			writeUnder(b, p.ID+": "+h.hoistSum(n))
 		}
 	}
 	for _, o := range j.Figures.Others {
 		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.length(o.Height))
-		fmt.Fprintln(b, strings.Join(folded("  "+o.ID+": "+o.What, columns), "\n    "))
+		writeUnder(b, o.ID+": "+o.What)
 	}
+}
+
+// writeUnder writes a sentence set in below a row.
+func writeUnder(b *strings.Builder, says string) {
+	fmt.Fprintln(b, "  "+strings.Join(folded(says, columns-4), "\n    "))
 }
 
 // pointColumns head the venue's table as data. SI units stand in the names.
 var pointColumns = []string{"point", "stack", "what", "held", "stage_left_m", "downstage_m", "pick_height_m", "low_hook_m", "high_hook_m", "chain_needed_m",
-	"static_kg", "design_kg", "static_kn", "design_kn", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn"}
+	"static_kg", "design_kg", "static_kn", "design_kn", "most_at", "most_static_kg", "most_design_kg", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn"}
 
 // PointsCSV writes the venue's table as comma-separated values: a row per point,
 // numbers not rounded, nothing where something is not known or does not apply.
@@ -85,7 +93,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	}
 	for _, o := range j.Figures.Others {
 		rows = append(rows, []string{o.ID, "", o.What, "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
-			exact(o.Static), exact(o.Design), exact(kilonewtons(o.Static)), exact(kilonewtons(o.Design)), "", "", "", "", "", "all", "", ""})
+			exact(o.Static), exact(o.Design), exact(kilonewtons(o.Static)), exact(kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", ""})
 	}
 	return w.WriteAll(rows)
 }
@@ -104,7 +112,7 @@ func (h *hung) csvRow(i int, p PointFigures) []string {
 		held = "yes"
 	}
 	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),
-		exact(p.Static), exact(p.Design), exact(kilonewtons(p.Static)), exact(kilonewtons(p.Design)), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
+		exact(p.Static), exact(p.Design), exact(kilonewtons(p.Static)), exact(kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
 		"hoist, chain and rigging", secondary, rating}
 }
 

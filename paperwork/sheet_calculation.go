@@ -183,7 +183,7 @@ func (h *hung) checkRows() (rows [][]string) {
 func (h *hung) modelLimits() []string {
 	lines := []string{
 		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
-		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°): compare with the maker's drawing.",
+		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",
 		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
 			share(h.job.Practice.SideShare), share(1-h.job.Practice.SideShare)),
 		"Masses and centres of gravity are those the job gives; nothing was weighed. What is tied on and is not in the job is not in the sums.",

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -118,13 +119,16 @@ func (h *hung) twoPickSteps() []layouts.Step {
 // pointSteps are what the roof carries.
 func (h *hung) pointSteps() (steps []layouts.Step) {
 	u, p := h.unit(), h.job.Practice
-	plus, dynamic := symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)}
+	plus := symbol{"t", trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
 		m, id := pick.Hoist, h.pointID(i)
 		line := []symbol{{"m_r", u.tenth(pick.Below.Mass)}, {"m_h", u.tenth(m.Mass)}, {"c", u.perLength(m.ChainMass)}, {"l", u.span(m.ChainLength)}, {"m_a", u.tenth(pick.Above.Mass)}}
 		steps = append(steps,
-			step(id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", "S = P + m_r + m_h + c · l + m_a", u.tenth(h.static(i)), u.venue(h.static(i)), append(line, symbol{"P", u.tenth(h.finished.loads[i])})...),
-			step(id+", design: tolerance t, dynamic factor D", "design = S · (1 + t) · D", u.tenth(h.design(h.static(i))), u.venue(h.design(h.static(i))), symbol{"S", u.tenth(h.static(i))}, plus, dynamic))
+			h.staticStep(h.finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
+			h.designStep(h.finished, i, id+", design: tolerance t, dynamic factor D"))
+		if peak := h.peak(i); peak.where != "" {
+			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.where+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.where))
+		}
 		if len(h.Picks) == 2 {
 			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.venue(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))
 		}
@@ -132,20 +136,34 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 	return steps
 }
 
+// staticStep is what point i carries at rest in a state; line is what hangs in
+// its line besides the pick.
+func (h *hung) staticStep(s state, i int, of string, line []symbol) layouts.Step {
+	u, static := h.unit(), h.static(s, i)
+	return step(of, "S = P + m_r + m_h + c · l + m_a", u.tenth(static), u.venue(static), append(slices.Clone(line), symbol{"P", u.tenth(s.loads[i])})...)
+}
+
+// designStep is the design load of point i in a state.
+func (h *hung) designStep(s state, i int, of string) layouts.Step {
+	u, p, c := h.unit(), h.job.Practice, h.carried(s, i)
+	return step(of, "design = S · (1 + t) · D", u.tenth(c.Design), u.venue(c.Design),
+		symbol{"S", u.tenth(c.Static)}, symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)})
+}
+
 // worstJoint returns the joint, counted from 0, whose pins are used most as the
 // stack hangs finished; where none has a rating, the one with the largest force.
 func (h *hung) worstJoint() int {
-	worst, most := 0, -1.0
+	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
 	for k, j := range h.finished.joints {
 		c := h.Cabinets[k]
-		hinge, link := calc.PinForce(j.Hinge(), c.HingePins, h.job.Practice.SideShare), calc.PinForce(j.Link, c.LinkPins, h.job.Practice.SideShare)
-		used := math.Max(hinge, link) / 1e9 // without a rating: behind every joint that has one
+		hinge, link := h.pinLoad(j.Hinge(), c.HingePins), h.pinLoad(math.Abs(j.Link), c.LinkPins)
+		forces[k] = math.Max(hinge, link)
 		if r := h.ratings(k); r != nil {
-			used = math.Max(hinge/r.Hinge, link/r.Link)
-		}
-		if used > most {
-			worst, most = k, used
+			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
 		}
 	}
-	return worst
+	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
+		return worst
+	}
+	return slices.Index(forces, slices.Max(forces))
 }

@@ -96,9 +96,22 @@ func TestLongestWordsFit(t *testing.T) {
 	for i := range 60 { // as many as a job may have
 		head += fmt.Sprintf("  - id: T%d\n", 10+i) + stack
 	}
-	j := open(t, head)
-	require.Len(t, j.cautionSheet().Stacks, 1)
-	cautionPages(t, j)
+	for _, paper := range []string{"", "paper: {size: Letter}\n"} {
+		j := open(t, paper+head)
+		require.Len(t, j.cautionSheet().Stacks, 1)
+		cautionPages(t, j)
+		require.Equal(t, 60, openItemsOf(j, "Not known: no secondary named: ask the venue"), "each stack stands at the item, however many rows it takes")
+	}
+}
+
+// openItemsOf counts the stacks and gear entries at which an open item stands.
+func openItemsOf(j *Job, says string) (n int) {
+	for _, o := range j.openItems() {
+		if o.Says == says {
+			n += len(strings.Split(o.Where, ", "))
+		}
+	}
+	return n
 }
 
 // TestHoistIsAMotor: where the sheet first says hoist, it says that crews call

@@ -15,7 +15,8 @@ var common = []source{"common practice"}
 // rules and the LOLER regulations where the law is published; the DGUV rules in
 // copies of the editions of 2013 (54) and 2020 (215-313); the ASME standards in
 // extracts of the editions of 2005 (B30.10) and 2010 (B30.26); EM 385-1-1 in a
-// course's extract of section 15.
+// course's extract of section 15; IGVW SQP2 and 1926.251(a) only as others quote
+// them.
 func read(cites ...string) (all []source) {
 	for _, c := range cites {
 		all = append(all, source(c))

@@ -2,7 +2,6 @@ package paperwork
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -69,6 +68,9 @@ func (h *hung) coverRow() layouts.StackRow {
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
 	for _, p := range h.points {
 		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
+		if m := p.Most; m.Where != "" {
+			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
+		}
 		if len(h.Picks) == 2 {
 			is += ", " + u.load(p.Alone) + " if alone"
 		}
@@ -107,17 +109,31 @@ func (j *Job) openItems() (items []layouts.OpenItem) {
 			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + h.findingWords(f)})
 		}
 	}
-	at := map[string]int{} // of each sentence, its place among the items
+	if j.job.Datum == "" {
+		items = append(items, layouts.OpenItem{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
+	}
+	return append(items, j.openOfStacks()...)
+}
+
+// itemMost is the most stacks or gear entries that stand together at one open
+// item: a row of the cover is not cut.
+const itemMost = 12
+
+// openOfStacks gathers what is not settled of stacks and gear.
+func (j *Job) openOfStacks() (items []layouts.OpenItem) {
+	at, listed := map[string]int{}, map[layouts.OpenItem]bool{} // of each sentence, its latest place among the items; what is in them
 	for _, h := range j.stacks {
 		for _, o := range h.open() {
-			i, seen := at[o.Says]
-			switch {
-			case !seen:
-				at[o.Says] = len(items)
-				items = append(items, o)
-			case !slices.Contains(strings.Split(items[i].Where, ", "), o.Where):
-				items[i].Where += ", " + o.Where
+			if listed[o] {
+				continue
 			}
+			listed[o] = true
+			if i, seen := at[o.Says]; seen && strings.Count(items[i].Where, ", ")+1 < itemMost {
+				items[i].Where += ", " + o.Where
+				continue
+			}
+			at[o.Says] = len(items)
+			items = append(items, o)
 		}
 	}
 	return items
@@ -149,6 +165,9 @@ func (h *hung) open() (items []layouts.OpenItem) {
 		if p.Hoist.Class == "" {
 			add(p.Hoist.Key, "Not known: class of the hoist; may it hold over people? Ask the venue")
 		}
+	}
+	if h.Dolly == nil {
+		add(h.ID, "Not checked: no dolly named, so chain reach and headroom as it rolls in are not worked out")
 	}
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")

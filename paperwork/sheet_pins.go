@@ -2,8 +2,8 @@ package paperwork
 
 import (
 	"fmt"
+	"strings"
 
-	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 )
@@ -130,19 +130,35 @@ func (h *hung) pinFigures() []layouts.Line {
 	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.load(s.centre.Mass), Says: h.massWords()}}
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
-		use := percent(kg * (1 + h.job.Practice.MassTolerance) * calc.G / (p.Hoist.Capacity * h.job.Practice.HoistUse))
 		lines = append(lines, layouts.Line{
 			Of: label("Hoist (motor)", h.end(i)), Figure: u.load(kg),
-			Says: fmt.Sprintf("%s, %s of %s", h.plusTolerance(kg), use, h.hoistLimit(p.Hoist)),
+			Says: fmt.Sprintf("%s, %s of %s%s", h.plusTolerance(kg), percent(h.useOf(i, kg)), h.hoistLimit(p.Hoist), h.moreOnHook(i)),
 		})
 	}
 	for _, p := range h.pointFigures() {
 		lines = append(lines, layouts.Line{
 			Of: "Point " + p.ID, Figure: u.load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)", u.load(p.Design), h.factors()),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.load(p.Design), h.factors(), u.moreAt(p.Most)),
 		})
 	}
 	return append(lines, h.inclinometer()...)
+}
+
+// moreOnHook says at which lift a hoist holds more than finished, if at one.
+func (h *hung) moreOnHook(i int) string {
+	peak := h.peak(i)
+	if peak.where == "" {
+		return ""
+	}
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.where), h.plusTolerance(h.hook(peak, i)))
+}
+
+// moreAt says at which lift a point carries more than finished, if at one.
+func (u units) moreAt(m MostCarried) string {
+	if m.Where == "" {
+		return ""
+	}
+	return fmt.Sprintf("; MORE AT %s: %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
 }
 
 // label joins a word and the end of the bar it is at.

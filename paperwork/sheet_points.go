@@ -25,13 +25,16 @@ func (j *Job) pointSheet() layouts.Points {
 func (j *Job) pointFacts() []layouts.Fact {
 	p := j.job.Practice
 	facts := []layouts.Fact{
-		{Of: "Datum of the plan", Is: j.datum() + ". Stage left is the audience's right"},
+		{Of: "Datum of the plan", Is: strings.TrimRight(j.datum(), ".") + ". Stage left is the audience's right"},
 		{Of: "Heights above", Is: j.job.HeightsFrom},
-		{Of: "Static", Is: "at rest, with hoist (motor), all of its chain and all rigging"},
-		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping, snatching)",
+		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
+		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
 			trimmed(1+p.MassTolerance), share(p.MassTolerance), trimmed(p.DynamicFactor))},
 		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", trimmed(1+p.MassTolerance))},
-		{Of: "Chain needed", Is: "from the high hook down to the lowest the hook must reach, onto the bar on dolly A"},
+		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.unit().length(p.LimitReserve))},
+	}
+	if j.peaks() {
+		facts = append(facts, layouts.Fact{Of: "AT A LIFT", Is: "this point carries more while the stack is being built than when it is finished. Hold the larger against the limit"})
 	}
 	if held := j.includesHeld(); held != "" {
 		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.heldWords() + ". It must not be flown as described; its points stand here and in every total"})
@@ -41,9 +44,9 @@ func (j *Job) pointFacts() []layouts.Fact {
 
 // pointNotes say what the table leaves out.
 var pointNotes = []string{
-	"Rows are rounded up; a total is the true sum rounded up. Sums in a row show tenths, so their last figure may differ by one.",
+	"Rows are rounded up; a total is the true sum of finished stacks rounded up. Sums in a row show tenths, so their last figure may differ by one.",
 	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
-	"A hoist's use counts what hangs on its hook, with mass tolerance and without dynamic factor, against capacity. Design loads are for roof and gear.",
+	"A hoist's use counts the most on its hook at any lift, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
 	"With one hoist slack only its point and its hoist are worked out here: bar, pick hole, pins and the tilt it swings to are not.",
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
@@ -69,7 +72,7 @@ func (h *hung) secondaryWords() string {
 
 func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
 	u := h.unit()
-	alone, sums := layouts.Load{Is: "one hoist"}, []string{h.staticSum(i), h.hoistSum(i)}
+	alone, sums := layouts.Load{Is: "one hoist"}, h.staticSums(i)
 	if len(h.Picks) == 2 {
 		alone, sums = u.twice(p.Alone), append(sums, h.aloneSum(i))
 	}
@@ -78,9 +81,39 @@ func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
 		Where: []string{u.across(p.StageLeft), u.upDown(p.Downstage)},
 		Loads: []layouts.Load{u.twice(p.Static), u.twice(p.Design), alone},
 		Heights: []string{"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook),
-			"high hook " + u.known(p.HighHook), "chain needed " + u.known(p.ChainNeeded)},
-		Sums: sums,
+			"high hook " + u.known(p.HighHook), h.chainWords(i, p)},
+		Sums: sums, Lift: p.Most.Where, AtLift: u.atLift(p.Most),
 	}
+}
+
+// peaks reports whether any point carries more at a lift than finished.
+func (j *Job) peaks() bool {
+	for _, s := range j.Figures.Stacks {
+		for _, p := range s.Points {
+			if p.Most.Where != "" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// atLift writes what a point carries at a lift, nothing where it carries no
+// more there.
+func (u units) atLift(m MostCarried) []layouts.Load {
+	if m.Where == "" {
+		return nil
+	}
+	return []layouts.Load{u.twice(m.Static), u.twice(m.Design)}
+}
+
+// chainWords write how much chain a hoist needs of what it has.
+func (h *hung) chainWords(i int, p PointFigures) string {
+	if p.ChainNeeded == nil {
+		return "chain needed " + notGiven
+	}
+	u := h.unit()
+	return fmt.Sprintf("chain needed %s of %s", u.length(*p.ChainNeeded), u.length(h.Picks[i].Hoist.ChainLength))
 }
 
 // twice writes a load in both units.
@@ -94,18 +127,28 @@ func (u units) known(m *float64) string {
 	return u.length(*m)
 }
 
-// staticSum writes what a point's static load includes.
-func (h *hung) staticSum(i int) string {
-	u, p := h.unit(), h.Picks[i]
-	return fmt.Sprintf("Static: pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
-		u.part(h.finished.loads[i]), u.part(p.Below.Mass), u.part(p.Hoist.Mass), u.part(p.Hoist.ChainMass*p.Hoist.ChainLength),
-		u.part(p.Above.Mass), u.part(h.static(i)), u.mass())
+// staticSums write what a point's static load includes, finished and at the lift
+// that loads it more, and what its hoist holds.
+func (h *hung) staticSums(i int) []string {
+	sums := []string{h.staticSum(h.finished, i, "Static")}
+	if peak := h.peak(i); peak.where != "" {
+		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.where))
+	}
+	return append(sums, h.hoistSum(i))
 }
 
-// hoistSum writes a hoist, what it holds and how much of it that is.
+// staticSum writes what a point's static load includes in a state.
+func (h *hung) staticSum(s state, i int, of string) string {
+	u, p := h.unit(), h.Picks[i]
+	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
+		u.part(s.loads[i]), u.part(p.Below.Mass), u.part(p.Hoist.Mass), u.part(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.part(p.Above.Mass), u.part(h.static(s, i)), u.mass())
+}
+
+// hoistSum writes a hoist, the most that it holds and how much of it that is.
 func (h *hung) hoistSum(i int) string {
-	m := h.Picks[i].Hoist
-	return fmt.Sprintf("Hoist: %s of %s, %s used", h.plusTolerance(h.hook(h.finished, i)), h.hoistLimit(m), percent(h.hoistUse(h.finished, i)))
+	m, peak := h.Picks[i].Hoist, h.peak(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", after(" at ", peak.where), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), percent(h.hoistUse(peak, i)))
 }
 
 // steelWords write how high the steel is, over each pick where that differs.

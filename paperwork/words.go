@@ -175,12 +175,12 @@ func splay(deg float64) string { return trimmed(deg) }
 
 // across writes a plan position left or right of the datum.
 func (u units) across(m float64) string {
-	return u.offset(m, "stage left", "stage right", "on the centre line")
+	return u.offset(m, "stage left", "stage right", u.length(0)+" across")
 }
 
 // upDown writes a plan position up or down stage of the datum.
 func (u units) upDown(m float64) string {
-	return u.offset(m, "downstage", "upstage", "on the datum line")
+	return u.offset(m, "downstage", "upstage", u.length(0)+" up or down")
 }
 
 func (u units) offset(m float64, positive, negative, none string) string {
