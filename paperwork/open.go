@@ -9,20 +9,22 @@ import (
 
 // Job is a job read and worked out.
 type Job struct {
+	file    string
 	job     *job.Job
 	stacks  []*hung
 	Figures Figures
 }
 
-// Open reads a job file and works it out. file is the name that complaints
-// give. A job that is at fault gives complaints and no Job; any other error is
-// a fault of hangpack.
-func Open(file string, src io.Reader) (*Job, job.Complaints, error) {
-	j, complaints := job.Read(file, src, layouts.Prints)
+// Open reads a job file and the gear files that it names, which open opens, and
+// works it out. file is its path, and the name that complaints give. A job that
+// is at fault gives complaints and no Job; any other error is a fault of
+// hangpack.
+func Open(file string, src io.Reader, open job.Opener) (*Job, job.Complaints, error) {
+	j, complaints := job.Read(file, src, open, layouts.Prints)
 	if len(complaints) > 0 {
 		return nil, complaints, nil
 	}
-	worked := &Job{job: j}
+	worked := &Job{job: j, file: file}
 	for i := range j.Stacks {
 		h, err := hang(j, &j.Stacks[i])
 		if err != nil {
@@ -33,6 +35,10 @@ func Open(file string, src io.Reader) (*Job, job.Complaints, error) {
 	worked.Figures = figures(j, worked.stacks)
 	return worked, nil, nil
 }
+
+// Files returns the paths of the files that the job was read from: its own and
+// those of its gear files.
+func (j *Job) Files() []string { return append([]string{j.file}, j.job.GearFiles...) }
 
 // Held reports whether any stack of the job is held.
 func (j *Job) Held() bool {

@@ -210,7 +210,7 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 // open reads a job that has no complaint.
 func open(t *testing.T, yaml string) *Job {
 	t.Helper()
-	j, complaints, err := Open("job.yaml", strings.NewReader(yaml))
+	j, complaints, err := Open("job.yaml", strings.NewReader(yaml), nil)
 	require.NoError(t, err)
 	require.Empty(t, complaints)
 	return j

@@ -108,7 +108,7 @@ func open(file string, stderr io.Writer) (j *paperwork.Job, code int, ok bool) {
 		fmt.Fprintf(stderr, "hangpack: %s is a folder; name a job file\n", file)
 		return nil, exitFailed, false
 	}
-	j, complaints, err := paperwork.Open(file, f)
+	j, complaints, err := paperwork.Open(file, f, opened)
 	if err != nil {
 		fmt.Fprintf(stderr, "hangpack: %s: %v\n", file, err)
 		return nil, exitFailed, false
@@ -118,6 +118,15 @@ func open(file string, stderr io.Writer) (j *paperwork.Job, code int, ok bool) {
 		return nil, exitWrong, false
 	}
 	return j, exitDone, true
+}
+
+// opened opens a gear file.
+func opened(path string) (io.ReadCloser, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, errors.Unwrap(err)
+	}
+	return f, nil
 }
 
 // complain prints complaints, one a line, and how many there are.

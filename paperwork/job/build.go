@@ -25,7 +25,7 @@ func (r *reader) build(root *value) *Job {
 		URL:    root.word("job.url"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
-		Fingerprint: r.fingerprint(),
+		Fingerprint: r.fingerprint(), GearFiles: r.paths,
 	}
 	r.uniqueIDs(root)
 	g := r.gear(root)
@@ -81,15 +81,22 @@ func practice(p *value) Practice {
 
 // gear reads what the stacks are made of.
 func (r *reader) gear(root *value) gear {
-	all := root.field("gear")
+	all := r.allGear(root)
 	cabinets := each(all, "cabinets", r.cabinet)
+	if r.gearLost {
+		cabinets = nil
+	}
 	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
-	return gear{
+	g := gear{
 		cabinets: cabinets,
 		bars:     each(all, "bars", bar),
 		dollies:  each(all, "dollies", newDolly),
 		hoists:   each(all, "hoists", newHoist),
 	}
+	if r.gearLost {
+		return gear{}
+	}
+	return g
 }
 
 // each reads the gear of one kind, by name. It is nil where another complaint

@@ -2,7 +2,8 @@ package job
 
 func (r *reader) cabinet(key string, v *value) *Cabinet {
 	c := &Cabinet{
-		Key: key, Name: v.word("name"), Mass: v.number("mass"),
+		Origin: origin(v),
+		Key:    key, Name: v.word("name"), Mass: v.number("mass"),
 		Width: v.number("width"), Depth: v.number("depth"),
 		FrontHeight: v.number("front_height"), BackHeight: v.number("back_height"),
 		HingeBehindFront: v.number("hinge_behind_front"), HingeBelowTop: v.number("hinge_below_top"),
@@ -57,7 +58,8 @@ func pinRatings(v *value) *PinRatings {
 
 func (r *reader) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
 	b := &Bar{
-		Key: key, Mass: v.number("mass"),
+		Origin: origin(v),
+		Key:    key, Mass: v.number("mass"),
 		CentreOfGravity: r.offset(v.field("centre_of_gravity")),
 		PickHoles:       r.pickHoles(v.field("pick_holes")),
 		LinkArm:         v.number("link_arm"),
@@ -79,20 +81,22 @@ func (r *reader) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	}
 	for _, name := range v.names {
 		limit := v.fields[name]
-		use := &value{key: limit.key, line: limit.home.line, col: limit.home.col, text: name}
+		use := &value{key: limit.key, spot: limit.home, text: name}
 		named(r, use, cabinets, "gear.cabinets")
 		limits = append(limits, Most{name, int(limit.num)})
 	}
 	return limits
 }
 
+func origin(v *value) Origin { return Origin{Source(v.word("source")), v.word("as_of")} }
+
 func newDolly(key string, v *value) *Dolly {
-	return &Dolly{Key: key, Takes: v.count("takes"), Mass: v.number("mass"), DeckHeight: v.number("deck_height")}
+	return &Dolly{Origin: origin(v), Key: key, Takes: v.count("takes"), Mass: v.number("mass"), DeckHeight: v.number("deck_height")}
 }
 
 func newHoist(key string, v *value) *Hoist {
 	return &Hoist{
-		Key: key, Capacity: v.number("capacity"), Mass: v.number("mass"),
+		Origin: origin(v), Key: key, Capacity: v.number("capacity"), Mass: v.number("mass"),
 		ChainMass: v.number("chain_mass"), ChainLength: v.number("chain_length"),
 		Falls: v.count("falls"), Headroom: v.number("headroom"), Class: v.word("class"),
 	}

@@ -1,8 +1,9 @@
 package job
 
 import (
+	"cmp"
 	"fmt"
-	"sort"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -16,6 +17,7 @@ type Complaint struct {
 	Message   string // what is wrong; what would be right
 	Text      string // the line as it stands in the file; "" where it cannot be read
 	Near      bool   // Line is the best that is known, and Col says nothing
+	order     int    // of its file
 }
 
 // Error returns the complaint as one line: FILE:LINE:COL: message.
@@ -26,7 +28,8 @@ func (c Complaint) Error() string {
 // String returns what Error does.
 func (c Complaint) String() string { return c.Error() }
 
-// Complaints are all that is wrong with a job file, in its order.
+// Complaints are all that is wrong with a job file, in its order and
+// those of its gear files after it.
 type Complaints []Complaint
 
 // Error returns the complaints, one a line.
@@ -39,11 +42,8 @@ func (c Complaints) Error() string {
 }
 
 func (c Complaints) sort() {
-	sort.SliceStable(c, func(i, j int) bool {
-		if c[i].Line != c[j].Line {
-			return c[i].Line < c[j].Line
-		}
-		return c[i].Col < c[j].Col
+	slices.SortStableFunc(c, func(a, b Complaint) int {
+		return cmp.Or(cmp.Compare(a.order, b.order), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Col, b.Col))
 	})
 }
 

@@ -104,7 +104,7 @@ func TestLongestTextsAreAccepted(t *testing.T) {
 func TestTooLarge(t *testing.T) {
 	j, complaints := readText(least + strings.Repeat("# padding\n", 110_000))
 	assert.Nil(t, j)
-	assert.Equal(t, "job.yaml:1:1: the file is larger than 1 MiB; a job is a few pages of text", complaints.Error())
+	assert.Equal(t, "job.yaml:1:1: the file is larger than 1 MiB; it should be a few pages of text", complaints.Error())
 	_, complaints = readText(least + strings.Repeat("#", sizeMost-len(least)))
 	assert.Empty(t, complaints, "1 MiB itself is read")
 }

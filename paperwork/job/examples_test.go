@@ -24,7 +24,7 @@ func TestExamplesWhateverTheFont(t *testing.T) {
 		f, err := os.Open(filepath.Join("..", "..", "examples", name))
 		require.NoError(t, err)
 		defer f.Close()
-		j, complaints := Read(name, f, anything)
+		j, complaints := Read(name, f, fromDisk, anything)
 		assert.Empty(t, complaints, name)
 		assert.NotNil(t, j, name)
 	}

@@ -70,7 +70,7 @@ func lines(t *testing.T, doc *yaml.Node) []string {
 	t.Helper()
 	text, err := yaml.Marshal(doc)
 	require.NoError(t, err)
-	r := newReader("job.yaml", anything)
+	r := newReader("job.yaml", fromDisk, anything)
 	r.job(r.parse(text))
 	return slices.Sorted(slices.Values(r.given))
 }

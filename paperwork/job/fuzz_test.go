@@ -23,7 +23,7 @@ func FuzzRead(f *testing.F) {
 	f.Add("0:\n<<:\n  {}:\n") // panics in yaml.v3, its issue 895
 	f.Add("job: &a {title: *a}\n---\n")
 	f.Fuzz(func(t *testing.T, text string) {
-		j, complaints := Read("job.yaml", strings.NewReader(text), latin)
+		j, complaints := Read("job.yaml", strings.NewReader(text), fromDisk, latin)
 		if (j == nil) == (len(complaints) == 0) {
 			t.Fatalf("job is nil: %v, with %d complaints", j == nil, len(complaints))
 		}

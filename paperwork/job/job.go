@@ -23,7 +23,8 @@ type Job struct {
 	Practice     Practice
 	Stacks       []Stack      // in the order of the file; at least one
 	OtherPoints  []OtherPoint // in the order of the file; nil when not given
-	Fingerprint  string       // 8 hex digits over all that the job gives
+	Fingerprint  string       // 8 hex digits over all that the job and its gear files give
+	GearFiles    []string     // paths of the gear files read; nil when not given
 }
 
 // Practice is what the shop checks by. Shares and tolerances are fractions of
@@ -57,8 +58,22 @@ type Hole struct {
 // newtons.
 type PinRatings struct{ Hinge, Link float64 }
 
+// Origin is where the figures of a gear entry come from, and of which day they
+// are.
+type Origin struct {
+	Source Source
+	AsOf   string // YYYY-MM-DD; "" when not given
+}
+
+// Source is data_sheet, label, weighed, drawing, estimate, or "" when not given.
+type Source string
+
+// Estimate is the Source of figures that nobody has looked up or weighed.
+const Estimate Source = "estimate"
+
 // Cabinet is one type of loudspeaker.
 type Cabinet struct {
+	Origin
 	Key, Name                             string
 	Mass                                  float64 // kg
 	Width, Depth, FrontHeight, BackHeight float64 // m
@@ -84,6 +99,7 @@ type PickHole struct {
 
 // Bar is one type of bar.
 type Bar struct {
+	Origin
 	Key                string
 	Mass               float64 // kg
 	CentreOfGravity    Offset
@@ -107,6 +123,7 @@ type TiltLimit struct{ Down, Up float64 }
 
 // Dolly is one type of dolly.
 type Dolly struct {
+	Origin
 	Key        string
 	Takes      int
 	Mass       float64 // kg
@@ -115,6 +132,7 @@ type Dolly struct {
 
 // Hoist is one type of hoist.
 type Hoist struct {
+	Origin
 	Key         string
 	Capacity    float64 // N
 	Mass        float64 // kg, without its chain

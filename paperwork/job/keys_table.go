@@ -3,7 +3,8 @@ package job
 import "slices"
 
 // The table of keys.
-var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, barKeys, otherGearKeys, stackKeys, hangKeys, pointKeys)
+var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, originKeys("gear.cabinets.*"), barKeys, originKeys("gear.bars.*"),
+	dollyKeys, originKeys("gear.dollies.*"), hoistKeys, originKeys("gear.hoists.*"), stackKeys, hangKeys, pointKeys)
 
 var jobKeys = []Key{
 	section("job", Required, "what show this is"),
@@ -24,7 +25,7 @@ var jobKeys = []Key{
 var practiceKeys = []Key{
 	section("practice", Defaulted, "what the shop checks by"),
 	percentage("practice.mass_tolerance", 0, 0.3, false, "5 %", "how far real masses may be from the data sheet"),
-	{Path: "practice.dynamic_factor", Kind: Number, Min: 1, Max: 3, Need: Defaulted, Default: "1.25", Meaning: "for starting, stopping and snatching"},
+	{Path: "practice.dynamic_factor", Kind: Number, Min: 1, Max: 3, Need: Defaulted, Default: "1.25", Meaning: "for starting and stopping"},
 	percentage("practice.hoist_use", 0, 1, true, "100 %", "most of a hoist's capacity"),
 	percentage("practice.gear_use", 0, 1, true, "100 %", "most of a rating"),
 	percentage("practice.side_share", 0.5, 1, false, "60 %", "of a joint's force on the worse side, where it has a pin each side"),
@@ -37,7 +38,9 @@ var practiceKeys = []Key{
 }
 
 var cabinetKeys = []Key{
-	section("gear", Required, "what the stacks are made of"),
+	items("gear_files", 1, 16, Optional, "", "files with more of the section gear, shared by jobs"),
+	words("gear_files[]", 255, Optional, "", "path of one, as from this job's folder"),
+	section("gear", Required, "what the stacks are made of; neither it nor its kinds are required beside gear_files"),
 	{Path: "gear.cabinets", Kind: Names, Max: nameMost, Need: Required, Meaning: "types of cabinet, by name"},
 	section("gear.cabinets.*", Optional, "one type of cabinet"),
 	words("gear.cabinets.*.name", nameMost, Derived, "its key", "name on paper"),
@@ -115,12 +118,15 @@ var barKeys = []Key{
 	load("gear.bars.*.pin_ratings.link", forces, Required, "of a link pin"),
 }
 
-var otherGearKeys = []Key{
+var dollyKeys = []Key{
 	{Path: "gear.dollies", Kind: Names, Max: nameMost, Need: Optional, Meaning: "dollies, by name"},
 	section("gear.dollies.*", Optional, "one type of dolly"),
 	tally("gear.dollies.*.takes", 1, 40, Required, "", "cabinets it takes"),
 	mass("gear.dollies.*.mass", 0, 5000, Required, "", "mass of one"),
 	size("gear.dollies.*.deck_height", Required, "", "what it rolls on up to its deck"),
+}
+
+var hoistKeys = []Key{
 	{Path: "gear.hoists", Kind: Names, Max: nameMost, Need: Required, Meaning: "hoists, by name"},
 	section("gear.hoists.*", Optional, "one type of hoist"),
 	load("gear.hoists.*.capacity", masses, Required, "what it may hold"),
@@ -130,4 +136,12 @@ var otherGearKeys = []Key{
 	tally("gear.hoists.*.falls", 1, 8, Defaulted, "1", "falls of chain"),
 	size("gear.hoists.*.headroom", Required, "", "hook to hook, run right up"),
 	words("gear.hoists.*.class", 48, Optional, "", "may it hold over people? in the shop's own words"),
+}
+
+// originKeys say where the figures of a gear entry come from.
+func originKeys(path string) []Key {
+	return []Key{
+		choice(path+".source", Optional, "", "where its figures come from", "data_sheet", "label", "weighed", "drawing", "estimate"),
+		{Path: path + ".as_of", Kind: Date, Need: Optional, Meaning: "of which day they are, YYYY-MM-DD"},
+	}
 }

@@ -60,7 +60,7 @@ func TestDefaultsOfKeys(t *testing.T) {
 // out, and so may one of each pair and the spacing of a single hole. Names and
 // items of lists aside, all else without a default is required.
 func TestOptionalKeys(t *testing.T) {
-	want := strings.Fields(`job.prepared_by job.contact job.datum job.url
+	want := strings.Fields(`job.prepared_by job.contact job.datum job.url gear_files
 		gear.cabinets.*.transport gear.cabinets.*.pin_ratings
 		gear.bars.*.rating gear.bars.*.pick_rating gear.bars.*.most gear.bars.*.tilt_limit gear.bars.*.pin_ratings gear.dollies
 		gear.bars.*.pick_holes.spacing gear.hoists.*.class stacks[].secondary other_points
@@ -70,6 +70,9 @@ func TestOptionalKeys(t *testing.T) {
 		stacks[].hang.front_hole stacks[].hang.rear_hole stacks[].extras stacks[].extras[].on_cabinet
 		stacks[].rigging_below.front stacks[].rigging_below.rear stacks[].rigging_above.front stacks[].rigging_above.rear
 		gear.cabinets.*.centre_of_gravity.behind_front gear.cabinets.*.centre_of_gravity.below_top`)
+	for _, kind := range []string{"cabinets", "bars", "dollies", "hoists"} {
+		want = append(want, "gear."+kind+".*.source", "gear."+kind+".*.as_of")
+	}
 	for _, placed := range []string{"gear.cabinets.*.centre_of_gravity", "gear.bars.*.centre_of_gravity", "gear.bars.*.pick_holes", "gear.bars.*.pick_holes[]", "stacks[].extras[]"} {
 		for _, way := range []string{".behind_hinge", ".ahead_of_hinge", ".below_hinge", ".above_hinge"} {
 			want = append(want, placed+way)
@@ -108,7 +111,7 @@ func TestRangeEdges(t *testing.T) {
 
 // TestLengthEdges: texts, names and lists at their most, and one more.
 func TestLengthEdges(t *testing.T) {
-	r := newReader("job.yaml", latin)
+	r := newReader("job.yaml", fromDisk, latin)
 	for _, k := range Keys() {
 		most := int(k.Max)
 		switch k.Kind {

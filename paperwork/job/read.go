@@ -17,14 +17,29 @@ import (
 // sizeMost is the most bytes of a job file that are read.
 const sizeMost = 1 << 20
 
-const empty = "the job is empty; write its sections job, gear and stacks"
+// empty says what an empty file lacks.
+func (f *file) empty() string {
+	if f.order > 0 {
+		return "the gear file is empty; write its section gear"
+	}
+	return "the job is empty; write its sections job, gear and stacks"
+}
 
-// Read reads a job file of at most 1 MiB. file is the name that complaints
-// give; prints reports whether the paper's font has a character. If anything
-// is wrong, all of it is returned at once in the order of the file, and the
-// Job is nil.
-func Read(file string, src io.Reader, prints func(rune) bool) (*Job, Complaints) {
-	r := newReader(file, prints)
+// notKeys says how a file begins that is not keys with their values.
+func (f *file) notKeys() string {
+	if f.order > 0 {
+		return "a gear file is keys with their values; start with gear:"
+	}
+	return "a job is keys with their values; start with job:"
+}
+
+// Read reads a job file of at most 1 MiB, and the gear files that it names, as
+// large each. name is the path of the job, from whose folder it names them, and
+// the name that complaints give; open opens them; prints reports whether the
+// paper's font has a character. If anything is wrong, all of it is returned at
+// once, in the order of the files and of their lines, and the Job is nil.
+func Read(name string, src io.Reader, open Opener, prints func(rune) bool) (*Job, Complaints) {
+	r := newReader(name, open, prints)
 	var j *Job
 	if text, ok := r.text(src); ok {
 		if top := r.parse(text); top != nil {
@@ -40,9 +55,20 @@ func Read(file string, src io.Reader, prints func(rune) bool) (*Job, Complaints)
 
 // job reads the whole tree.
 func (r *reader) job(top *yaml.Node) *Job {
-	root := &value{line: 1, col: 1, given: true, home: spot{1, 1}}
+	root := &value{spot: r.start(), given: true, home: r.start()}
+	r.shared = hasKey(top, "gear_files")
 	r.readKeys(root, top)
+	r.readGear(root)
 	return r.build(root)
+}
+
+func hasKey(n *yaml.Node, name string) bool {
+	for i := 0; i < len(n.Content); i += 2 {
+		if n.Content[i].Value == name {
+			return true
+		}
+	}
+	return false
 }
 
 // text reads the bytes of a job, or complains and returns false.
@@ -50,9 +76,9 @@ func (r *reader) text(src io.Reader) ([]byte, bool) {
 	text, err := io.ReadAll(io.LimitReader(src, sizeMost+1))
 	switch {
 	case err != nil:
-		r.complain(spot{1, 1}, "", "the file cannot be read: %v", err)
+		r.complain(r.start(), "", "the file cannot be read: %v", err)
 	case len(text) > sizeMost:
-		r.complain(spot{1, 1}, "", "the file is larger than 1 MiB; a job is a few pages of text")
+		r.complain(r.start(), "", "the file is larger than 1 MiB; it should be a few pages of text")
 	default:
 		r.split(text)
 		return text, r.plain(text)
@@ -65,7 +91,7 @@ func (r *reader) text(src io.Reader) ([]byte, bool) {
 func (r *reader) split(text []byte) {
 	for _, line := range strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n") {
 		line = strings.TrimSuffix(line, "\r")
-		r.lines, r.runes = append(r.lines, line), append(r.runes, []rune(line))
+		r.file.lines, r.file.runes = append(r.file.lines, line), append(r.file.runes, []rune(line))
 	}
 }
 
@@ -75,7 +101,7 @@ func (r *reader) plain(text []byte) bool {
 		for col := 1; len(line) > 0; col++ {
 			c, n := utf8.DecodeRune(line)
 			if wrong := notText(c, n); wrong != "" {
-				r.complain(spot{i + 1, col}, "", "%s", wrong)
+				r.complain(spot{r.file, i + 1, col}, "", "%s", wrong)
 				return false
 			}
 			line = line[n:]
@@ -104,21 +130,21 @@ func (r *reader) parse(text []byte) *yaml.Node {
 	first, second, err := documents(text)
 	switch {
 	case errors.Is(err, io.EOF):
-		r.complain(spot{1, 1}, "", empty)
+		r.complain(r.start(), "", "%s", r.file.empty())
 		return nil
 	case err != nil:
-		r.complain(spot{faultLine(text, err), 1}, "", "%s", syntax(err))
+		r.complain(spot{r.file, faultLine(text, err), 1}, "", "%s", syntax(err))
 		r.complaints[len(r.complaints)-1].Near = true
 		return nil
 	case second != nil:
-		r.complain(spot{second.Line, second.Column}, "", "a second job starts here; write one job a file, without ---")
+		r.complain(r.spot(second), "", "a second document starts here; write one a file, without ---")
 	}
 	return r.top(first.Content[0])
 }
 
 // top takes the top of a document that is keys with values.
 func (r *reader) top(n *yaml.Node) *yaml.Node {
-	here := spot{n.Line, n.Column}
+	here := r.spot(n)
 	if wrong := r.forbidden(n); wrong != "" {
 		r.complain(here, "", "%s", wrong)
 	}
@@ -126,9 +152,9 @@ func (r *reader) top(n *yaml.Node) *yaml.Node {
 	case n.Kind == yaml.MappingNode:
 		return n
 	case isNull(n):
-		r.complain(here, "", empty)
+		r.complain(here, "", "%s", r.file.empty())
 	case n.Kind != yaml.AliasNode:
-		r.complain(here, "", "a job is keys with their values; start with job:")
+		r.complain(here, "", "%s", r.file.notKeys())
 	}
 	return nil
 }

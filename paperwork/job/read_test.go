@@ -1,6 +1,8 @@
 package job
 
 import (
+	"errors"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -15,8 +17,20 @@ const bad = "../../testdata/bad"
 // latin stands for the paper's font: here it has ASCII and Latin letters.
 func latin(c rune) bool { return c < 0x250 }
 
+// fromDisk opens gear files. Its error is the reason alone.
+func fromDisk(path string) (io.ReadCloser, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, errors.Unwrap(err)
+	}
+	return f, nil
+}
+
+// fromBad opens the gear files of testdata/bad.
+func fromBad(path string) (io.ReadCloser, error) { return fromDisk(filepath.Join(bad, path)) }
+
 func readText(text string) (*Job, Complaints) {
-	return Read("job.yaml", strings.NewReader(text), latin)
+	return Read("job.yaml", strings.NewReader(text), fromDisk, latin)
 }
 
 func base(t *testing.T) string {
@@ -49,7 +63,7 @@ func TestBad(t *testing.T) {
 			if os.IsNotExist(err) {
 				text = []byte(slipped(t, whole, filepath.Join(bad, name+".slip")))
 			}
-			j, complaints := Read(name+".yaml", strings.NewReader(string(text)), latin)
+			j, complaints := Read(name+".yaml", strings.NewReader(string(text)), fromBad, latin)
 			assert.Nil(t, j)
 			assert.Equal(t, strings.TrimRight(string(expected), "\n"), complaints.Error())
 		})

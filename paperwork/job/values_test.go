@@ -16,7 +16,7 @@ func TestConcert(t *testing.T) {
 	f, err := os.Open(filepath.Join("..", "..", "examples", "concert.yaml"))
 	require.NoError(t, err)
 	defer f.Close()
-	j, complaints := Read("concert.yaml", f, latin)
+	j, complaints := Read("concert.yaml", f, fromDisk, latin)
 	require.Empty(t, complaints)
 	assert.Equal(t, "Lantern Quay summer concert", j.Title)
 	assert.Equal(t, "2027-06-12", j.Date)
@@ -77,7 +77,7 @@ func TestExamplesAreClean(t *testing.T) {
 	for _, file := range files {
 		f, err := os.Open(file)
 		require.NoError(t, err)
-		_, complaints := Read(file, f, latin)
+		_, complaints := Read(file, f, fromDisk, latin)
 		f.Close()
 		assert.Empty(t, complaints, file)
 	}

@@ -11,40 +11,55 @@ import (
 // its text, or the values below it. Where a key is not given and has a
 // default, the default is read in its stead.
 type value struct {
-	key       string // path in the job
-	name      string // the last part of it
-	generic   string // path in the table
-	line, col int
-	given     bool
-	bad       bool // a complaint was made of it; checks pass over it
-	num       float64
-	text      string
-	quoted    bool
-	items     []*value
-	fields    map[string]*value
-	names     []string        // of fields given, in the order of the file
-	excused   map[string]bool // fields whose absence another complaint accounts for
-	home      spot            // of its key, or of the first line of a list item
+	key     string // path in the job
+	name    string // the last part of it
+	generic string // path in the table
+	spot
+	given   bool
+	bad     bool // a complaint was made of it; checks pass over it
+	num     float64
+	text    string
+	quoted  bool
+	items   []*value
+	fields  map[string]*value
+	names   []string        // of fields given, in the order of the file
+	excused map[string]bool // fields whose absence another complaint accounts for
+	home    spot            // of its key, or of the first line of a list item
 }
 
-// A spot is a line and column, from 1.
-type spot struct{ line, col int }
+// A spot is a line and column of a file, from 1.
+type spot struct {
+	file      *file
+	line, col int
+}
 
-// A reader walks a job file and gathers complaints, and the lines from which
-// the fingerprint is made.
+// A file is a job file or a gear file, as it is read.
+type file struct {
+	name  string
+	order int      // of the files that are read, the job first
+	lines []string // without their ends
+	runes [][]rune // of each line, where a node's column is looked up
+}
+
+// A reader walks a job file and its gear files and gathers complaints, and the
+// lines from which the fingerprint is made.
 type reader struct {
-	file       string
+	name       string // of the job file
+	file       *file  // that is being read
+	open       Opener
+	paths      []string // of the gear files read
+	gearIn     []*value // the gear sections, the job's own first
+	shared     bool     // the job names gear files, so that no one file need have all gear
+	gearLost   bool     // a gear file could not be read whole, so that what it names is not known
 	prints     func(rune) bool
-	lines      []string // of the file
-	runes      [][]rune // of each line, where a node's column is looked up
 	complaints Complaints
 	given      []string
 	rows       map[string]*Key
 	below      map[string][]string // of each path, the names of the keys below it
 }
 
-func newReader(file string, prints func(rune) bool) *reader {
-	r := &reader{file: file, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
+func newReader(name string, open Opener, prints func(rune) bool) *reader {
+	r := &reader{name: name, file: &file{name: name}, open: open, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
 	for i := range table {
 		path := table[i].Path
 		r.rows[path] = &table[i]
@@ -61,20 +76,35 @@ func newReader(file string, prints func(rune) bool) *reader {
 // at complains of a value.
 func (r *reader) at(v *value, format string, args ...any) {
 	v.bad = true
-	r.complain(spot{v.line, v.col}, v.key, format, args...)
+	r.complain(v.spot, v.key, format, args...)
 }
 
 func (r *reader) complain(at spot, key, format string, args ...any) {
-	c := Complaint{File: r.file, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...))}
-	if at.line <= len(r.lines) {
-		c.Text = r.lines[at.line-1]
+	c := Complaint{File: at.file.name, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...)), order: at.file.order}
+	if at.line <= len(at.file.lines) {
+		c.Text = at.file.lines[at.line-1]
 	}
 	r.complaints = append(r.complaints, c)
 }
 
+// spot is where a node stands in the file that is being read.
+func (r *reader) spot(n *yaml.Node) spot { return spot{r.file, n.Line, n.Column} }
+
+// start is the beginning of the file that is being read.
+func (r *reader) start() spot { return spot{r.file, 1, 1} }
+
+// from says where something stands, to a reader of another place: 'on line 12',
+// or 'on line 12 of gear/columns.yaml'.
+func (s spot) from(at spot) string {
+	if s.file == at.file {
+		return fmt.Sprintf("on line %d", s.line)
+	}
+	return fmt.Sprintf("on line %d of %s", s.line, s.file.name)
+}
+
 // read reads the node of one key.
 func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value {
-	v := &value{key: key, name: name, generic: generic, line: n.Line, col: n.Column, given: true, home: home}
+	v := &value{key: key, name: name, generic: generic, spot: r.spot(n), given: true, home: home}
 	wrong := r.forbidden(n)
 	if wrong != "" {
 		r.at(v, "%s", wrong)
@@ -102,7 +132,7 @@ func isNought(s string) bool { return number.MatchString(s) && float(s) == 0 }
 // noValue complains of a key that stands alone, at the key.
 func (r *reader) noValue(v *value, n *yaml.Node) {
 	if n.Value == "" {
-		v.line, v.col = v.home.line, v.home.col
+		v.spot = v.home
 	}
 	row, right := r.rows[v.generic], "write one or leave the key out"
 	switch {
@@ -134,10 +164,10 @@ func (r *reader) forbidden(n *yaml.Node) string {
 // bareTag reports whether a lone ! stands before a value. The YAML library
 // drops it, so the line of the file is looked at.
 func (r *reader) bareTag(n *yaml.Node) bool {
-	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.runes) {
+	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.file.runes) {
 		return false
 	}
-	line := r.runes[n.Line-1]
+	line := r.file.runes[n.Line-1]
 	return n.Column <= len(line) && line[n.Column-1] == '!'
 }
 
@@ -185,6 +215,6 @@ func (r *reader) readItems(v *value, n *yaml.Node) {
 	}
 	for i, item := range n.Content {
 		index := fmt.Sprintf("[%d]", i)
-		v.items = append(v.items, r.read(item, v.generic+"[]", v.key+index, v.name+index, spot{item.Line, item.Column}))
+		v.items = append(v.items, r.read(item, v.generic+"[]", v.key+index, v.name+index, r.spot(item)))
 	}
 }

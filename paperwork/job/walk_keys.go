@@ -19,7 +19,7 @@ func (r *reader) readKeys(v *value, n *yaml.Node) {
 		if !ok {
 			continue
 		}
-		here := spot{k.Line, k.Column}
+		here := r.spot(k)
 		if line, twice := lines[name]; twice {
 			r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d", clipped(name), line)
 			continue
@@ -35,7 +35,7 @@ func (r *reader) readKeys(v *value, n *yaml.Node) {
 
 // keyName returns the name of a key, or complains of it.
 func (r *reader) keyName(v *value, k *yaml.Node) (string, bool) {
-	here := spot{k.Line, k.Column}
+	here := r.spot(k)
 	switch wrong := r.forbidden(k); {
 	case k.Tag == "!!merge":
 		v.excuseAll(r.below[v.generic])
@@ -116,11 +116,12 @@ func (r *reader) fill(v *value) {
 		}
 		row, key := r.rows[join(v.generic, name)], join(v.key, name)
 		switch {
+		case r.shared && (row.Path == "gear" || v.generic == "gear"): // see gearWhole
 		case row.Need == Required && v.given:
 			if !v.excused[name] {
 				r.complain(v.home, key, "%s is missing; %s", name, describe(row))
 			}
-			v.fields[name] = &value{key: key, generic: row.Path, bad: true, line: v.home.line, col: v.home.col}
+			v.fields[name] = &value{key: key, generic: row.Path, bad: true, spot: v.home}
 		case row.Need == Defaulted:
 			v.fields[name] = r.defaulted(row, key, v.home)
 		}
@@ -137,7 +138,7 @@ func describe(row *Key) string {
 
 // defaulted reads the default of a key that the job does not give.
 func (r *reader) defaulted(row *Key, key string, home spot) *value {
-	v := &value{key: key, generic: row.Path, line: home.line, col: home.col, home: home}
+	v := &value{key: key, generic: row.Path, spot: home, home: home}
 	switch row.Kind {
 	case Section:
 		v.fields = map[string]*value{}
