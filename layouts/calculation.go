@@ -39,7 +39,7 @@ var (
 		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
 	liftColumns = []column{{"after", 17, false}, {"flown", 23, false}, {"mass", 18, true}, {"below the hoist reads", 49, true},
 		{"cabinet 1 looks", 20, true}, {"bar tilts", 20, true}, {"pick to lowest corner", 0, true}}
-	checkColumns = []column{{"what", 27, false}, {"closest at", 38, false}, {"worked out", 55, false}, {"may be", 38, false}, {"used", 0, true}}
+	checkColumns = []column{{"what", 32, false}, {"closest at", 33, false}, {"worked out", 54, false}, {"may be", 42, false}, {"used", 0, true}}
 )
 
 func (v Calculation) pages(c *canvas) []page {

@@ -48,8 +48,9 @@ func (v Cover) pages(c *canvas) []page {
 		pieces = append(pieces, c.stackRow(s))
 	}
 	pieces = append(pieces, c.words(textB, v.Total, 2), c.contents(v.Venue))
-	pieces = append(pieces, c.openItems(v.Open)...)
-	pieces = append(pieces, c.signOff(), c.words(small, v.Again, 0))
+	// who signs sees on the same page what is open, unless that is very long
+	end := append(c.openItems(v.Open), c.signOff(), c.words(small, v.Again, 0))
+	pieces = append(pieces, together(end, c.body().h*0.6)...)
 	return c.flowing("cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 

@@ -13,7 +13,7 @@ func BenchmarkFigures(b *testing.B) {
 		b.Fatal(err)
 	}
 	for b.Loop() {
-		if _, complaints, err := Open("arena.yaml", strings.NewReader(string(text)), nil); err != nil || complaints != nil {
+		if _, complaints, err := Open("arena.yaml", strings.NewReader(string(text)), exampleGear); err != nil || complaints != nil {
 			b.Fatal(complaints, err)
 		}
 	}
@@ -25,7 +25,7 @@ func BenchmarkPack(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	j, _, err := Open("arena.yaml", strings.NewReader(string(text)), nil)
+	j, _, err := Open("arena.yaml", strings.NewReader(string(text)), exampleGear)
 	if err != nil {
 		b.Fatal(err)
 	}

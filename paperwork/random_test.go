@@ -2,7 +2,9 @@ package paperwork
 
 import (
 	"fmt"
+	"io"
 	"math/rand"
+	"os"
 	"strings"
 	"testing"
 
@@ -207,10 +209,13 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 	}
 }
 
+// exampleGear opens the gear files of examples.
+func exampleGear(path string) (io.ReadCloser, error) { return os.Open("../examples/" + path) }
+
 // open reads a job that has no complaint.
 func open(t *testing.T, yaml string) *Job {
 	t.Helper()
-	j, complaints, err := Open("job.yaml", strings.NewReader(yaml), nil)
+	j, complaints, err := Open("job.yaml", strings.NewReader(yaml), exampleGear)
 	require.NoError(t, err)
 	require.Empty(t, complaints)
 	return j

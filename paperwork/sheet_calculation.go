@@ -47,7 +47,7 @@ func (h *hung) liftNote() string {
 // inputs are what the job gives and the calculation uses.
 func (h *hung) inputs() []layouts.Fact {
 	u, p := h.unit(), h.job.Practice
-	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s", u.tenth(h.Bar.Mass), u.places(h.Bar.CentreOfGravity), h.pickPlaces(), u.dot(h.LinkArm))}}
+	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.tenth(h.Bar.Mass), u.places(h.Bar.CentreOfGravity), h.pickPlaces(), u.dot(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.types() {
 		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
 	}
@@ -84,15 +84,15 @@ func (h *hung) cabinetInputs(t *job.Cabinet) string {
 	if t.PinRatings != nil {
 		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.forceLimit(t.PinRatings.Hinge), u.forceLimit(t.PinRatings.Link))
 	}
-	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s",
-		u.tenth(t.Mass), u.places(t.CentreOfGravity), u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated)
+	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
+		u.tenth(t.Mass), u.places(t.CentreOfGravity), u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
 func (h *hung) hoistInputs(p job.Pick) string {
 	u, m := h.unit(), p.Hoist
-	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s",
+	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
 		m.Key, u.limit(m.Capacity), u.tenth(m.Mass), u.perLength(m.ChainMass), u.span(m.ChainLength), count(m.Falls, "fall"), u.length(m.Headroom),
-		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), u.known(p.Steel))
+		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), u.known(p.Steel), originWords(m.Origin))
 }
 
 func (h *hung) splayList() string {
@@ -186,7 +186,7 @@ func (h *hung) modelLimits() []string {
 		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",
 		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
 			share(h.job.Practice.SideShare), share(1-h.job.Practice.SideShare)),
-		"Masses and centres of gravity are those the job gives; nothing was weighed. What is tied on and is not in the job is not in the sums.",
+		"Masses and centres of gravity are those the job gives. What is tied on and is not in the job is not in the sums.",
 	}
 	if len(h.Picks) == 2 {
 		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares. "+

@@ -53,6 +53,10 @@ func (h *hung) whereWords(f Finding) string {
 			n, _ := strconv.Atoi(k)
 			parts[i] = fmt.Sprintf("lift %s (dolly %s)", k, letter(n-1))
 		}
+		if k, ok := strings.CutPrefix(p, "set "); ok {
+			n, _ := strconv.Atoi(k)
+			parts[i] = "dolly " + letter(n-1)
+		}
 	}
 	return strings.Join(parts, ", ")
 }

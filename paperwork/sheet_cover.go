@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/job"
 )
 
 const notGiven = "not given"
@@ -171,6 +172,11 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	}
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
+	}
+	for _, g := range h.gear() {
+		if g.Source == "" || g.Source == job.Estimate {
+			add(g.key, "%s", g.openWords())
+		}
 	}
 	for _, t := range h.types() {
 		if t.Transport == nil {

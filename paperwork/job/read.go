@@ -90,8 +90,7 @@ func (r *reader) text(src io.Reader) ([]byte, bool) {
 // before the first.
 func (r *reader) split(text []byte) {
 	for _, line := range strings.Split(strings.TrimPrefix(string(text), "\ufeff"), "\n") {
-		line = strings.TrimSuffix(line, "\r")
-		r.file.lines, r.file.runes = append(r.file.lines, line), append(r.file.runes, []rune(line))
+		r.file.lines = append(r.file.lines, strings.TrimSuffix(line, "\r"))
 	}
 }
 
@@ -100,7 +99,7 @@ func (r *reader) plain(text []byte) bool {
 	for i, line := range bytes.Split(text, []byte("\n")) {
 		for col := 1; len(line) > 0; col++ {
 			c, n := utf8.DecodeRune(line)
-			if wrong := notText(c, n); wrong != "" {
+			if wrong := notText(c, n, len(line) == n); wrong != "" {
 				r.complain(spot{r.file, i + 1, col}, "", "%s", wrong)
 				return false
 			}
@@ -111,14 +110,18 @@ func (r *reader) plain(text []byte) bool {
 }
 
 // notText says what is wrong with a character that no job has. n is its
-// number of bytes.
-func notText(c rune, n int) string {
+// number of bytes; last says that it is the last one of its line. Breaks of
+// lines that editors do not count as such would put complaints off their lines.
+func notText(c rune, n int, last bool) string {
 	switch {
+	case c == '\r' && last:
+	case c == '\r', c == '\u0085', c == '\u2028', c == '\u2029':
+		return fmt.Sprintf("a line ends here in an unusual way (%U); save the file with ordinary line ends", c)
 	case c == utf8.RuneError && n == 1:
 		return "this is not UTF-8; save the file as plain text in UTF-8"
 	case c == 0:
 		return "a zero byte stands here; save the file as plain text in UTF-8"
-	case unicode.IsControl(c) && c != '\t' && c != '\r' && c != '\u0085':
+	case unicode.IsControl(c) && c != '\t':
 		return fmt.Sprintf("a control character (%U) stands here; take it out", c)
 	}
 	return ""

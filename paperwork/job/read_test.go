@@ -29,8 +29,10 @@ func fromDisk(path string) (io.ReadCloser, error) {
 // fromBad opens the gear files of testdata/bad.
 func fromBad(path string) (io.ReadCloser, error) { return fromDisk(filepath.Join(bad, path)) }
 
+// readText reads a job that stands beside the examples.
 func readText(text string) (*Job, Complaints) {
-	return Read("job.yaml", strings.NewReader(text), fromDisk, latin)
+	beside := func(path string) (io.ReadCloser, error) { return fromDisk(filepath.Join("..", "..", "examples", path)) }
+	return Read("job.yaml", strings.NewReader(text), beside, latin)
 }
 
 func base(t *testing.T) string {
@@ -98,4 +100,26 @@ func slipped(t *testing.T, text, file string) string {
 	}
 	change()
 	return text
+}
+
+// TestLineEnds: a job reads the same whatever editor ended its lines, and
+// complaints stand at the same places.
+func TestLineEnds(t *testing.T) {
+	text := base(t)
+	want, complaints := readText(text)
+	require.Empty(t, complaints)
+	slip := strings.Replace(text, "mass: 28 kg", "mass: 28", 1)
+	_, atLine := readText(slip)
+	require.Len(t, atLine, 1)
+	for name, ends := range map[string]func(string) string{
+		"CRLF": func(s string) string { return strings.ReplaceAll(s, "\n", "\r\n") },
+		"mark": func(s string) string { return "\ufeff" + s },
+		"none": func(s string) string { return strings.TrimRight(s, "\n") },
+	} {
+		got, complaints := readText(ends(text))
+		require.Empty(t, complaints, name)
+		assert.Equal(t, want, got, name)
+		_, complaints = readText(ends(slip))
+		assert.Equal(t, atLine, complaints, name)
+	}
 }

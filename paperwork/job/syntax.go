@@ -7,6 +7,7 @@ import (
 	"io"
 	"regexp"
 	"sort"
+	"strconv"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -50,7 +51,14 @@ func faultLine(text []byte, fault error) int {
 	if m := alias.FindStringSubmatch(fault.Error()); m != nil {
 		return lineWith(lines, "*"+m[1])
 	}
+	if len(text) > searchMost {
+		return lineNamed(fault, len(lines))
+	}
+	left := readMost // bytes that may still be read over again
 	failure := func(n int) string {
+		for _, line := range lines[:n] {
+			left -= len(line)
+		}
 		_, _, err := documents(bytes.Join(lines[:n], nil))
 		if err == nil || errors.Is(err, io.EOF) {
 			return ""
@@ -58,7 +66,7 @@ func faultLine(text []byte, fault error) int {
 		return err.Error()
 	}
 	last := sort.Search(len(lines), func(n int) bool { return failure(n) == fault.Error() })
-	for whole := last - 1; whole >= max(0, last-backMost); whole-- {
+	for whole := last - 1; whole >= max(0, last-backMost) && left > 0; whole-- {
 		if failure(whole) == "" {
 			return whole + 1
 		}
@@ -66,8 +74,25 @@ func faultLine(text []byte, fault error) int {
 	return max(last, 1)
 }
 
-// backMost is how many lines a bracket is looked for that was not closed.
-const backMost = 40
+// How long a line of a fault is looked for. These are limits of this tool, to
+// be done with any file in a second or so; a job of 60 stacks is within them.
+const (
+	backMost   = 40        // lines in which a bracket is looked for that was not closed
+	searchMost = 200 << 10 // bytes of a file in which a line is looked for
+	readMost   = 4 << 20   // bytes that are read over again
+)
+
+var lineIn = regexp.MustCompile(`line ([0-9]+):`)
+
+// lineNamed returns the line that the YAML library names, 1 where it names none.
+func lineNamed(fault error, most int) int {
+	m := lineIn.FindStringSubmatch(fault.Error())
+	if m == nil {
+		return 1
+	}
+	n, _ := strconv.Atoi(m[1])
+	return min(max(n, 1), most)
+}
 
 func lineWith(lines [][]byte, what string) int {
 	for i, line := range lines {

@@ -38,7 +38,19 @@ type file struct {
 	name  string
 	order int      // of the files that are read, the job first
 	lines []string // without their ends
-	runes [][]rune // of each line, where a node's column is looked up
+	at    int      // the line that was looked at last
+	runes []rune   // of it
+}
+
+// line returns the characters of a line, or none where there is no such line.
+func (f *file) line(n int) []rune {
+	if n != f.at {
+		f.at, f.runes = n, nil
+		if n <= len(f.lines) {
+			f.runes = []rune(f.lines[n-1])
+		}
+	}
+	return f.runes
 }
 
 // A reader walks a job file and its gear files and gathers complaints, and the
@@ -164,10 +176,10 @@ func (r *reader) forbidden(n *yaml.Node) string {
 // bareTag reports whether a lone ! stands before a value. The YAML library
 // drops it, so the line of the file is looked at.
 func (r *reader) bareTag(n *yaml.Node) bool {
-	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 || n.Line > len(r.file.runes) {
+	if n.Kind != yaml.ScalarNode && n.Style&yaml.FlowStyle == 0 {
 		return false
 	}
-	line := r.file.runes[n.Line-1]
+	line := r.file.line(n.Line)
 	return n.Column <= len(line) && line[n.Column-1] == '!'
 }
 
@@ -207,13 +219,13 @@ func join(path, name string) string {
 	return path + "." + name
 }
 
-// readItems reads a list.
+// readItems reads a list, as far as it may go.
 func (r *reader) readItems(v *value, n *yaml.Node) {
 	row := r.rows[v.generic]
 	if c := float64(len(n.Content)); c < row.Min || c > row.Max {
 		r.at(v, "%s lists %g; write %g to %g", v.name, c, row.Min, row.Max)
 	}
-	for i, item := range n.Content {
+	for i, item := range n.Content[:min(len(n.Content), int(row.Max))] {
 		index := fmt.Sprintf("[%d]", i)
 		v.items = append(v.items, r.read(item, v.generic+"[]", v.key+index, v.name+index, r.spot(item)))
 	}
