@@ -79,6 +79,9 @@ func (r *reader) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	if v == nil {
 		return nil
 	}
+	if len(v.names) == 0 && !v.bad {
+		r.at(v, "most names no type of cabinet; name one or leave the key out")
+	}
 	for _, name := range v.names {
 		limit := v.fields[name]
 		use := &value{key: limit.key, spot: limit.home, text: name}

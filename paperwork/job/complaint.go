@@ -84,6 +84,9 @@ func near(wrong string, words []string) string {
 		return ""
 	}
 	for _, w := range words {
+		if strings.EqualFold(w, wrong) {
+			return w
+		}
 		if d := slips(letters, []rune(w)); d < least && 2*d < len(letters) {
 			best, least = w, d
 		}

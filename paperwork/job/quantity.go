@@ -46,7 +46,7 @@ var (
 	number = regexp.MustCompile(`^-?` + plainDecimal + `$`)
 
 	// written is a number of any fashion, then what stands behind it.
-	written = regexp.MustCompile(`^([+-]?(?:0[xXoObB][0-9A-Fa-f_]+|[0-9.][0-9_.,]*(?:[eE][+-]?[0-9]+)?)) *(.*)$`)
+	written = regexp.MustCompile(`^([+-]?(?:0[xXoObB][0-9A-Fa-f_]+|\.(?i:nan|inf)|[0-9.][0-9_.,]*(?:[eE][+-]?[0-9]+)?)) *(.*)$`)
 )
 
 // measure reads a quantity and returns it in SI units, or what is wrong.
@@ -115,7 +115,28 @@ func factor(row *Key, s, x, name string) (float64, string) {
 	if row.Kind == Length && strings.ContainsAny(name, `'"′″’”`) {
 		return 0, "marks for feet and inches are not read; write them like 14 ft 6 7/16 in"
 	}
+	if meant := unitMeant(row, name); meant != "" {
+		return 0, fmt.Sprintf("%q is no unit known here; did you mean %q?", name, meant)
+	}
 	return 0, fmt.Sprintf("%q is no unit known here; %s is in %s", name, row.Kind, row.unitsKnown())
+}
+
+// spelt are units as people write them out, each a word that means one unit.
+var spelt = map[string]string{
+	"kgs": "kg", "kilo": "kg", "kilos": "kg", "kilogram": "kg", "kilograms": "kg", "tonne": "t", "tonnes": "t", "lbs": "lb", "pound": "lb", "pounds": "lb",
+	"millimetre": "mm", "millimetres": "mm", "metre": "m", "metres": "m", "meter": "m", "meters": "m", "foot": "ft", "feet": "ft", "inch": "in", "inches": "in",
+	"newton": "N", "newtons": "N", "°": "deg", "degree": "deg", "degrees": "deg", "degs": "deg", "percent": "%", "pct": "%",
+}
+
+// unitMeant returns the unit of a key that a word was meant to be: the same in
+// other capitals, or written out; "" where it is neither.
+func unitMeant(row *Key, name string) string {
+	for _, u := range units {
+		if row.fits(u.kind) && (strings.EqualFold(u.name, name) || u.name == spelt[strings.ToLower(name)]) {
+			return u.name
+		}
+	}
+	return ""
 }
 
 // fits reports whether a key takes units of a kind.

@@ -19,7 +19,7 @@ func wordingWrong(row *Key, s string) string {
 	case Revision:
 		return patternWrong(s, revisions, "a revision is 1 to 6 of A-Z a-z 0-9 . -")
 	case ID:
-		return patternWrong(s, ids, "an id is 1 to 6 of A-Z 0-9 and -")
+		return idWrong(s)
 	case Label:
 		return patternWrong(s, labels, "a hole's label is 1 to 4 of A-Z 0-9 . - /")
 	case URL:
@@ -69,9 +69,20 @@ func hardBlank(s string) string {
 
 var (
 	revisions = regexp.MustCompile(`^[A-Za-z0-9.-]{1,6}$`)
-	ids       = regexp.MustCompile(`^[A-Z0-9-]{1,6}$`)
+	ids       = regexp.MustCompile(`^[A-Z0-9][A-Z0-9-]{0,5}$`)
+	devices   = regexp.MustCompile(`^(CON|PRN|AUX|NUL|COM[0-9]|LPT[0-9])$`)
 	labels    = regexp.MustCompile(`^[A-Z0-9./-]{1,4}$`)
 )
+
+// idWrong checks an id, which may become the name of a file. Source for names
+// that some systems keep for devices: Microsoft, Naming Files, Paths, and
+// Namespaces, from memory.
+func idWrong(s string) string {
+	if devices.MatchString(s) {
+		return fmt.Sprintf("%q cannot be the name of a file everywhere; choose another id", s)
+	}
+	return patternWrong(s, ids, "an id is 1 to 6 of A-Z 0-9 and -, a letter or a digit first")
+}
 
 func patternWrong(s string, pattern *regexp.Regexp, right string) string {
 	if pattern.MatchString(s) {
