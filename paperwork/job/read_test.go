@@ -35,7 +35,7 @@ func readText(text string) (*Job, Complaints) {
 	return Read("job.yaml", strings.NewReader(text), beside, latin)
 }
 
-func base(t *testing.T) string {
+func base(t testing.TB) string {
 	t.Helper()
 	text, err := os.ReadFile(filepath.Join(bad, "base.yaml"))
 	require.NoError(t, err)
@@ -74,7 +74,7 @@ func TestBad(t *testing.T) {
 
 // slipped makes the slips of a file in a text: each run of - lines stands once
 // in it, and gives way to the + lines after it.
-func slipped(t *testing.T, text, file string) string {
+func slipped(t testing.TB, text, file string) string {
 	t.Helper()
 	slip, err := os.ReadFile(file)
 	require.NoError(t, err)

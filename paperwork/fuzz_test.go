@@ -1,0 +1,41 @@
+package paperwork
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// FuzzFigures works out whatever job is accepted: every figure is a finite
+// number, for JSON has no others, and every report is written.
+func FuzzFigures(f *testing.F) {
+	for _, glob := range []string{"../examples/*.yaml", "../testdata/jobs/*.yaml", "../testdata/bad/base.yaml"} {
+		files, err := filepath.Glob(glob)
+		require.NoError(f, err)
+		for _, file := range files {
+			text, err := os.ReadFile(file)
+			require.NoError(f, err)
+			f.Add(string(text))
+		}
+	}
+	f.Add(plainJob)
+	f.Fuzz(func(t *testing.T, text string) {
+		j, complaints, err := Open("job.yaml", strings.NewReader(text), exampleGear)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(complaints) > 0 {
+			return
+		}
+		if _, err := json.Marshal(j.Figures); err != nil {
+			t.Error(err)
+		}
+		if j.Report() == "" || j.PointsReport() == "" {
+			t.Error("no report")
+		}
+	})
+}
