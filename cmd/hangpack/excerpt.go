@@ -10,7 +10,7 @@ import (
 
 const (
 	excerptIndent = "    "
-	excerptMost   = 70 // cells of a line that are shown: a narrow terminal
+	excerptMost   = 74 // cells of a line that are shown: 80 with what stands around them
 	tabMost       = 8  // cells that a tab takes at most
 )
 
