@@ -1,28 +1,17 @@
 package main
 
-import (
-	"flag"
-	"fmt"
-	"io"
-)
+import "io"
 
 // points prints the venue's table of all points: for people, or as CSV.
-func points(args []string, stdout, stderr io.Writer) int {
-	fs := flag.NewFlagSet("points", flag.ContinueOnError)
-	asCSV := fs.Bool("csv", false, "")
-	_, j, code, ok := worked(fs, args, stdout, stderr)
+func points(c *call) int {
+	j, code, ok := c.open()
 	if !ok {
 		return code
 	}
-	var err error
-	if *asCSV {
-		err = j.PointsCSV(stdout)
+	if c.has("csv") {
+		c.stdout.keep(j.PointsCSV(c.stdout))
 	} else {
-		_, err = io.WriteString(stdout, j.PointsReport())
-	}
-	if err != nil {
-		fmt.Fprintf(stderr, "hangpack: %v\n", err)
-		return exitFailed
+		io.WriteString(c.stdout, j.PointsReport())
 	}
 	return verdict(j)
 }

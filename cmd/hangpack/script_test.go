@@ -14,31 +14,33 @@ import (
 )
 
 // A script is a text that reads as a session at a terminal: '$ ' and a command,
-// then what it prints on both streams, then 'exit N' where that is not 0. A
-// line of … alone stands for any lines. '? FILE' and '! FILE' say that a file
-// is there or is not. Files of its own follow, each after '-- NAME --'.
+// then what it prints on standard output, then what it says on standard error,
+// each line after '2> ', then 'exit N' where that is not 0. A line of … alone
+// stands for any lines of its stream. '? FILE' and '! FILE' say that a file is
+// there or is not. Files of its own follow, each after '-- NAME --'.
 
 // session runs a script in the folder it is called from.
 func session(t *testing.T, script string) {
 	t.Helper()
-	var command, printed string
+	var command, out, errs string
+	var wantOut, wantErrs []string
 	code := 0
-	want := []string{}
 	check := func() {
 		if command == "" {
 			return
 		}
-		assert.True(t, matches(want, strings.Split(strings.TrimSuffix(printed, "\n"), "\n")), "$ %s\nprinted\n%s\nwanted\n%s", command, printed, strings.Join(want, "\n"))
+		assert.True(t, matches(wantOut, lines(out)), "$ %s\nprinted\n%s\nwanted\n%s", command, out, strings.Join(wantOut, "\n"))
+		assert.True(t, matches(wantErrs, lines(errs)), "$ %s\nsaid\n%s\nwanted\n%s", command, errs, strings.Join(wantErrs, "\n"))
 		assert.Zero(t, code, "exit of $ %s", command)
-		command, want = "", []string{}
+		command, wantOut, wantErrs = "", nil, nil
 	}
 	for _, line := range strings.Split(strings.TrimSpace(script), "\n") {
 		switch {
 		case strings.HasPrefix(line, "$ "):
 			check()
 			command = strings.TrimPrefix(line, "$ ")
-			printed, code = shell(t, command)
-		case strings.HasPrefix(line, "exit "):
+			out, errs, code = apart(t, command)
+		case exitLine.MatchString(line):
 			assert.Equal(t, strings.TrimPrefix(line, "exit "), fmt.Sprint(code), "exit of $ %s", command)
 			code = 0
 		case strings.HasPrefix(line, "? "):
@@ -46,22 +48,40 @@ func session(t *testing.T, script string) {
 		case strings.HasPrefix(line, "! "):
 			assert.NoFileExists(t, line[2:])
 		case strings.HasPrefix(line, "#"):
+		case strings.HasPrefix(line, "2> "):
+			wantErrs = append(wantErrs, line[3:])
 		default:
-			want = append(want, line)
+			wantOut = append(wantOut, line)
 		}
 	}
 	check()
 }
 
-// shell runs one command line; only hangpack is known.
+// lines are the lines that a stream printed.
+func lines(printed string) []string { return strings.Split(strings.TrimSuffix(printed, "\n"), "\n") }
+
+// apart runs one command line and keeps its streams apart.
+func apart(t *testing.T, line string) (out, errs string, code int) {
+	t.Helper()
+	var stdout, stderr bytes.Buffer
+	code = run(words(t, line), &stdout, &stderr)
+	return stdout.String(), stderr.String(), code
+}
+
+// shell runs one command line as a terminal shows it, both streams in one.
 func shell(t *testing.T, line string) (printed string, code int) {
 	t.Helper()
-	line = strings.Replace(line, "go run ./cmd/hangpack", "hangpack", 1)
-	words := strings.Fields(line)
-	require.Equal(t, "hangpack", words[0], line)
 	var out bytes.Buffer
-	code = run(words[1:], &out, &out)
+	code = run(words(t, line), &out, &out)
 	return out.String(), code
+}
+
+// words are the arguments of a command line; only hangpack is known.
+func words(t *testing.T, line string) []string {
+	t.Helper()
+	words := strings.Fields(strings.Replace(line, "go run ./cmd/hangpack", "hangpack", 1))
+	require.Equal(t, "hangpack", words[0], line)
+	return words[1:]
 }
 
 // matches compares lines, … standing for any number of them.
@@ -106,6 +126,8 @@ func TestScripts(t *testing.T) {
 		})
 	}
 }
+
+var exitLine = regexp.MustCompile(`^exit \d$`)
 
 var fileHead = regexp.MustCompile(`(?m)^-- (\S+) --\n`)
 

@@ -133,7 +133,7 @@ func named[T any](r *reader, v *value, among map[string]*T, section string) *T {
 
 func nothingCalled(name string, names []string, section string) string {
 	wrong := "nothing under " + section + " is called \"" + clipped(name) + "\"; "
-	switch meant := near(name, names); {
+	switch meant := Near(name, names); {
 	case meant != "":
 		return wrong + "did you mean \"" + meant + "\"?"
 	case len(names) == 0:

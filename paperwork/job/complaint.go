@@ -75,9 +75,9 @@ func onOneLine(s string) string {
 	}, s)
 }
 
-// near returns the one of some words that a misspelt one was likely meant to
+// Near returns the one of some words that a misspelt one was likely meant to
 // be, or "": it must be within two slips and less than half of it wrong.
-func near(wrong string, words []string) string {
+func Near(wrong string, words []string) string {
 	best, least := "", 3
 	letters := []rune(wrong)
 	if len(letters) > wordMost {

@@ -144,9 +144,9 @@ func TestHardBlank(t *testing.T) {
 
 func TestNear(t *testing.T) {
 	words := []string{"mass", "width", "link_arm", "bar"}
-	assert.Equal(t, "width", near("widht", words))
-	assert.Equal(t, "link_arm", near("linkarm", words))
-	assert.Equal(t, "mass", near("mas", words))
-	assert.Empty(t, near("bra", words), "two slips in three letters are no near miss")
-	assert.Empty(t, near("weight", words), "three slips are too many")
+	assert.Equal(t, "width", Near("widht", words))
+	assert.Equal(t, "link_arm", Near("linkarm", words))
+	assert.Equal(t, "mass", Near("mas", words))
+	assert.Empty(t, Near("bra", words), "two slips in three letters are no near miss")
+	assert.Empty(t, Near("weight", words), "three slips are too many")
 }

@@ -102,7 +102,7 @@ func wordWrong(s string, choices []string) string {
 	if slices.Contains(choices, s) {
 		return ""
 	}
-	if meant := near(s, choices); meant != "" {
+	if meant := Near(s, choices); meant != "" {
 		return fmt.Sprintf("%q is not known here; did you mean %q?", s, meant)
 	}
 	return fmt.Sprintf("%q is not known here; write %s", s, orList(choices))

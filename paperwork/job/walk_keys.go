@@ -71,7 +71,7 @@ func (r *reader) keyPath(v *value, name string, here spot, lone bool) (string, b
 	case slices.Contains(names, name):
 		return join(v.generic, name), true
 	}
-	meant := near(name, names)
+	meant := Near(name, names)
 	v.excused[meant] = true
 	r.complain(here, join(v.key, name), "%s", r.unknownKey(v, name, meant, lone))
 	return "", false

@@ -1,0 +1,65 @@
+package main
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"os"
+	"os/exec"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// asChild names what the test binary does in place of running tests: 'main' is
+// hangpack itself, 'half' stops in the middle of writing a file.
+const asChild = "HANGPACK_TEST_CHILD"
+
+func TestMain(m *testing.M) {
+	switch os.Getenv(asChild) {
+	case "main":
+		main()
+	case "half":
+		os.Exit(half(os.Args[1]))
+	}
+	os.Exit(m.Run())
+}
+
+// half replaces a file by 'new one', and stops after 'new' until its standard
+// input ends.
+func half(out string) int {
+	err := replace(out, func(w io.Writer) error {
+		io.WriteString(w, "new")
+		fmt.Println("half")
+		io.Copy(io.Discard, os.Stdin)
+		_, err := io.WriteString(w, " one")
+		return err
+	})
+	if err != nil {
+		return exitFailed
+	}
+	return exitDone
+}
+
+// child is a process of the test binary.
+func child(does string, args ...string) *exec.Cmd {
+	cmd := exec.Command(os.Args[0], args...)
+	cmd.Env = append(os.Environ(), asChild+"="+does)
+	return cmd
+}
+
+// halted starts a process, waits until it has written half, and returns what
+// lets it go on.
+func halted(t *testing.T, cmd *exec.Cmd) (goOn io.Closer) {
+	t.Helper()
+	stdin, err := cmd.StdinPipe()
+	require.NoError(t, err)
+	stdout, err := cmd.StdoutPipe()
+	require.NoError(t, err)
+	require.NoError(t, cmd.Start())
+	t.Cleanup(func() { cmd.Process.Kill() })
+	line, err := bufio.NewReader(stdout).ReadString('\n')
+	require.NoError(t, err)
+	require.Equal(t, "half\n", line)
+	return stdin
+}

@@ -1,0 +1,124 @@
+package main
+
+// A command is one thing that hangpack does. To add one, write its run in a
+// file of its own and its entry in commands.
+type command struct {
+	name    string
+	operand string // what stands after the name, as in JOB; "" where nothing does
+	about   string // what the operand is
+	flags   []option
+	means   string // one line
+	example string
+	exits   string
+	run     func(*call) int
+}
+
+// An option is a flag of a command.
+type option struct {
+	name  string
+	value string // what stands after it, as in FILE; "" of a flag that is given or not
+	means string
+}
+
+// A call is a command with what its line gives, and where it prints.
+type call struct {
+	command        *command
+	operand        string
+	flags          map[string]string // those given, with their values
+	stdout, stderr *stream
+}
+
+func (c *call) has(flag string) bool {
+	_, given := c.flags[flag]
+	return given
+}
+
+const (
+	aJob     = "a job file"
+	exitsJob = `0 done, nothing held
+1 something could not be read or written
+2 the command line or the job is wrong; nothing is written
+3 done, but at least one stack is held`
+	exitsPlain = `0 done
+1 something could not be written
+2 the command line is wrong`
+)
+
+var commands = []command{{
+	name: "pack", operand: "JOB", about: aJob,
+	flags: []option{
+		{"o", "FILE", "write it to FILE, by default beside JOB as .pdf; - is standard output"},
+		{"q", "", "do not say what was written"},
+	},
+	means:   "write the pack and say what it wrote",
+	example: "hangpack pack examples/concert.yaml -o concert.pdf",
+	exits:   exitsJob + "\nA file of the job itself is never written over: that is a wrong command line.",
+	run:     pack,
+}, {
+	name: "check", operand: "JOB", about: aJob,
+	flags:   []option{{"json", "", "print them, or the complaints of a job at fault, as JSON"}},
+	means:   "print the figures",
+	example: "hangpack check examples/concert.yaml",
+	exits:   exitsJob,
+	run:     check,
+}, {
+	name: "points", operand: "JOB", about: aJob,
+	flags:   []option{{"csv", "", "print them as comma-separated values"}},
+	means:   "print what each point of the roof carries",
+	example: "hangpack points examples/concert.yaml",
+	exits:   exitsJob,
+	run:     points,
+}, {
+	name:    "version",
+	means:   "print the version",
+	example: "hangpack version",
+	exits:   exitsPlain,
+	run:     version,
+}}
+
+// commandOf returns the command of a name, or nil.
+func commandOf(name string) *command {
+	for i := range commands {
+		if commands[i].name == name {
+			return &commands[i]
+		}
+	}
+	return nil
+}
+
+// names are the names of all commands.
+func names() (all []string) {
+	for _, c := range commands {
+		all = append(all, c.name)
+	}
+	return all
+}
+
+// option returns the flag of a name, or nil where the command has none.
+func (c *command) option(name string) *option {
+	for i := range c.flags {
+		if c.flags[i].name == name {
+			return &c.flags[i]
+		}
+	}
+	return nil
+}
+
+// flagNames are the names of the command's flags.
+func (c *command) flagNames() (all []string) {
+	for _, o := range c.flags {
+		all = append(all, o.name)
+	}
+	return all
+}
+
+// optionOf returns the flag of a name, whichever command it belongs to, or
+// nil. It has the same form in every command that has it.
+func optionOf(name string) *option {
+	for i := range commands {
+		if o := commands[i].option(name); o != nil {
+			return o
+		}
+	}
+	return nil
+}

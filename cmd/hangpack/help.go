@@ -1,0 +1,76 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Help opens with an example, since that is what most people look for.
+
+// helpText is the help of the command that a line names, or of all.
+func (l *line) helpText() string {
+	for _, word := range l.words {
+		if c := commandOf(word); c != nil {
+			return c.help()
+		}
+	}
+	return help()
+}
+
+func help() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "  %s\n\n", commands[0].example)
+	b.WriteString("turns a job file into the paper that a crew flies loudspeakers by.\n\ncommands:\n")
+	width := 0
+	for _, c := range commands {
+		width = max(width, len(c.synopsis()))
+	}
+	for _, c := range commands {
+		fmt.Fprintf(&b, "  %-*s   %s\n", width, c.synopsis(), c.means)
+	}
+	b.WriteString("\nFlags may stand anywhere; -- ends them.\nhangpack help COMMAND says more of one.\n\n")
+	b.WriteString(exitCodes(exitsJob))
+	return b.String()
+}
+
+// help is the help of one command.
+func (c *command) help() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "  %s\n\nhangpack %s: %s.\n\n", c.example, c.synopsis(), c.means)
+	if c.operand != "" {
+		fmt.Fprintf(&b, "  %-8s  %s\n", c.operand, c.about)
+	}
+	for _, o := range c.flags {
+		fmt.Fprintf(&b, "  %-8s  %s\n", o.synopsis(), o.means)
+	}
+	fmt.Fprintf(&b, "  %-8s  print this\n\n%s", "-help", exitCodes(c.exits))
+	return b.String()
+}
+
+func exitCodes(lines string) string {
+	return "exit codes:\n  " + strings.ReplaceAll(lines, "\n", "\n  ") + "\n"
+}
+
+// synopsis is how a command is written: pack JOB [-o FILE] [-q].
+func (c *command) synopsis() string {
+	s := c.name
+	if c.operand != "" {
+		s += " " + c.operand
+	}
+	for _, o := range c.flags {
+		s += " [" + o.synopsis() + "]"
+	}
+	return s
+}
+
+func (o option) synopsis() string {
+	if o.value == "" {
+		return "-" + o.name
+	}
+	return "-" + o.name + " " + o.value
+}
+
+// shortUsage is for who writes nothing after hangpack.
+func shortUsage() string {
+	return "  " + commands[0].example + "\n\ncommands: " + strings.Join(names(), ", ") + "\nhangpack help says more\n"
+}

@@ -1,0 +1,71 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"io"
+	"os"
+
+	"hangpack/paperwork"
+)
+
+// readMost is more than any job that is not refused for its length.
+const readMost = 2 << 20
+
+// open reads and works out the job of a call. ok is false when that ends the
+// command, with code.
+func (c *call) open() (j *paperwork.Job, code int, ok bool) {
+	text, err := contents(c.operand)
+	if err != nil {
+		say(c.stderr, "cannot read %s: %v", c.operand, err)
+		return nil, exitFailed, false
+	}
+	j, complaints, err := paperwork.Open(c.operand, bytes.NewReader(text), opened)
+	switch {
+	case err != nil:
+		say(c.stderr, "%s: %v", c.operand, err)
+		return nil, exitFailed, false
+	case len(complaints) > 0:
+		c.complain(complaints)
+		return nil, exitWrong, false
+	}
+	return j, exitDone, true
+}
+
+// opened opens a gear file.
+func opened(path string) (io.ReadCloser, error) {
+	text, err := contents(path)
+	return io.NopCloser(bytes.NewReader(text)), err
+}
+
+// contents reads a file. Only a regular file is opened: a pipe or a device
+// might never end, and opening one may do something.
+func contents(file string) ([]byte, error) {
+	info, err := os.Stat(file)
+	switch {
+	case err != nil:
+		return nil, reason(err)
+	case info.IsDir():
+		return nil, errors.New("it is a folder")
+	case !info.Mode().IsRegular():
+		return nil, errors.New("it is no regular file")
+	}
+	f, err := os.Open(file)
+	if err != nil {
+		return nil, reason(err)
+	}
+	defer f.Close()
+	text, err := io.ReadAll(io.LimitReader(f, readMost))
+	if err != nil {
+		return nil, reason(err)
+	}
+	return text, nil
+}
+
+// verdict is the exit code of a job that was worked out.
+func verdict(j *paperwork.Job) int {
+	if j.Held() {
+		return exitHeld
+	}
+	return exitDone
+}
