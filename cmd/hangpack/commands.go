@@ -69,6 +69,13 @@ var commands = []command{{
 	exits:   exitsJob,
 	run:     points,
 }, {
+	name: "new", operand: "FILE", about: "the job to write; what is there already is never written over",
+	flags:   []option{{"q", "", "do not say what was written"}},
+	means:   "write a job to start from, with comments, that packs as it is",
+	example: "hangpack new show.yaml",
+	exits:   exitsPlain,
+	run:     newJob,
+}, {
 	name:    "version",
 	means:   "print the version",
 	example: "hangpack version",
