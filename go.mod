@@ -5,6 +5,7 @@ go 1.26.0
 require (
 	github.com/go-pdf/fpdf v0.9.0
 	github.com/makiuchi-d/gozxing v0.1.1
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.2
 	github.com/skip2/go-qrcode v0.0.0-20200617195104-da1b6568686e
 	github.com/stretchr/testify v1.12.1
 	golang.org/x/image v0.47.0

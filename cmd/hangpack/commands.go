@@ -76,6 +76,12 @@ var commands = []command{{
 	exits:   exitsPlain,
 	run:     newJob,
 }, {
+	name:    "schema",
+	means:   "print the keys of a job as a JSON Schema, for your editor",
+	example: "hangpack schema",
+	exits:   exitsPlain,
+	run:     schema,
+}, {
 	name:    "version",
 	means:   "print the version",
 	example: "hangpack version",

@@ -108,7 +108,7 @@ var barKeys = []Key{
 	{Path: "gear.bars.*.splay_holes[].splay", Kind: Degrees, Max: 30, Need: Required, Meaning: "the splay it sets"},
 	load("gear.bars.*.rating", masses, Optional, "of all that hangs from the hooks, the bar included"),
 	load("gear.bars.*.pick_rating", masses, Optional, "of one pick hole"),
-	{Path: "gear.bars.*.most", Kind: Names, Max: nameMost, Need: Optional, Meaning: "the maker's count limits, by type of cabinet"},
+	{Path: "gear.bars.*.most", Kind: Names, Min: 1, Max: nameMost, Need: Optional, Meaning: "the maker's count limits, by type of cabinet"},
 	tally("gear.bars.*.most.*", 0, 1000, Optional, "", "most cabinets of that type"),
 	section("gear.bars.*.tilt_limit", Optional, "how far the bar may tilt"),
 	angle("gear.bars.*.tilt_limit.down", 90, Required, "", "front down"),

@@ -35,26 +35,9 @@ func keyTable() string {
 	var b strings.Builder
 	b.WriteString("\n| key | what it is | range | default |\n|---|---|---|---|\n")
 	for _, k := range Keys() {
-		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Path, k.Meaning, rangeWords(k), needWords(k))
+		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Path, k.Meaning, k.Allowed(), needWords(k))
 	}
 	return b.String() + "\n"
-}
-
-// rangeWords is what a value may be, in words.
-func rangeWords(k Key) string {
-	switch {
-	case len(k.Choices) > 0:
-		return strings.Join(k.Choices, ", ")
-	case k.Max == 0:
-		return "-"
-	case k.Kind == Text || k.Kind == ID || k.Kind == Revision || k.Kind == Label:
-		return k.Range() + " characters"
-	case k.Kind == List:
-		return k.Range() + " items"
-	case k.Kind == Names:
-		return fmt.Sprintf("names of 1 to %.0f characters", k.Max)
-	}
-	return k.Range()
 }
 
 func needWords(k Key) string {
