@@ -25,7 +25,11 @@ func (r *reader) readGear(root *value) {
 	first := map[string]int{}
 	for _, v := range list.items {
 		path := r.beside(v.text)
-		if line, twice := first[path]; twice && !v.bad {
+		switch line, twice := first[path]; {
+		case v.bad:
+		case path == filepath.Clean(r.name):
+			r.at(v, "%q is this job itself; name a file with the section gear alone", clipped(v.text))
+		case twice:
 			r.at(v, "%q stands here again; it is already on line %d", clipped(v.text), line)
 		}
 		if v.bad {

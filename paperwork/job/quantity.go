@@ -87,8 +87,10 @@ func bareWrong(row *Key, s string) string {
 	switch {
 	case float(s) == 0:
 		return ""
+	case row.Kind == Percent && math.Abs(float(s)) <= 1:
+		return fmt.Sprintf("%s has no %%; write %s %% or %s %%", s, rounded(float(s)*100), s)
 	case row.Kind == Percent:
-		return s + " has no %; write a percentage like 5 %"
+		return fmt.Sprintf("%s has no %%; write %s %%", s, s)
 	case row.Hint[1] == "":
 		return fmt.Sprintf("%s has no unit; write %s %s", s, s, row.Hint[0])
 	}
