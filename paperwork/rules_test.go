@@ -51,6 +51,10 @@ stacks:
     steel: 14 m
 `
 
+// otherBox is a second type of cabinet.
+const otherBox = "    other: {mass: 20 kg, width: 500 mm, depth: 400 mm, front_height: 200 mm, back_height: 200 mm, " +
+	"centre_of_gravity: {behind_hinge: 200 mm, below_hinge: 100 mm}, link_arm: 300 mm, splay_holes: [0]}\n"
+
 // edited applies edits, pairs of what stands in the job and what is to stand
 // there.
 func edited(t *testing.T, edits ...string) string {
@@ -207,7 +211,7 @@ func TestCautions(t *testing.T) {
 		{"one hoist", []string{onePick, twoPicks, "capacity: 500 kg", "capacity: 300 kg"}, "one_hoist, front"},
 		{"backs meet", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 12]"}, "backs_meet, joint 8"},
 		{"mixed arms", []string{"rating: 750 kg", "rating: 750 kg\n      link_arm: 364 mm"}, "mixed_arms, joint 1"},
-		{"a type without a limit", []string{"most: {box: 12}", "most: {}"}, "not_checked, bar"},
+		{"a type without a limit", []string{"most: {box: 12}", "most: {other: 12}", "  cabinets:\n    box:", "  cabinets:\n" + otherBox + "    box:"}, "not_checked, bar"},
 		{"no rating", []string{"      rating: 750 kg\n", ""}, "not_checked, bar"},
 		{"no steel", []string{"    steel: 14 m\n", ""}, "not_checked"},
 		{"no pin ratings", []string{"      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars"}, "not_checked, box"},
