@@ -35,7 +35,7 @@ func pty(t *testing.T) (screen, terminal *os.File) {
 func TestTerminalGetsNoPDF(t *testing.T) {
 	copied(t)
 	_, terminal := pty(t)
-	for _, out := range []string{"-", "/dev/stdout", terminal.Name()} {
+	for _, out := range []string{"-", "/proc/self/fd/1", terminal.Name()} {
 		cmd := child("main", "pack", "examples/club.yaml", "-o", out)
 		var errs bytes.Buffer
 		cmd.Stdout, cmd.Stderr = terminal, &errs
