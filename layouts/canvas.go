@@ -20,14 +20,16 @@ func (b box) bottom() float64 { return b.y + b.h }
 func (b box) right() float64  { return b.x + b.w }
 
 // A Mark is one piece of ink: what was drawn, on which page, in which block,
-// and the room it takes. Texts have their words; outlines their corners.
+// and the room it takes. Texts have their words; outlines and lines their
+// corners.
 type Mark struct {
 	Page           int
 	Block, Kind    string
 	X0, Y0, X1, Y1 float64 // mm from the top left corner
 	Text           string
 	Pt             float64
-	Corners        [][2]float64
+	Corners        [][2]float64 // of an outline; both ends of a line
+	Pen            float64      // mm, of a line
 }
 
 // A canvas is the paper being drawn on. It keeps a record of its ink, and its

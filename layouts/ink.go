@@ -8,7 +8,8 @@ import (
 
 // line draws a line.
 func (c *canvas) line(x0, y0, x1, y1, pen float64) {
-	c.mark("line", math.Min(x0, x1), math.Min(y0, y1), math.Max(x0, x1), math.Max(y0, y1))
+	m := c.mark("line", math.Min(x0, x1), math.Min(y0, y1), math.Max(x0, x1), math.Max(y0, y1))
+	m.Corners, m.Pen = [][2]float64{{x0, y0}, {x1, y1}}, pen
 	c.pdf.SetLineWidth(pen)
 	c.pdf.Line(x0, y0, x1, y1)
 }

@@ -112,7 +112,7 @@ func (h *hung) cautionOneHoist() {
 	}
 	for i, p := range h.Picks {
 		kg := h.aloneOnHook(i)
-		if h.onHook(kg) > h.hoistMost(i)+alike {
+		if h.overloads(i, kg) {
 			h.caution("one_hoist", h.end(i), "alone it would hold %s, more than %s: run both together, watch the tilt",
 				h.plusTolerance(kg), h.hoistLimit(p.Hoist))
 		}

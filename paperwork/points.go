@@ -106,6 +106,10 @@ func (h *hung) hoistMost(i int) float64 {
 	return h.Picks[i].Hoist.Capacity * h.job.Practice.HoistUse
 }
 
+// overloads reports whether a load on its hook, in kg and without its tolerance,
+// is more than practice allows of hoist i.
+func (h *hung) overloads(i int, kg float64) bool { return h.onHook(kg) > h.hoistMost(i)+alike }
+
 // aloneOnHook returns what hoist i holds with the other one slack, in kg.
 func (h *hung) aloneOnHook(i int) float64 { return h.finished.centre.Mass + h.Picks[i].Below.Mass }
 

@@ -4,7 +4,9 @@ import (
 	"bytes"
 	"encoding/csv"
 	"fmt"
+	"math"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -167,7 +169,14 @@ func TestPointsAsData(t *testing.T) {
 			n += len(s.Points)
 			for _, p := range s.Points {
 				csvHas(t, at[p.ID], map[string]float64{"stage_left_m": p.StageLeft, "downstage_m": p.Downstage, "pick_height_m": p.PickHeight,
-					"low_hook_m": p.LowHook, "static_kg": p.Static, "design_kg": p.Design, "static_kn": p.Static * 9.80665 / 1000, "hoist_use": p.HoistUse})
+					"low_hook_m": p.LowHook, "static_kg": p.Static, "design_kg": p.Design, "static_kn": p.Static * 9.80665 / 1000, "hoist_use": p.HoistUse,
+					"design_kn": p.Design * 9.80665 / 1000, "most_static_kg": p.Most.Static, "most_design_kg": p.Most.Design,
+					"hoist_capacity_kn": capacityOf(j, p.Hoist)})
+				assert.Equal(t, p.Most.Where, at[p.ID]["most_at"], name)
+				if p.ChainNeeded != nil {
+					csvHas(t, at[p.ID], map[string]float64{"chain_needed_m": *p.ChainNeeded})
+				}
+				assert.Equal(t, p.ChainNeeded == nil, at[p.ID]["chain_needed_m"] == "", name)
 				assert.Equal(t, map[bool]string{true: "yes", false: "no"}[s.Held], at[p.ID]["held"], name)
 				assert.Equal(t, p.HighHook == nil, at[p.ID]["high_hook_m"] == "", name)
 				assert.Equal(t, len(s.Points) == 1, at[p.ID]["alone_kg"] == "", name)
@@ -180,6 +189,18 @@ func TestPointsAsData(t *testing.T) {
 		}
 		assert.Len(t, rows, 1+n)
 	}
+}
+
+// capacityOf is a hoist's capacity in kN.
+func capacityOf(j *Job, key string) float64 {
+	for _, h := range j.stacks {
+		for _, p := range h.Picks {
+			if p.Hoist.Key == key {
+				return p.Hoist.Capacity / 1000
+			}
+		}
+	}
+	return math.NaN()
 }
 
 func csvHas(t *testing.T, row map[string]string, want map[string]float64) {
@@ -210,5 +231,95 @@ func TestPointsReportFitsItsColumns(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// TestMoreThanItMayHold: the words on the venue's sheet and the caution begin at
+// the same load, 1 N past what the hoist may hold. With the other hoist slack,
+// 288 kg + 5 % hang on either: 2965.53 N.
+func TestMoreThanItMayHold(t *testing.T) {
+	for past, want := range map[float64]bool{0.9: false, 1.1: true, -5: false} {
+		capacity := fmt.Sprintf("capacity: %.3f N", 288*1.05*9.80665-past)
+		j := open(t, edited(t, onePick, twoPicks, "capacity: 500 kg", capacity))
+		cautions := found(j.Figures.Stacks[0].Cautions)
+		for i, end := range []string{"front", "rear"} {
+			assert.Equal(t, want, strings.Contains(j.stacks[0].aloneSum(i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
+			assert.Equal(t, want, slices.Contains(cautions, "one_hoist, "+end), "%s, %g N past", end, past)
+		}
+	}
+}
+
+// TestClassOfEachHoist: where front and rear hoist differ, both classes stand on
+// the venue's sheet and what is not known of either is open.
+func TestClassOfEachHoist(t *testing.T) {
+	j := open(t, edited(t, onePick, "{picks: 2, hoist: {front: hoist, rear: other}, front_hole: 2, rear_hole: 38}",
+		"  hoists:\n", "  hoists:\n    other: {capacity: 500 kg, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 24 m, headroom: 550 mm, class: over people}\n"))
+	_, pages := paperOf(t, j)
+	points := textOf(pages, "POINTS")
+	assert.Contains(t, points, "Class of hoist: not given.")
+	assert.Contains(t, points, "Class of other: over people.")
+	assert.Equal(t, 1, openItemsOf(j, "Not known: class of the hoist; may it hold over people? Ask the venue"))
+}
+
+// TestBoxesForThePen: three empty boxes beside every point, tall enough for
+// figures, and the three to sign on the cover.
+func TestBoxesForThePen(t *testing.T) {
+	for name, j := range readJobs(t) {
+		paper, pages := paperOf(t, j)
+		boxes, signed := 0, 0
+		for _, m := range paper.Marks {
+			if m.Kind != "rect" {
+				continue
+			}
+			w, h, sheet := m.X1-m.X0, m.Y1-m.Y0, sheetOf(wordsOn(pages[m.Page-1]))
+			switch {
+			case strings.HasPrefix(sheet, "POINTS") && h > 12 && w > 12:
+				boxes++
+			case strings.HasPrefix(sheet, "COVER") && h > 25 && w > 45:
+				signed++
+			}
+		}
+		assert.Equal(t, 3*len(plannedPoints(j)), boxes, name)
+		assert.Equal(t, 3, signed, name)
+	}
+}
+
+// TestWays: a force of 1 N or less along a joint has no way.
+func TestWays(t *testing.T) {
+	for n, want := range map[float64]string{0: "none", 1: "none", -1: "none", 1.01: "0.01 kN pull", -1.01: "0.01 kN push", 2500: "2.50 kN pull"} {
+		assert.Equal(t, want, way(units{}, n), "%g N", n)
+	}
+}
+
+// TestPinsUsedOfWhatIsAllowed: half of a rating allowed is twice as much used, in
+// the joint table and in the check.
+func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
+	whole := open(t, plainJob)
+	half := open(t, edited(t, "practice: {", "practice: {gear_use: 50 %, "))
+	for k, c := range whole.Figures.Stacks[0].Cabinets {
+		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
+		assert.Equal(t, []string{percent(hinge), percent(link)}, whole.stacks[0].jointRow(k)[6:])
+		assert.Equal(t, []string{percent(2 * hinge), percent(2 * link)}, half.stacks[0].jointRow(k)[6:])
+	}
+	for i, u := range half.stacks[0].uses {
+		if u.part == "hinge pin" || u.part == "link pin" {
+			assert.InDelta(t, 2*whole.stacks[0].uses[i].of, u.of, 1e-9, u.part)
+		}
+	}
+}
+
+// TestArmOfJoint1: a bar with a shorter arm of its own bears on joint 1 alone,
+// and there as much more as the arm is shorter.
+func TestArmOfJoint1(t *testing.T) {
+	same := open(t, plainJob).Figures.Stacks[0].Cabinets
+	short := open(t, edited(t, "rating: 750 kg", "rating: 750 kg\n      link_arm: 185 mm")).Figures.Stacks[0].Cabinets
+	long := open(t, edited(t, "rating: 750 kg", "rating: 750 kg\n      link_arm: 500 mm")).Figures.Stacks[0].Cabinets
+	for k := range same {
+		times := 1.0
+		if k == 0 {
+			times = 370.0 / 185
+		}
+		assert.InDelta(t, times*same[k].Link, short[k].Link, 1e-9, "joint %d", k+1)
+		assert.InDelta(t, same[k].Link, long[k].Link, 1e-9, "joint %d: the smaller arm counts", k+1)
 	}
 }

@@ -164,7 +164,7 @@ func (h *hung) steelWords() string {
 func (h *hung) aloneSum(i int) string {
 	kg := h.aloneOnHook(i)
 	used := percent(h.useOf(i, kg)) + " used"
-	if h.useOf(i, kg) > 1+within {
+	if h.overloads(i, kg) {
 		used = percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
 	return fmt.Sprintf("Other slack: %s of %s, %s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used)
