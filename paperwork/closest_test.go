@@ -182,6 +182,11 @@ func TestOpenItemsOfTheVenue(t *testing.T) {
 	}
 	bare := items(plainJob)
 	assert.Contains(t, bare, "SL: Not known: no secondary named: ask the venue")
+	const datum, dolly = "job: Not known: the datum that every place in plan is measured from", "SL: Not checked: no dolly named"
+	assert.Contains(t, bare, datum)
+	assert.NotContains(t, items(edited(t, "revision: A}", "revision: A, datum: a mark}")), datum)
+	assert.NotContains(t, bare, dolly)
+	assert.Contains(t, items(edited(t, "    dolly: dolly\n", "")), dolly)
 	assert.Contains(t, bare, "hoist: Not known: class of the hoist; may it hold over people? Ask the venue")
 	given := edited(t, "headroom: 550 mm}", "headroom: 550 mm, class: any}", "    steel: 14 m\n", "    steel: 14 m\n    secondary: {what: bond, rating: 200 kg}\n")
 	assert.NotContains(t, items(given), "Not known: no secondary")

@@ -1,8 +1,10 @@
 package paperwork
 
 import (
+	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -30,7 +32,7 @@ func sketches(paper layouts.Paper, pages []string) (all []sketch) {
 			}
 		}
 		for _, m := range paper.Marks {
-			if m.Page == n+1 && (m.Block == "plan" || m.Block == "plan words") {
+			if m.Page == n+1 && slices.Contains([]string{"plan", "plan words", "plan key"}, m.Block) {
 				s.marks = append(s.marks, m)
 				if m.Kind == "datum" && m.Block == "plan" {
 					s.datum = middle(m)
@@ -251,4 +253,51 @@ func (s sketch) reach(end [2]float64) float64 {
 		}
 	}
 	return mark + dust
+}
+
+// crowded is a job of more points than one sheet has room for.
+func crowded() string {
+	head, stack, _ := strings.Cut(plainJob, "stacks:\n")
+	yaml := head + "stacks:\n"
+	others := "other_points:\n"
+	for i := range 50 {
+		place := fmt.Sprintf("stage_left: %d m, downstage: %d m", 3*(i%10)-15, 3*(i/10)-6)
+		yaml += strings.Replace(strings.Replace(stack, "id: SL", fmt.Sprintf("id: WWWW%d", 10+i), 1), "stage_left: 8.2 m, downstage: 0.6 m", place, 1)
+		others += fmt.Sprintf("  - {id: MMMM%d, place: {%s}, height: 9 m, mass: 40 kg, what: drape}\n", 10+i, strings.Replace(place, " m, downstage", ".7 m, downstage", 1))
+	}
+	return yaml + others
+}
+
+// TestPlanKeyNamesPalePoints: where a page shows points whose figures stand on
+// another one, its key says so, of stacks' points and of others.
+func TestPlanKeyNamesPalePoints(t *testing.T) {
+	jobs := readJobs(t)
+	jobs["crowded"] = open(t, crowded())
+	seen := map[bool]int{}
+	for name, j := range jobs {
+		paper, pages := paperOf(t, j)
+		for _, s := range sketches(paper, pages) {
+			want := map[bool]bool{}
+			for _, p := range plannedPoints(j) {
+				at := s.at(p.at)
+				pale := len(s.within("disc", at, 0.75))+len(s.within("rect", at, 0.75)) > 0
+				if pale && len(s.within("point", at, 1.1)) == 0 {
+					want[p.other] = true
+					seen[p.other]++
+				}
+			}
+			got := map[bool]bool{}
+			for _, m := range s.marks {
+				switch m.Text {
+				case "figures on another sheet":
+					got[false] = true
+				case "other point, figures on another sheet":
+					got[true] = true
+				}
+			}
+			assert.Equal(t, want, got, name)
+		}
+	}
+	assert.NotZero(t, seen[false])
+	assert.NotZero(t, seen[true])
 }

@@ -94,7 +94,7 @@ func TestLongestWordsFit(t *testing.T) {
 	}
 	head, stack, _ := strings.Cut(plainJob, "  - id: SL\n")
 	for i := range 60 { // as many as a job may have
-		head += fmt.Sprintf("  - id: T%d\n", 10+i) + stack
+		head += fmt.Sprintf("  - id: WWWW%d\n", 10+i) + stack
 	}
 	for _, paper := range []string{"", "paper: {size: Letter}\n"} {
 		j := open(t, paper+head)

@@ -128,3 +128,12 @@ func TestEveryCautionHasItsSource(t *testing.T) {
 	}
 	assert.NotEmpty(t, anyone.From)
 }
+
+// TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a
+// set is its dolly.
+func TestWhereInWords(t *testing.T) {
+	h := open(t, plainJob).stacks[0]
+	for where, want := range map[string]string{"": "the finished stack", "lift 1": "lift 1 (dolly A)", "lift 2, joint 3": "lift 2 (dolly B), joint 3", "set 2": "dolly B", "front": "front"} {
+		assert.Equal(t, want, h.whereWords(Finding{Where: where}), where)
+	}
+}
