@@ -127,19 +127,27 @@ func named[T any](r *reader, v *value, among map[string]*T, section string) *T {
 	if found := among[v.text]; found != nil {
 		return found
 	}
-	r.at(v, "%s", nothingCalled(v.text, slices.Sorted(maps.Keys(among)), section))
+	wrong := "nothing under " + section + " is called \"" + clipped(v.text) + "\"; "
+	if len(among) > hintsMost || len(r.complaints) > hintsMost {
+		r.at(v, "%s", wrong+"name one of those described there")
+		return nil
+	}
+	r.at(v, "%s", wrong+whatThereIs(v.text, slices.Sorted(maps.Keys(among))))
 	return nil
 }
 
-func nothingCalled(name string, names []string, section string) string {
-	wrong := "nothing under " + section + " is called \"" + clipped(name) + "\"; "
+// hintsMost is among how many names, and after how many complaints, near misses
+// are still looked for.
+const hintsMost = 500
+
+func whatThereIs(name string, names []string) string {
 	switch meant := Near(name, names); {
 	case meant != "":
-		return wrong + "did you mean \"" + meant + "\"?"
+		return "did you mean \"" + meant + "\"?"
 	case len(names) == 0:
-		return wrong + "describe it there"
+		return "describe it there"
 	case len(names) > knownMost:
-		return wrong + "name one of those described there"
+		return "name one of those described there"
 	}
-	return wrong + "there is " + strings.Join(names, ", ")
+	return "there is " + strings.Join(names, ", ")
 }

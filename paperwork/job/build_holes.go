@@ -3,6 +3,7 @@ package job
 import (
 	"fmt"
 	"strconv"
+	"strings"
 )
 
 // holes reads a list of splays, bare as stamped or with labels of their own.
@@ -31,6 +32,9 @@ func (r *reader) holes(v *value) (holes []Hole) {
 
 // bareLabel complains of a bare splay that is no label as it is written.
 func (r *reader) bareLabel(item *value) {
+	if item.fields == nil && !item.bad && strings.HasPrefix(item.text, "-") {
+		r.at(item, "%s has a sign; write a splay as stamped, like 0", item.text)
+	}
 	if item.fields == nil && !item.bad && !labels.MatchString(item.text) {
 		r.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
 	}

@@ -123,6 +123,10 @@ func (r *reader) holeCalled(v *value, bar *Bar) int {
 			return i
 		}
 	}
+	if Near(v.text, []string{"auto"}) != "" && v.generic == "stacks[].hang.pick_hole" {
+		r.at(v, "%s has no pick hole %q; did you mean \"auto\"?", bar.Key, v.text)
+		return Auto
+	}
 	if n := len(bar.PickHoles); n > 0 {
 		r.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
 	}

@@ -94,24 +94,27 @@ func Near(wrong string, words []string) string {
 	return best
 }
 
-// slips counts the letters to insert, drop or change to turn a into b.
-// Source: V. I. Levenshtein, Binary codes capable of correcting deletions,
-// insertions, and reversals, 1966.
+// slips counts the letters to insert, drop, change or swap with the next to turn
+// a into b. Sources: V. I. Levenshtein, Binary codes capable of correcting
+// deletions, insertions, and reversals, 1966; for swaps F. J. Damerau, A
+// technique for computer detection and correction of spelling errors, 1964.
 func slips(a, b []rune) int {
-	row := make([]int, len(b)+1)
+	before, last, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
 	for j := range row {
 		row[j] = j
 	}
 	for i := range a {
-		last := row[0]
+		before, last, row = last, row, before
 		row[0] = i + 1
 		for j := range b {
-			change := last
+			change := last[j]
 			if a[i] != b[j] {
 				change++
 			}
-			last = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+			row[j+1] = min(change, row[j]+1, last[j+1]+1)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
+			}
 		}
 	}
 	return row[len(b)]

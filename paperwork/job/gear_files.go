@@ -102,8 +102,11 @@ func (r *reader) gearSection(top *yaml.Node) {
 // allGear returns the gear of a job and of its gear files as one section.
 func (r *reader) allGear(root *value) *value {
 	files := root.field("gear_files")
-	if files == nil {
+	if files == nil && root.field("gear") != nil {
 		return root.field("gear")
+	}
+	if files == nil {
+		return &value{}
 	}
 	all := &value{fields: map[string]*value{}, excused: map[string]bool{}}
 	for _, own := range r.gearIn {

@@ -49,6 +49,9 @@ var (
 	written = regexp.MustCompile(`^([+-]?(?:0[xXoObB][0-9A-Fa-f_]+|\.(?i:nan|inf)|[0-9.][0-9_.,]*(?:[eE][+-]?[0-9]+)?)) *(.*)$`)
 )
 
+// dashes look like a minus: hyphens, en and em dash, and the minus sign.
+const dashes = "\u2010\u2011\u2012\u2013\u2014\u2212"
+
 // measure reads a quantity and returns it in SI units, or what is wrong.
 func measure(row *Key, s string) (float64, string) {
 	if m, wrong, ok := inFeet(s); ok && row.Kind == Length {
@@ -58,6 +61,8 @@ func measure(row *Key, s string) (float64, string) {
 	}
 	p := written.FindStringSubmatch(s)
 	switch {
+	case strings.ContainsAny(s, dashes):
+		return 0, fmt.Sprintf("%q has a long dash where a minus is wanted; type -", s)
 	case p == nil:
 		return 0, fmt.Sprintf("%q is not %s; write a plain number and its unit, like 12.5 %s", s, row.Kind, row.Hint[0])
 	case !number.MatchString(p[1]):
@@ -74,8 +79,14 @@ func float(s string) float64 {
 	return x
 }
 
+// thousands is a number whose comma may be of thousands or a decimal one.
+var thousands = regexp.MustCompile(`^-?[1-9][0-9]{0,2},[0-9]{3}$`)
+
 // notPlain says that a number is not written as a plain decimal.
 func notPlain(s, right string) string {
+	if thousands.MatchString(s) {
+		return fmt.Sprintf("%q has a comma; write %s if it is thousands, %s if it is a decimal", s, strings.ReplaceAll(s, ",", ""), strings.Replace(s, ",", ".", 1))
+	}
 	if strings.Contains(s, ",") {
 		return fmt.Sprintf("%q has a comma; write a decimal with a point, like 12.5", s)
 	}
@@ -116,6 +127,14 @@ func factor(row *Key, s, x, name string) (float64, string) {
 	}
 	if row.Kind == Length && strings.ContainsAny(name, `'"′″’”`) {
 		return 0, "marks for feet and inches are not read; write them like 14 ft 6 7/16 in"
+	}
+	switch {
+	case strings.TrimSpace(name) != name, strings.Contains(s, "\t"):
+		return 0, fmt.Sprintf("%q has a tab or a blank where none belongs; write %s %s", s, x, strings.TrimSpace(name))
+	case strings.ContainsAny(name, "0123456789/½¼¾⅛⅜⅝⅞") && row.Kind == Length:
+		return 0, fmt.Sprintf("%q is not one length; write it like 12.5 %s, 14 ft 6 in or 11 7/16 in", s, row.Hint[0])
+	case strings.ContainsAny(name, "0123456789/") && !strings.ContainsAny(name, "m"):
+		return 0, fmt.Sprintf("%q is not one number with one unit; write it like 12.5 %s", s, row.Hint[0])
 	}
 	if meant := unitMeant(row, name); meant != "" {
 		return 0, fmt.Sprintf("%q is no unit known here; did you mean %q?", name, meant)

@@ -56,10 +56,20 @@ func Read(name string, src io.Reader, open Opener, prints func(rune) bool) (*Job
 // job reads the whole tree.
 func (r *reader) job(top *yaml.Node) *Job {
 	root := &value{spot: r.start(), given: true, home: r.start()}
-	r.shared = hasKey(top, "gear_files")
+	r.shared = r.namesGearFiles(top)
 	r.readKeys(root, top)
 	r.readGear(root)
 	return r.build(root)
+}
+
+// namesGearFiles reports whether a job names gear files, however it spells that.
+func (r *reader) namesGearFiles(top *yaml.Node) bool {
+	for i := 0; i < len(top.Content); i += 2 {
+		if name := top.Content[i].Value; name == "gear_files" || Near(name, r.below[""]) == "gear_files" {
+			return true
+		}
+	}
+	return false
 }
 
 func hasKey(n *yaml.Node, name string) bool {
@@ -97,6 +107,10 @@ func (r *reader) split(text []byte) {
 // plain complains of the first byte that is not plain text.
 func (r *reader) plain(text []byte) bool {
 	for i, line := range bytes.Split(text, []byte("\n")) {
+		if col, c := hardIndent(line); c != 0 {
+			r.complain(spot{r.file, i + 1, col}, "", "%s (%U) stands in the indentation; indent with ordinary blanks", spaceName(c), c)
+			return false
+		}
 		for col := 1; len(line) > 0; col++ {
 			c, n := utf8.DecodeRune(line)
 			if wrong := notText(c, n, len(line) == n); wrong != "" {
@@ -107,6 +121,22 @@ func (r *reader) plain(text []byte) bool {
 		}
 	}
 	return true
+}
+
+// hardIndent returns the column of the first space before the text of a line
+// that only looks like a blank, and the space; 0 where there is none.
+func hardIndent(line []byte) (col int, c rune) {
+	for col = 1; len(line) > 0; col++ {
+		c, n := utf8.DecodeRune(line)
+		switch {
+		case c != ' ' && unicode.Is(unicode.Zs, c):
+			return col, c
+		case c != ' ':
+			return 0, 0
+		}
+		line = line[n:]
+	}
+	return 0, 0
 }
 
 // notText says what is wrong with a character that no job has. n is its
@@ -136,10 +166,11 @@ func (r *reader) parse(text []byte) *yaml.Node {
 		r.complain(r.start(), "", "%s", r.file.empty())
 		return nil
 	case err != nil:
-		r.complain(spot{r.file, faultLine(text, err), 1}, "", "%s", syntax(err))
+		r.complain(spot{r.file, r.file.blamed(faultLine(text, err)), 1}, "", "%s", syntax(err))
 		r.complaints[len(r.complaints)-1].Near = true
 		return nil
 	case second != nil:
+		r.cut, r.gearLost = true, true
 		r.complain(r.spot(second), "", "a second document starts here; write one a file, without ---")
 	}
 	return r.top(first.Content[0])

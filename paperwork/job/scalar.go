@@ -89,7 +89,7 @@ func numeral(row *Key, s string) (float64, string) {
 	case !number.MatchString(s):
 		return 0, notPlain(s, "write it like 1.25")
 	case row.Kind == Count && strings.Contains(s, "."):
-		return 0, s + " is not whole; write a whole number"
+		return 0, s + " is not a whole number; write one without a point"
 	}
 	return float(s), ""
 }

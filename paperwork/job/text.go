@@ -40,6 +40,9 @@ func (r *reader) textWrong(s string, most int) string {
 	if n := utf8.RuneCountInString(s); n > most {
 		return fmt.Sprintf("%d characters are too many; write at most %d", n, most)
 	}
+	if strings.Trim(s, " ") != s {
+		return fmt.Sprintf("%q begins or ends with a blank; take it out", clipped(s))
+	}
 	for _, c := range s {
 		switch {
 		case unicode.In(c, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp):
@@ -59,12 +62,17 @@ func hardBlank(s string) string {
 		return ""
 	}
 	c, _ := utf8.DecodeRuneInString(s[i:])
-	name := "a special space"
-	if strings.ContainsRune("\u00a0\u2007\u202f", c) {
-		name = "a no-break space"
-	}
+	name := spaceName(c)
 	plain := strings.Join(strings.FieldsFunc(s, special), " ")
 	return fmt.Sprintf("%q has %s (%U) where an ordinary blank is wanted; type the blank anew", plain, name, c)
+}
+
+// spaceName names a space that only looks like a blank.
+func spaceName(c rune) string {
+	if strings.ContainsRune("\u00a0\u2007\u202f", c) {
+		return "a no-break space"
+	}
+	return "a special space"
 }
 
 var (
@@ -92,7 +100,11 @@ func patternWrong(s string, pattern *regexp.Regexp, right string) string {
 }
 
 func dateWrong(s string) string {
-	if _, err := time.Parse(time.DateOnly, s); err != nil {
+	day, err := time.Parse(time.DateOnly, s)
+	if err == nil && (day.Year() < 1950 || day.Year() > 2199) {
+		return fmt.Sprintf("%q is in no year of this trade; write it like 2027-06-12", s)
+	}
+	if err != nil {
 		return fmt.Sprintf("%q is no day of the calendar; write it like 2027-06-12", s)
 	}
 	return ""

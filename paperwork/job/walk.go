@@ -62,6 +62,7 @@ type reader struct {
 	paths      []string // of the gear files read
 	gearIn     []*value // the gear sections, the job's own first
 	shared     bool     // the job names gear files, so that no one file need have all gear
+	cut        bool     // a second document has what the first may lack
 	gearLost   bool     // a gear file could not be read whole, so that what it names is not known
 	prints     func(rune) bool
 	complaints Complaints
@@ -91,7 +92,14 @@ func (r *reader) at(v *value, format string, args ...any) {
 	r.complain(v.spot, v.key, format, args...)
 }
 
+// complaintsMost is the most complaints that are kept of a job: far more than a
+// person mends before the next run.
+const complaintsMost = 10_000
+
 func (r *reader) complain(at spot, key, format string, args ...any) {
+	if len(r.complaints) == complaintsMost {
+		return
+	}
 	c := Complaint{File: at.file.name, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...)), order: at.file.order}
 	if at.line <= len(at.file.lines) {
 		c.Text = at.file.lines[at.line-1]
@@ -122,7 +130,7 @@ func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value
 		r.at(v, "%s", wrong)
 	}
 	switch {
-	case n.Kind == yaml.AliasNode:
+	case n.Kind == yaml.AliasNode, wrong != "" && n.Kind == yaml.ScalarNode:
 	case isNull(n):
 		r.noValue(v, n)
 	case n.Kind == yaml.MappingNode && r.takesKeys(generic):

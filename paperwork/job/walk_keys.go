@@ -9,28 +9,65 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
+// namesMost is the most names of gear of one kind in one file: more than a
+// company has, and no more than can be looked through.
+const namesMost = 1000
+
 // readKeys reads keys with their values: those of a section, or names of gear.
 func (r *reader) readKeys(v *value, n *yaml.Node) {
 	v.fields, v.excused = map[string]*value{}, map[string]bool{}
 	lines := map[string]int{}
 	for i := 0; i+1 < len(n.Content); i += 2 {
 		k, node := n.Content[i], n.Content[i+1]
+		if i/2 == namesMost && r.below[v.generic][0] == "*" {
+			r.gearLost = true
+			r.complain(r.spot(k), v.key, "%s has more than %d names; write fewer", clipped(v.name), namesMost)
+			break
+		}
 		name, ok := r.keyName(v, k)
 		if !ok {
 			continue
 		}
 		here := r.spot(k)
-		if line, twice := lines[name]; twice {
-			r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d", clipped(name), line)
-			continue
-		}
+		line, twice := lines[name]
 		lines[name] = k.Line
-		if generic, known := r.keyPath(v, name, here, isNull(node)); known {
-			v.names = append(v.names, name)
-			v.fields[name] = r.read(node, generic, join(v.key, name), name, here)
+		switch {
+		case twice && i > 0 && n.Style&yaml.FlowStyle == 0 && strings.HasSuffix(v.generic, "[]") && name == n.Content[0].Value:
+			r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d; write - before it if the next one begins here", clipped(name), line)
+			r.fill(v)
+			return // what follows belongs to the next one
+		case twice:
+			r.again(v, name, here, line)
+		default:
+			r.readKey(v, n, name, node, here)
 		}
 	}
 	r.fill(v)
+}
+
+// again complains of a key that stands for the second time. What gear it has
+// below it is not known.
+func (r *reader) again(v *value, name string, here spot, line int) {
+	r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d", clipped(name), line)
+	if v.generic == "gear" || v.generic == "" {
+		r.gearLost = true
+	}
+}
+
+// readKey reads what a key of a section holds. A misspelt one is complained of
+// and read as what it was likely meant to be, so that slips below it are found
+// too.
+func (r *reader) readKey(v *value, n *yaml.Node, name string, node *yaml.Node, here spot) {
+	generic, known := r.keyPath(v, name, here, node, n.Style&yaml.FlowStyle != 0)
+	if !known {
+		meant := Near(name, r.below[v.generic])
+		if meant == "" || hasKey(n, meant) || v.fields[meant] != nil {
+			return
+		}
+		name, generic = meant, join(v.generic, meant)
+	}
+	v.names = append(v.names, name)
+	v.fields[name] = r.read(node, generic, join(v.key, name), name, here)
 }
 
 // keyName returns the name of a key, or complains of it.
@@ -61,8 +98,8 @@ func (v *value) excuseAll(names []string) {
 const unlike = ""
 
 // keyPath returns the table's path of a key below v, and complains of a key
-// that the table does not know. lone says that it has no value.
-func (r *reader) keyPath(v *value, name string, here spot, lone bool) (string, bool) {
+// that the table does not know. braced says that it stands in braces.
+func (r *reader) keyPath(v *value, name string, here spot, node *yaml.Node, braced bool) (string, bool) {
 	names := r.below[v.generic]
 	switch {
 	case names[0] == "*":
@@ -71,11 +108,19 @@ func (r *reader) keyPath(v *value, name string, here spot, lone bool) (string, b
 	case slices.Contains(names, name):
 		return join(v.generic, name), true
 	}
-	meant := Near(name, names)
+	meant, lone := Near(name, names), isNull(node)
+	if p := keyAndValue.FindStringSubmatch(name); lone && p != nil && slices.Contains(names, p[1]) {
+		v.excused[p[1]] = true
+		r.complain(here, join(v.key, name), "%q is one word; write %s: %s, with a blank after the colon", clipped(name), p[1], clipped(p[2]))
+		return "", false
+	}
 	v.excused[meant] = true
-	r.complain(here, join(v.key, name), "%s", r.unknownKey(v, name, meant, lone))
+	r.complain(here, join(v.key, name), "%s", r.unknownKey(v, name, meant, lone && braced))
 	return "", false
 }
+
+// keyAndValue is a key that a slip has joined to its value.
+var keyAndValue = regexp.MustCompile(`^([a-z_]+)(?: *[:=] *| +)(\S.*)$`)
 
 // afterComma is what stands after a decimal comma, which in braces begins a
 // key of its own.
@@ -84,7 +129,9 @@ var afterComma = regexp.MustCompile(`^[0-9]+( *[a-z%/]+)?$`)
 // knownMost is the most keys that a complaint lists.
 const knownMost = 8
 
-func (r *reader) unknownKey(v *value, name, meant string, lone bool) string {
+// unknownKey says that a key is not known; part says that it may be a part of
+// the value before it.
+func (r *reader) unknownKey(v *value, name, meant string, part bool) string {
 	wrong := fmt.Sprintf("unknown key %q", clipped(name))
 	if v.key != "" {
 		wrong += " under " + clipped(v.name)
@@ -93,8 +140,10 @@ func (r *reader) unknownKey(v *value, name, meant string, lone bool) string {
 	switch {
 	case meant != "":
 		return fmt.Sprintf("%s; did you mean %q?", wrong, meant)
-	case lone && afterComma.MatchString(name):
-		return wrong + "; write decimals with a point, like 12.5"
+	case part && afterComma.MatchString(name):
+		return wrong + "; a comma ends a value in braces: write decimals with a point, and thousands without a mark"
+	case part:
+		return wrong + "; a comma ends a value in braces: quote a text that has one"
 	case len(names) <= knownMost:
 		return wrong + "; known here: " + strings.Join(names, ", ")
 	}
@@ -118,7 +167,7 @@ func (r *reader) fill(v *value) {
 		switch {
 		case r.shared && (row.Path == "gear" || v.generic == "gear"): // see gearWhole
 		case row.Need == Required && v.given:
-			if !v.excused[name] {
+			if !v.excused[name] && !r.cut {
 				r.complain(v.home, key, "%s is missing; %s", name, describe(row))
 			}
 			v.fields[name] = &value{key: key, generic: row.Path, bad: true, spot: v.home}

@@ -3,6 +3,7 @@ package job
 import (
 	"fmt"
 	"regexp"
+	"strings"
 )
 
 // ways are the two directions that an angle may go, the positive one first,
@@ -21,6 +22,11 @@ func towards(s string, w ways) (float64, string) {
 	if w.level != "" && s == w.level {
 		return 0, ""
 	}
+	if small := strings.ToLower(s); small != s {
+		if _, wrong := towards(small, w); wrong == "" {
+			return 0, fmt.Sprintf("%q is no %s; did you mean %q?", s, w.what, small)
+		}
+	}
 	p := turns.FindStringSubmatch(s)
 	if n := written.FindStringSubmatch(s); p == nil && n != nil && !number.MatchString(n[1]) {
 		return 0, notPlain(n[1], "write it like "+w.example("1.5"))
@@ -38,9 +44,9 @@ func towards(s string, w ways) (float64, string) {
 		return 0, ""
 	}
 	if p[3] == "" {
-		return 0, fmt.Sprintf("%s does not say which way; write %s", s, w.example(p[1]))
+		return 0, fmt.Sprintf("%s does not say which way; write %s", s, w.example(strings.TrimPrefix(p[1], "-")))
 	}
-	return 0, fmt.Sprintf("%q is no %s; write it like %s", s, w.what, w.example(p[1]))
+	return 0, fmt.Sprintf("%q is no %s; write it like %s", s, w.what, w.example(strings.TrimPrefix(p[1], "-")))
 }
 
 func (w ways) example(x string) string {
