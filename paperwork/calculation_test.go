@@ -49,7 +49,7 @@ func TestCalculationSheetAddsUp(t *testing.T) {
 			paper := textOf(pages, h.ID+" CALCULATION")
 			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
 				for _, s := range steps {
-					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is, "%s: %s is not on paper", name, h.ID)
+					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is+after(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
 					redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s)
 					done++
 				}

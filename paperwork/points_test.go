@@ -249,41 +249,6 @@ func TestMoreThanItMayHold(t *testing.T) {
 	}
 }
 
-// TestClassOfEachHoist: where front and rear hoist differ, both classes stand on
-// the venue's sheet and what is not known of either is open.
-func TestClassOfEachHoist(t *testing.T) {
-	j := open(t, edited(t, onePick, "{picks: 2, hoist: {front: hoist, rear: other}, front_hole: 2, rear_hole: 38}",
-		"  hoists:\n", "  hoists:\n    other: {capacity: 500 kg, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 24 m, headroom: 550 mm, class: over people}\n"))
-	_, pages := paperOf(t, j)
-	points := textOf(pages, "POINTS")
-	assert.Contains(t, points, "Class of hoist: not given.")
-	assert.Contains(t, points, "Class of other: over people.")
-	assert.Equal(t, 1, openItemsOf(j, "Not known: class of the hoist; may it hold over people? Ask the venue"))
-}
-
-// TestBoxesForThePen: three empty boxes beside every point, tall enough for
-// figures, and the three to sign on the cover.
-func TestBoxesForThePen(t *testing.T) {
-	for name, j := range readJobs(t) {
-		paper, pages := paperOf(t, j)
-		boxes, signed := 0, 0
-		for _, m := range paper.Marks {
-			if m.Kind != "rect" {
-				continue
-			}
-			w, h, sheet := m.X1-m.X0, m.Y1-m.Y0, sheetOf(wordsOn(pages[m.Page-1]))
-			switch {
-			case strings.HasPrefix(sheet, "POINTS") && h > 12 && w > 12:
-				boxes++
-			case strings.HasPrefix(sheet, "COVER") && h > 25 && w > 45:
-				signed++
-			}
-		}
-		assert.Equal(t, 3*len(plannedPoints(j)), boxes, name)
-		assert.Equal(t, 3, signed, name)
-	}
-}
-
 // TestWays: a force of 1 N or less along a joint has no way.
 func TestWays(t *testing.T) {
 	for n, want := range map[float64]string{0: "none", 1: "none", -1: "none", 1.01: "0.01 kN pull", -1.01: "0.01 kN push", 2500: "2.50 kN pull"} {
