@@ -135,7 +135,7 @@ func (h *hung) pinFigures() []layouts.Line {
 			Says: fmt.Sprintf("%s, %s of %s%s", h.plusTolerance(kg), percent(h.useOf(i, kg)), h.hoistLimit(p.Hoist), h.moreOnHook(i)),
 		})
 	}
-	for _, p := range h.pointFigures() {
+	for _, p := range h.points {
 		lines = append(lines, layouts.Line{
 			Of: "Point " + p.ID, Figure: u.load(p.Static),
 			Says: fmt.Sprintf("static; design %s (x %s)%s", u.load(p.Design), h.factors(), u.moreAt(p.Most)),

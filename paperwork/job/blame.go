@@ -10,8 +10,9 @@ import (
 // above.
 
 // blamed returns the line that is likely at fault where a text cannot be read
-// at line n: the one above, or the one that opened the block, if it alone stands
-// oddly, or the one above if it is no key, else n itself.
+// at line n: the one above where that is no whole key or stands less deep than
+// both its neighbours; else the one line of the file that stands oddly, if it is
+// the one above or one that opened the block; else n itself.
 func (f *file) blamed(n int) int {
 	above := f.written(n, -1)
 	switch {

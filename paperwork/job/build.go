@@ -83,20 +83,13 @@ func practice(p *value) Practice {
 func (r *reader) gear(root *value) gear {
 	all := r.allGear(root)
 	cabinets := each(all, "cabinets", r.cabinet)
-	if r.gearLost {
-		cabinets = nil
-	}
 	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
-	g := gear{
+	return gear{
 		cabinets: cabinets,
 		bars:     each(all, "bars", bar),
 		dollies:  each(all, "dollies", newDolly),
 		hoists:   each(all, "hoists", newHoist),
 	}
-	if r.gearLost {
-		return gear{}
-	}
-	return g
 }
 
 // each reads the gear of one kind, by name. It is nil where another complaint
@@ -121,24 +114,25 @@ func each[T any](gear *value, kind string, read func(key string, v *value) *T) m
 // named looks up what a value names among the gear of one kind, and complains
 // of a name that refers to nothing. See each for gear that is nil.
 func named[T any](r *reader, v *value, among map[string]*T, section string) *T {
-	if v == nil || v.bad || among == nil {
+	if v == nil || v.bad || among == nil || r.gearLost {
 		return nil
 	}
 	if found := among[v.text]; found != nil {
 		return found
 	}
-	wrong := "nothing under " + section + " is called \"" + clipped(v.text) + "\"; "
-	if len(among) > hintsMost || len(r.complaints) > hintsMost {
-		r.at(v, "%s", wrong+"name one of those described there")
-		return nil
+	right := oneOfThose
+	if len(among) <= hintsMost && len(r.complaints) <= hintsMost {
+		right = whatThereIs(v.text, slices.Sorted(maps.Keys(among)))
 	}
-	r.at(v, "%s", wrong+whatThereIs(v.text, slices.Sorted(maps.Keys(among))))
+	r.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
 	return nil
 }
 
 // hintsMost is among how many names, and after how many complaints, near misses
 // are still looked for.
 const hintsMost = 500
+
+const oneOfThose = "name one of those described there"
 
 func whatThereIs(name string, names []string) string {
 	switch meant := Near(name, names); {
@@ -147,7 +141,7 @@ func whatThereIs(name string, names []string) string {
 	case len(names) == 0:
 		return "describe it there"
 	case len(names) > knownMost:
-		return "name one of those described there"
+		return oneOfThose
 	}
 	return "there is " + strings.Join(names, ", ")
 }

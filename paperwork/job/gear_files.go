@@ -24,10 +24,10 @@ func (r *reader) readGear(root *value) {
 	r.gearLost = list.bad
 	first := map[string]int{}
 	for _, v := range list.items {
-		path := r.beside(v.text)
+		path := beside(root.file.name, v.text)
 		switch line, twice := first[path]; {
 		case v.bad:
-		case path == filepath.Clean(r.name):
+		case path == filepath.Clean(root.file.name):
 			r.at(v, "%q is this job itself; name a file with the section gear alone", clipped(v.text))
 		case twice:
 			r.at(v, "%q stands here again; it is already on line %d", clipped(v.text), line)
@@ -44,12 +44,12 @@ func (r *reader) readGear(root *value) {
 
 // beside returns the path of a gear file, which a job gives as from its own
 // folder.
-func (r *reader) beside(path string) string {
+func beside(job, path string) string {
 	path = filepath.FromSlash(path)
 	if filepath.IsAbs(path) {
 		return filepath.Clean(path)
 	}
-	return filepath.Join(filepath.Dir(r.name), path)
+	return filepath.Join(filepath.Dir(job), path)
 }
 
 // gearFile reads the gear file that v names.

@@ -125,21 +125,26 @@ func factor(row *Key, s, x, name string) (float64, string) {
 			return u.factor, ""
 		}
 	}
-	if row.Kind == Length && strings.ContainsAny(name, `'"′″’”`) {
-		return 0, "marks for feet and inches are not read; write them like 14 ft 6 7/16 in"
-	}
+	return 0, unitWrong(row, s, x, name)
+}
+
+// unitWrong says what is wrong with what stands behind a number x, which is no
+// unit of its key.
+func unitWrong(row *Key, s, x, name string) string {
+	meant := unitMeant(row, name)
 	switch {
+	case row.Kind == Length && strings.ContainsAny(name, `'"′″’”`):
+		return "marks for feet and inches are not read; write them like 14 ft 6 7/16 in"
 	case strings.TrimSpace(name) != name, strings.Contains(s, "\t"):
-		return 0, fmt.Sprintf("%q has a tab or a blank where none belongs; write %s %s", s, x, strings.TrimSpace(name))
+		return fmt.Sprintf("%q has a tab or a blank where none belongs; write %s %s", s, x, strings.TrimSpace(name))
 	case strings.ContainsAny(name, "0123456789/½¼¾⅛⅜⅝⅞") && row.Kind == Length:
-		return 0, fmt.Sprintf("%q is not one length; write it like 12.5 %s, 14 ft 6 in or 11 7/16 in", s, row.Hint[0])
+		return fmt.Sprintf("%q is not one length; write it like 12.5 %s, 14 ft 6 in or 11 7/16 in", s, row.Hint[0])
 	case strings.ContainsAny(name, "0123456789/") && !strings.ContainsAny(name, "m"):
-		return 0, fmt.Sprintf("%q is not one number with one unit; write it like 12.5 %s", s, row.Hint[0])
+		return fmt.Sprintf("%q is not one number with one unit; write it like 12.5 %s", s, row.Hint[0])
+	case meant != "":
+		return fmt.Sprintf("%q is no unit known here; did you mean %q?", name, meant)
 	}
-	if meant := unitMeant(row, name); meant != "" {
-		return 0, fmt.Sprintf("%q is no unit known here; did you mean %q?", name, meant)
-	}
-	return 0, fmt.Sprintf("%q is no unit known here; %s is in %s", name, row.Kind, row.unitsKnown())
+	return fmt.Sprintf("%q is no unit known here; %s is in %s", name, row.Kind, row.unitsKnown())
 }
 
 // spelt are units as people write them out, each a word that means one unit.

@@ -124,6 +124,9 @@ func (k *Key) bareShape() *shape {
 	return s
 }
 
+// plainNought is the pattern of a nought, with or without a sign.
+const plainNought = `-?0(?:\.0+)?`
+
 // quantityShape is of a number with its unit or its way, and of a bare nought
 // where that is in range.
 func (k *Key) quantityShape() *shape {
@@ -132,7 +135,7 @@ func (k *Key) quantityShape() *shape {
 	if k.Min <= 0 && !k.Above {
 		zero := 0.0
 		s.Type, s.Minimum, s.Maximum = types{"string", "number"}, &zero, &zero
-		forms = append(forms, `-?0(?:\.0+)?`)
+		forms = append(forms, plainNought)
 	}
 	s.Pattern = "^(?:" + strings.Join(forms, "|") + ")$"
 	return s
@@ -169,7 +172,7 @@ func (k *Key) decimals() string {
 }
 
 func (w ways) patterns() []string {
-	forms := []string{`-?` + plainDecimal + ` *deg +(?:` + w.plus + `|` + w.minus + `)`, `-?0(?:\.0+)? *deg`}
+	forms := []string{`-?` + plainDecimal + ` *deg +(?:` + w.plus + `|` + w.minus + `)`, plainNought + ` *deg`}
 	if w.level != "" {
 		forms = append(forms, w.level)
 	}
@@ -179,7 +182,7 @@ func (w ways) patterns() []string {
 // nought is the shape of a 0 that stands for a section.
 func nought() *shape {
 	zero := 0.0
-	return &shape{Type: types{"number", "string"}, Minimum: &zero, Maximum: &zero, Pattern: `^-?0(?:\.0+)?$`}
+	return &shape{Type: types{"number", "string"}, Minimum: &zero, Maximum: &zero, Pattern: "^" + plainNought + "$"}
 }
 
 // describes says what a key holds, for who types it.

@@ -56,14 +56,13 @@ func (f *file) line(n int) []rune {
 // A reader walks a job file and its gear files and gathers complaints, and the
 // lines from which the fingerprint is made.
 type reader struct {
-	name       string // of the job file
-	file       *file  // that is being read
+	file       *file // that is being read
 	open       Opener
 	paths      []string // of the gear files read
 	gearIn     []*value // the gear sections, the job's own first
 	shared     bool     // the job names gear files, so that no one file need have all gear
 	cut        bool     // a second document has what the first may lack
-	gearLost   bool     // a gear file could not be read whole, so that what it names is not known
+	gearLost   bool     // gear stands where it was not read, so that no name of gear is judged
 	prints     func(rune) bool
 	complaints Complaints
 	given      []string
@@ -72,7 +71,7 @@ type reader struct {
 }
 
 func newReader(name string, open Opener, prints func(rune) bool) *reader {
-	r := &reader{name: name, file: &file{name: name}, open: open, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
+	r := &reader{file: &file{name: name}, open: open, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
 	for i := range table {
 		path := table[i].Path
 		r.rows[path] = &table[i]

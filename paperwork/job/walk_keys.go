@@ -30,15 +30,15 @@ func (r *reader) readKeys(v *value, n *yaml.Node) {
 		}
 		here := r.spot(k)
 		line, twice := lines[name]
-		lines[name] = k.Line
 		switch {
-		case twice && i > 0 && n.Style&yaml.FlowStyle == 0 && strings.HasSuffix(v.generic, "[]") && name == n.Content[0].Value:
+		case twice && n.Style&yaml.FlowStyle == 0 && strings.HasSuffix(v.generic, "[]") && name == n.Content[0].Value:
 			r.complain(here, join(v.key, name), "%s stands here again; it is already on line %d; write - before it if the next one begins here", clipped(name), line)
 			r.fill(v)
 			return // what follows belongs to the next one
 		case twice:
 			r.again(v, name, here, line)
 		default:
+			lines[name] = k.Line
 			r.readKey(v, n, name, node, here)
 		}
 	}
@@ -58,16 +58,12 @@ func (r *reader) again(v *value, name string, here spot, line int) {
 // and read as what it was likely meant to be, so that slips below it are found
 // too.
 func (r *reader) readKey(v *value, n *yaml.Node, name string, node *yaml.Node, here spot) {
-	generic, known := r.keyPath(v, name, here, node, n.Style&yaml.FlowStyle != 0)
-	if !known {
-		meant := Near(name, r.below[v.generic])
-		if meant == "" || hasKey(n, meant) || v.fields[meant] != nil {
-			return
-		}
-		name, generic = meant, join(v.generic, meant)
+	as, generic := r.keyPath(v, name, here, node, n.Style&yaml.FlowStyle != 0)
+	if as == "" || as != name && (hasKey(n, as) || v.fields[as] != nil) {
+		return
 	}
-	v.names = append(v.names, name)
-	v.fields[name] = r.read(node, generic, join(v.key, name), name, here)
+	v.names = append(v.names, as)
+	v.fields[as] = r.read(node, generic, join(v.key, as), as, here)
 }
 
 // keyName returns the name of a key, or complains of it.
@@ -97,26 +93,27 @@ func (v *value) excuseAll(names []string) {
 // unlike is what near finds for a key that is like none, and so what it excuses.
 const unlike = ""
 
-// keyPath returns the table's path of a key below v, and complains of a key
-// that the table does not know. braced says that it stands in braces.
-func (r *reader) keyPath(v *value, name string, here spot, node *yaml.Node, braced bool) (string, bool) {
+// keyPath returns a key below v as it is meant, and its path in the table; it
+// complains of one that the table does not know, and returns "" where that is
+// like none. braced says that it stands in braces.
+func (r *reader) keyPath(v *value, name string, here spot, node *yaml.Node, braced bool) (as, generic string) {
 	names := r.below[v.generic]
 	switch {
 	case names[0] == "*":
 		r.nameFits(v, name, here)
-		return v.generic + ".*", true
+		return name, v.generic + ".*"
 	case slices.Contains(names, name):
-		return join(v.generic, name), true
+		return name, join(v.generic, name)
 	}
 	meant, lone := Near(name, names), isNull(node)
 	if p := keyAndValue.FindStringSubmatch(name); lone && p != nil && slices.Contains(names, p[1]) {
 		v.excused[p[1]] = true
 		r.complain(here, join(v.key, name), "%q is one word; write %s: %s, with a blank after the colon", clipped(name), p[1], clipped(p[2]))
-		return "", false
+		return "", ""
 	}
 	v.excused[meant] = true
 	r.complain(here, join(v.key, name), "%s", r.unknownKey(v, name, meant, lone && braced))
-	return "", false
+	return meant, join(v.generic, meant)
 }
 
 // keyAndValue is a key that a slip has joined to its value.
