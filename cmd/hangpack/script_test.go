@@ -110,6 +110,11 @@ func copied(t *testing.T) {
 	for _, folder := range []string{"examples", "testdata"} {
 		require.NoError(t, os.CopyFS(filepath.Join(dir, folder), os.DirFS(filepath.Join("..", "..", folder))))
 	}
+	packs, err := filepath.Glob(filepath.Join(dir, "examples", "*.pdf"))
+	require.NoError(t, err)
+	for _, made := range packs { // by README's first command, beside the examples
+		require.NoError(t, os.Remove(made))
+	}
 	t.Chdir(dir)
 }
 
