@@ -13,6 +13,8 @@ type gear struct {
 	bars     map[string]*Bar
 	dollies  map[string]*Dolly
 	hoists   map[string]*Hoist
+
+	tolerance float64 // practice.aim_tolerance, rad
 }
 
 // build turns what was read into a job, and checks one thing against another.
@@ -76,6 +78,7 @@ func practice(p *value) Practice {
 		Clearance:     p.number("clearance"),
 		LimitReserve:  p.number("limit_reserve"),
 		ReadingFloor:  p.number("reading_floor"),
+		OneMustHold:   p.word("one_must_hold") == "yes",
 	}
 }
 
@@ -89,6 +92,8 @@ func (r *reader) gear(root *value) gear {
 		bars:     each(all, "bars", bar),
 		dollies:  each(all, "dollies", newDolly),
 		hoists:   each(all, "hoists", newHoist),
+
+		tolerance: root.number("practice.aim_tolerance"),
 	}
 }
 

@@ -20,7 +20,11 @@ func (r *reader) cabinet(key string, v *value) *Cabinet {
 	if !v.has("hinge_pitch") {
 		c.HingePitch = c.FrontHeight
 	}
-	c.CentreOfGravity = r.cabinetCentre(v.field("centre_of_gravity"), c)
+	if c.CentreUnknown = v.word("centre_of_gravity") == NotKnown; c.CentreUnknown {
+		c.CentreOfGravity = Offset{c.Depth/2 - c.HingeBehindFront, c.FrontHeight/2 - c.HingeBelowTop}
+	} else {
+		c.CentreOfGravity = r.cabinetCentre(v.field("centre_of_gravity"), c)
+	}
 	c.Transport = r.transport(v, c.Holes)
 	return c
 }
@@ -101,6 +105,6 @@ func newHoist(key string, v *value) *Hoist {
 	return &Hoist{
 		Origin: origin(v), Key: key, Capacity: v.number("capacity"), Mass: v.number("mass"),
 		ChainMass: v.number("chain_mass"), ChainLength: v.number("chain_length"),
-		Falls: v.count("falls"), Headroom: v.number("headroom"), Class: v.word("class"),
+		Falls: v.count("falls"), Headroom: v.number("headroom"), Speed: v.number("speed"), Class: v.word("class"),
 	}
 }

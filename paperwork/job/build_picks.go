@@ -23,7 +23,7 @@ func (r *reader) picks(v *value, s Stack, g gear) []Pick {
 		}
 	}
 	if two {
-		r.order(hang, s, picks, v.field("aim").sound())
+		r.order(hang, s, picks, v.field("aim").sound(), g.tolerance)
 	}
 	return picks
 }
@@ -138,10 +138,11 @@ func (r *reader) holeCalled(v *value, bar *Bar) int {
 const apart = 0.001
 
 // order checks that the rear hole lies behind the front one, on the bar and,
-// where its tilt is known, as the bar hangs. A place b behind and d below the
+// where its tilt is known, as the bar hangs, also where it is off by as much as
+// the aim may be: readings are worked out there too. A place b behind and d below the
 // hinge lies at x = -b cos t - d sin t when the bar is tilted by t, positive
 // front down.
-func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool) {
+func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance float64) {
 	rear := hang.field("rear_hole")
 	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto {
 		return
@@ -154,8 +155,19 @@ func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool) {
 	if !aimed || len(s.Cabinets) == 0 {
 		return
 	}
-	sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree)
-	if level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin; level < apart {
-		r.at(rear, "as the bar hangs, the rear hole is not 1 mm behind the front one; write one further back")
+	for _, off := range []float64{0, -tolerance, tolerance} {
+		sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree + off)
+		if level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin; level < apart {
+			r.at(rear, "as the bar hangs, %sthe rear hole is not 1 mm behind the front one; write one further back", withinTolerance(off))
+			return
+		}
 	}
+}
+
+// withinTolerance says that a bar hangs off its wanted tilt, where it does.
+func withinTolerance(off float64) string {
+	if off == 0 {
+		return ""
+	}
+	return "within its aim_tolerance, "
 }

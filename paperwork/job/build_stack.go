@@ -20,7 +20,7 @@ func (r *reader) stack(v *value, g gear) Stack {
 	s.LinkArm = linkArm(s)
 	s.Sets = r.sets(v.field("sets"), s)
 	s.Trim = r.trim(v.field("trim"))
-	s.Picks = r.picks(v, s, g)
+	s.Picks, s.LoadCell = r.picks(v, s, g), LoadCell(v.word("hang.load_cell"))
 	s.Extras = r.extras(v.list("extras"), len(s.Cabinets))
 	s.Secondary = secondary(v.field("secondary"))
 	return s

@@ -41,6 +41,7 @@ type Practice struct {
 	Clearance     float64 // m
 	LimitReserve  float64 // m
 	ReadingFloor  float64 // kg
+	OneMustHold   bool    // each of two hoists, and all below it, must hold the stack alone
 }
 
 // Offset is a place in the axes of a part, from its own top hinge pin, in
@@ -80,6 +81,7 @@ type Cabinet struct {
 	HingeBehindFront, HingeBelowTop       float64 // m
 	HingePitch                            float64 // m, top hinge pin to bottom hinge pin
 	CentreOfGravity                       Offset
+	CentreUnknown                         bool    // CentreOfGravity is the middle of the outline, in place of one not known
 	LinkArm                               float64 // m
 	Holes                                 []Hole  // of the joint that its list is for
 	HolesForJointAbove                    bool    // the list is for the joint above; else for the joint below
@@ -140,12 +142,23 @@ type Hoist struct {
 	ChainLength float64 // m, all of it
 	Falls       int
 	Headroom    float64 // m, hook to hook, run right up
+	Speed       float64 // m/s, of its hook; 0 when not given
 	Class       string  // in the shop's own words: may it hold over people?; "" when not given
 }
 
 // Shape is the side mark of a stack: square, circle, triangle, diamond, or ""
 // when not given.
 type Shape string
+
+// NotKnown stands in a job for a centre of gravity that nobody knows.
+const NotKnown = "not_known"
+
+// LoadCell says where a load cell hangs: below_hoist, above_hoist, or "" when
+// not given.
+type LoadCell string
+
+// AboveHoist is the LoadCell that has hoist and chain below it.
+const AboveHoist LoadCell = "above_hoist"
 
 // PinsSet says when a crew sets the link pins of a dolly: on_dolly,
 // in_the_air, or "" when not given.
@@ -171,6 +184,7 @@ type Stack struct {
 	PinsSet              PinsSet
 	Aim                  float64 // rad, positive down
 	Picks                []Pick  // one, or front and rear
+	LoadCell             LoadCell
 	Trim                 Trim
 	Floor                float64 // m
 	Extras               []Extra

@@ -93,7 +93,7 @@ type Key struct {
 	Nought   bool      // of a section: 0 may stand for it, where there is nothing
 	Need     Need      // whether a job must give it
 	Default  string    // what is taken when it is not given; see Need
-	Choices  []string  // of a Word
+	Choices  []string  // of a Word; of a section, words that may stand for it
 	Meaning  string    // one line in plain words
 }
 
@@ -120,6 +120,7 @@ var (
 	percents     = [2]string{"%", ""}
 	angles       = [2]string{"deg", ""}
 	chains       = [2]string{"kg/m", "lb/ft"}
+	speeds       = [2]string{"m/min", "ft/min"}
 )
 
 // section is a key that has keys of its own.
@@ -130,6 +131,11 @@ func section(path string, need Need, meaning string) Key {
 // noughtOr is a section that 0 may stand for.
 func noughtOr(path string, need Need, meaning string) Key {
 	return Key{Path: path, Kind: Section, Nought: true, Need: need, Meaning: meaning + "; or 0"}
+}
+
+// sectionOr is a section that one word may stand for.
+func sectionOr(path string, need Need, word, meaning string) Key {
+	return Key{Path: path, Kind: Section, Choices: []string{word}, Need: need, Meaning: meaning}
 }
 
 // words is a text of at most so many characters.

@@ -57,6 +57,7 @@ var hangKeys = append(append([]Key{
 	ref("stacks[].hang.pick_hole", Defaulted, "auto", "one pick: which hole, or auto"),
 	ref("stacks[].hang.front_hole", Optional, "", "two picks: hole of the front one"),
 	ref("stacks[].hang.rear_hole", Optional, "", "two picks: hole of the rear one"),
+	choice("stacks[].hang.load_cell", Optional, "", "where a load cell hangs; below_hoist where not given", "below_hoist", "above_hoist"),
 	items("stacks[].extras", 0, 200, Optional, "", "what else hangs with it"),
 	section("stacks[].extras[]", Optional, "one thing, placed where it is tied"),
 	words("stacks[].extras[].name", textMost, Required, "", "what it is"),

@@ -35,6 +35,7 @@ var practiceKeys = []Key{
 	{Path: "practice.clearance", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "under the flown part when the next dolly rolls in"},
 	{Path: "practice.limit_reserve", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"},
 	mass("practice.reading_floor", 0, 5000, Defaulted, "20 kg", "no reading window is narrower to either side"),
+	{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"},
 }
 
 var cabinetKeys = []Key{
@@ -52,7 +53,7 @@ var cabinetKeys = []Key{
 	place("gear.cabinets.*.hinge_behind_front", Defaulted, "0", "front face to hinge pin"),
 	place("gear.cabinets.*.hinge_below_top", Defaulted, "0", "top front edge down to the top hinge pin"),
 	size("gear.cabinets.*.hinge_pitch", Derived, "the front_height", "top hinge pin to bottom hinge pin"),
-	section("gear.cabinets.*.centre_of_gravity", Required, "where it is"),
+	sectionOr("gear.cabinets.*.centre_of_gravity", Required, NotKnown, "where it is; not_known takes the middle of the outline and holds the rest against its middle third"),
 	place("gear.cabinets.*.centre_of_gravity.behind_hinge", Optional, "", "behind the top hinge pin"),
 	place("gear.cabinets.*.centre_of_gravity.ahead_of_hinge", Optional, "", "or ahead of it"),
 	place("gear.cabinets.*.centre_of_gravity.behind_front", Optional, "", "or behind the front face"),
@@ -135,6 +136,7 @@ var hoistKeys = []Key{
 	{Path: "gear.hoists.*.chain_length", Kind: Length, Hint: largeLengths, Above: true, Max: 200, Need: Required, Meaning: "all of its chain"},
 	tally("gear.hoists.*.falls", 1, 8, Defaulted, "1", "falls of chain"),
 	size("gear.hoists.*.headroom", Required, "", "hook to hook, run right up"),
+	{Path: "gear.hoists.*.speed", Kind: Speed, Hint: speeds, Above: true, Max: 1, Need: Optional, Meaning: "of its hook, as it runs"},
 	words("gear.hoists.*.class", 48, Optional, "", "may it hold over people? in the shop's own words"),
 }
 

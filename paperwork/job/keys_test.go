@@ -81,6 +81,7 @@ func TestRanges(t *testing.T) {
 		"gear.bars.*.most.*":            "0 to 1000",
 		"gear.dollies.*.takes":          "1 to 40",
 		"gear.hoists.*.falls":           "1 to 8",
+		"gear.hoists.*.speed":           "above 0, at most 60 m/min",
 		"gear.hoists.*.chain_mass":      "0 to 100 kg/m",
 		"gear.cabinets.*.splay_holes":   "1 to 60",
 		"stacks[].rigging_above.length": "0 to 200 m",
@@ -123,7 +124,7 @@ func outOfRange(t *testing.T, text, path, value string) (n int) {
 // them.
 func edges(k Key, beyond float64) []string {
 	unit, per, step := map[Kind]string{
-		Length: "m", Mass: "kg", Load: "N", MassPerLength: "kg/m", Angle: "deg", Percent: "%", Aim: "deg down", Pan: "deg stage_left",
+		Length: "m", Mass: "kg", Load: "N", MassPerLength: "kg/m", Angle: "deg", Percent: "%", Aim: "deg down", Pan: "deg stage_left", Speed: "m/s",
 	}[k.Kind], 1.0, 0.001
 	switch k.Kind {
 	case Angle, Aim, Pan:

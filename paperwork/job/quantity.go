@@ -35,6 +35,7 @@ var units = []unit{
 	{"%", Percent, 0.01},
 	{"kg/m3", Density, 1},
 	{"m/s", Speed, 1}, {"km/h", Speed, 1 / 3.6}, {"mph", Speed, 0.44704},
+	{"m/min", Speed, 1.0 / 60}, {"ft/min", Speed, foot / 60},
 	{"s", Time, 1}, {"min", Time, 60},
 }
 

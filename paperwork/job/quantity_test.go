@@ -86,6 +86,8 @@ func TestQuantities(t *testing.T) {
 		{Density, "1.2 kg/m3", 1.2},
 		{Speed, "36 km/h", 10},
 		{Speed, "3 m/s", 3},
+		{Speed, "3 m/min", 0.05},
+		{Speed, "20 ft/min", 0.1016},
 		{Time, "2 min", 120},
 		{Time, "2 s", 2},
 		{Angle, "180 deg", 3.141592653589793},

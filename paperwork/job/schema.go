@@ -41,6 +41,9 @@ func (r *reader) shapeOf(generic string) *shape {
 	if row != nil && row.Nought {
 		forms = append(forms, nought())
 	}
+	if row != nil && row.Kind == Section && len(row.Choices) > 0 {
+		forms = append(forms, &shape{Enum: row.Choices})
+	}
 	if r.takesKeys(generic) {
 		forms = append(forms, r.keysShape(generic))
 	}

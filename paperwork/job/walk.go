@@ -2,6 +2,7 @@ package job
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -138,6 +139,9 @@ func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value
 		r.readItems(v, n)
 	case n.Kind == yaml.ScalarNode && r.rows[generic].Kind.single():
 		r.readScalar(v, n)
+	case n.Kind == yaml.ScalarNode && slices.Contains(r.rows[generic].Choices, n.Value):
+		v.text = n.Value
+		r.given = append(r.given, v.key+"="+v.text)
 	case n.Kind == yaml.ScalarNode && r.rows[generic].Nought && isNought(n.Value):
 		r.given = append(r.given, v.key+"=0") // without keys, all of which are nought
 	default:
@@ -201,8 +205,10 @@ func (r *reader) forms(generic string) string {
 	if r.rows[generic].Kind.single() {
 		forms = append(forms, "one value")
 	}
-	if r.rows[generic].Nought {
+	if row := r.rows[generic]; row.Nought {
 		forms = append(forms, "0")
+	} else if row.Kind == Section {
+		forms = append(forms, row.Choices...)
 	}
 	if r.takesItems(generic) {
 		forms = append(forms, "a list: [ … ]")
