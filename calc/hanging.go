@@ -80,6 +80,26 @@ func BelowPicks(front, rear, cg Offset) float64 {
 	return (alongBehind*toBelow - alongBelow*toBehind) / math.Hypot(alongBehind, alongBelow)
 }
 
+// OutOfStep returns how long, in seconds, one of two hoists may run on at speed
+// metres a second while the other one stands, until the bar is off radians further
+// than its tilt, or that much less far: whichever comes first. The holes are in the
+// bar's axes.
+//
+// Free body: none, for nothing is weighed. The bar turns about the hook that
+// stands, and the other hook rises or falls by
+//
+//	L |sin(slope ± off) - sin(slope)|
+//
+// with L between the holes and slope that of their line at tilt. Chains are taken
+// to stay plumb, which a turning bar moves level by L (1 - cos off) at the most.
+//
+// Source: none read; plane geometry.
+func OutOfStep(front, rear Offset, tilt, off, speed float64) float64 {
+	rise := func(tilt float64) float64 { return rear.Turned(tilt).Z - front.Turned(tilt).Z }
+	more, less := math.Abs(rise(tilt+off)-rise(tilt)), math.Abs(rise(tilt-off)-rise(tilt))
+	return math.Min(more, less) / speed
+}
+
 func finite(values ...float64) bool {
 	for _, v := range values {
 		if math.IsNaN(v) || math.IsInf(v, 0) {

@@ -70,7 +70,7 @@ func (c *canvas) elevation(room box, e Elevation) {
 	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f))
 	c.right(room.right(), room.y+3, smallB, "audience →")
 	c.text(room.x, room.y+8, small, "hole")
-	c.stackFromSide(f, e)
+	c.stackFromSide(f, e, hookStub)
 	c.levels(f, e, room)
 	c.holeLabels(f, e, room, room.x+holes)
 	c.lookLabels(f, e, room, room.right()-looks)
@@ -87,8 +87,8 @@ func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
 }
 
 // stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
-// gravity.
-func (c *canvas) stackFromSide(f frame, e Elevation) {
+// gravity. Hook lines go up by stub mm.
+func (c *canvas) stackFromSide(f frame, e Elevation, stub float64) {
 	c.shape("bar", spots(f, e.Bar), solid, grey)
 	for _, s := range e.Cabinets {
 		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
@@ -101,7 +101,7 @@ func (c *canvas) stackFromSide(f frame, e Elevation) {
 	bottom := f.at(Place{0, lowest(e)}).y + 3
 	for _, pick := range e.Picks {
 		p := f.at(pick.At)
-		c.dashed(4, 1, func() { c.line(p.x, p.y-hookStub, p.x, p.y, solid) })
+		c.dashed(4, 1, func() { c.line(p.x, p.y-stub, p.x, p.y, solid) })
 		c.disc(p.x, p.y, 0.9, 0, black)
 	}
 	g := f.at(e.Centre)
@@ -113,8 +113,12 @@ func (c *canvas) stackFromSide(f frame, e Elevation) {
 	c.gravity(g)
 }
 
+// lowest is the height of the lowest corner, or of the lowest of a bar alone.
 func lowest(e Elevation) float64 {
 	low := math.Inf(1)
+	for _, p := range e.Bar {
+		low = min(low, p.Z)
+	}
 	for _, s := range e.Cabinets {
 		for _, p := range s.Corners {
 			low = min(low, p.Z)

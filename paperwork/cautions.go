@@ -27,8 +27,9 @@ func (h *hung) cautionAll() {
 func (h *hung) cautionAim() {
 	got := h.finished.poses[0].Aim
 	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
-		h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
+		f := h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
 			aim(got), aim(h.Aim), angle(off), trimmed(degrees(h.job.Practice.AimTolerance)))
+		f.by = off
 	}
 }
 
@@ -44,7 +45,7 @@ func (h *hung) cautionLinks() {
 			}
 		}
 		if at != "" && h.mayPush(k) {
-			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().force(worst))
+			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().force(worst)).by = -worst
 		}
 	}
 }
@@ -58,7 +59,7 @@ func (h *hung) cautionLightPick() {
 			}
 		}
 		if worst.where != "" && len(h.Picks) > 1 {
-			h.caution("light_pick", where(worst.where, h.end(i)), "%s", h.lightPick(worst, i))
+			h.caution("light_pick", where(worst.where, h.end(i)), "%s", h.lightPick(worst, i)).by = -least
 		}
 	}
 }
@@ -72,25 +73,40 @@ func (h *hung) cautionLiftTilt() {
 	}
 	if worst.where != "" {
 		h.caution("lift_tilt", worst.where, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			aim(worst.tilt), trimmed(degrees(h.job.Practice.LiftTilt)))
+			aim(worst.tilt), trimmed(degrees(h.job.Practice.LiftTilt))).by = most
 	}
 }
 
-// cautionHinges looks, lift by lift, for a hinge whose pull changes sign.
+// A turn is a hinge whose pull changes sign at a lift, counted from 0: from is
+// its sign before.
+type turn struct {
+	lift int
+	from float64
+}
+
+// turning looks, lift by lift, whether the pull of the hinge of joint k, counted
+// from 0, changes its sign, and where it does so first.
+func (h *hung) turning(k int) (turn, bool) {
+	sign := 0.0
+	for n := range h.Sets {
+		s := h.joined(n)
+		if k >= len(s.joints) || math.Abs(s.joints[k].HingePull) < alike {
+			continue
+		}
+		now := math.Copysign(1, s.joints[k].HingePull)
+		if sign*now < 0 {
+			return turn{n, sign}, true
+		}
+		sign = now
+	}
+	return turn{}, false
+}
+
 func (h *hung) cautionHinges() {
 	for k := range h.Cabinets {
-		sign := 0.0
-		for _, s := range append(h.lifts[:len(h.lifts):len(h.lifts)], h.finished) {
-			if k >= len(s.joints) || math.Abs(s.joints[k].HingePull) < alike {
-				continue
-			}
-			now := math.Copysign(1, s.joints[k].HingePull)
-			if sign*now < 0 {
-				h.caution("hinge_turns", joint(k), "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-					pulled(sign), pulled(now), h.liftName(s))
-				break
-			}
-			sign = now
+		if t, ok := h.turning(k); ok {
+			h.caution("hinge_turns", joint(k), "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+				pulled(t.from), pulled(-t.from), h.liftName(h.joined(t.lift)))
 		}
 	}
 }
@@ -104,20 +120,6 @@ func pulled(sign float64) string {
 
 // liftName names the set whose lift gives a state.
 func (h *hung) liftName(s state) string { return "dolly " + letter(h.setOf(s.flown)-1) }
-
-// cautionOneHoist: with two picks, one hoist left alone with the whole stack.
-func (h *hung) cautionOneHoist() {
-	if len(h.Picks) == 1 {
-		return
-	}
-	for i, p := range h.Picks {
-		kg := h.aloneOnHook(i)
-		if h.overloads(i, kg) {
-			h.caution("one_hoist", h.end(i), "alone it would hold %s, more than %s: run both together, watch the tilt",
-				h.plusTolerance(kg), h.hoistLimit(p.Hoist))
-		}
-	}
-}
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.

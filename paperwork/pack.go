@@ -44,7 +44,7 @@ func (h *hung) sheets() (sheets []layouts.Sheet) {
 	for _, s := range h.dollySheets() {
 		sheets = append(sheets, s)
 	}
-	return append(sheets, h.calculation())
+	return append(sheets, h.liftSheet(), h.downSheet(), h.calculation())
 }
 
 // target names a stack's pin sheet to codes and clicks.

@@ -13,7 +13,7 @@ func (h *hung) pointFigures() (points []PointFigures) {
 			ID: h.pointID(i), StageLeft: left, Downstage: down,
 			PickHeight: h.pickHeight(i), LowHook: h.lowHook(i),
 			HighHook: h.highHook(i), ChainNeeded: h.chainNeeded(i),
-			Carried: h.carried(h.finished, i), Most: MostCarried{peak.where, h.carried(peak, i)},
+			Carried: h.carried(h.finished, i), Most: MostCarried{peak.at(), h.carried(peak, i)},
 			Alone: h.alone(i), Hoist: p.Hoist.Key, HoistUse: h.hoistUse(peak, i),
 		})
 	}
@@ -56,17 +56,24 @@ func (h *hung) chainNeeded(i int) *float64 {
 }
 
 // peak returns the state in which pick i carries most: the finished stack, or
-// the first lift that loads it more. A curved stack may lean on one of two
-// hoists harder while it is still being built.
+// the first lift that loads it more, or either with unknown centres of gravity
+// elsewhere. A curved stack may lean on one of two hoists harder while it is still
+// being built.
 func (h *hung) peak(i int) state {
 	most := h.finished
-	for _, s := range h.lifts {
-		if s.loads[i]*calc.G > max(most.loads[i], 0)*calc.G+alike {
-			most = s
+	for _, v := range h.ways() {
+		for _, s := range v.states() {
+			if s.loads[i]*calc.G > max(most.loads[i], 0)*calc.G+alike {
+				most = s
+			}
 		}
 	}
 	return most
 }
+
+// at says which state it is, and where unknown centres of gravity are taken in
+// it: "" for the finished stack with those of the job.
+func (s state) at() string { return where(s.where, s.third.words()) }
 
 // static returns what point i carries at rest in a state, in kg.
 func (h *hung) static(s state, i int) float64 {

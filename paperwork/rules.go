@@ -24,6 +24,8 @@ type Finding struct {
 	Rule  string `json:"rule"`
 	Where string `json:"where"`
 	Says  string `json:"says"`
+
+	by float64 // how far past its limit, among findings of one rule at one place
 }
 
 // A use is how much of its rating a kind of part is used, as a fraction of one,
@@ -45,7 +47,7 @@ func (h *hung) rated(rule, part string, load, limit float64, says func() (where,
 	}
 	where, worked, most := says()
 	if over {
-		h.hold(rule, where, "%s is more than %s", worked, most)
+		h.hold(rule, where, "%s is more than %s", worked, most).by = load / limit
 	}
 	switch u := (use{part, where, load / limit, worked, most}); {
 	case i < 0:
@@ -55,12 +57,17 @@ func (h *hung) rated(rule, part string, load, limit float64, says func() (where,
 	}
 }
 
-func (h *hung) hold(rule, where, format string, args ...any) {
-	h.holds = append(h.holds, Finding{rule, where, fmt.Sprintf(format, args...)})
+func (h *hung) hold(rule, where, format string, args ...any) *Finding {
+	return add(&h.holds, rule, where, fmt.Sprintf(format, args...))
 }
 
-func (h *hung) caution(rule, where, format string, args ...any) {
-	h.cautions = append(h.cautions, Finding{rule, where, fmt.Sprintf(format, args...)})
+func (h *hung) caution(rule, where, format string, args ...any) *Finding {
+	return add(&h.cautions, rule, where, fmt.Sprintf(format, args...))
+}
+
+func add(to *[]Finding, rule, where, says string) *Finding {
+	*to = append(*to, Finding{Rule: rule, Where: where, Says: says})
+	return &(*to)[len(*to)-1]
 }
 
 // where joins the parts of a place that are not empty.

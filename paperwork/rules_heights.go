@@ -56,7 +56,7 @@ func (h *hung) headroom(i int, at string, pick float64) {
 	})
 	if need > high+within {
 		write := h.unit().apart(need, high)
-		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high))
+		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high)).by = need - high
 	}
 }
 

@@ -90,7 +90,7 @@ func (h *hung) checkLinks(s state) {
 			})
 		}
 		if j.Link < -alike && !h.mayPush(k) {
-			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().force(j.Link))
+			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().force(j.Link)).by = -j.Link
 		}
 	}
 }

@@ -60,10 +60,10 @@ func (h *hung) checkTilt(s state) {
 		return s.where, aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
 	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down(), h.Bar.Key)
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
 	}
 	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up(), h.Bar.Key)
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
 	}
 }
 
@@ -81,9 +81,9 @@ func (h *hung) checkPicks(s state) {
 		})
 		switch {
 		case kg*calc.G < -alike:
-			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg))
+			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg)).by = least - kg/s.centre.Mass
 		case s.where == "" && part < least-within:
-			h.hold("light_pick", at, "%s", h.lightPick(s, i))
+			h.hold("light_pick", at, "%s", h.lightPick(s, i)).by = least - part
 		}
 	}
 }
@@ -113,9 +113,9 @@ func (h *hung) checkBalance(s state) {
 		return
 	}
 	if above := u.fine(math.Max(-s.lever, 0)); above == u.fine(0) {
-		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls)
+		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls).by = -s.lever
 	} else {
-		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls)
+		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.lever
 	}
 }
 
@@ -127,7 +127,7 @@ func (h *hung) checkFloor() {
 	})
 	if low < h.Floor-within {
 		write := h.unit().apart(low, h.Floor)
-		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor))
+		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).by = h.Floor - low
 	}
 }
 

@@ -126,8 +126,8 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 		steps = append(steps,
 			h.staticStep(h.finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
 			h.designStep(h.finished, i, id+", design: tolerance t, dynamic factor D"))
-		if peak := h.peak(i); peak.where != "" {
-			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.where+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.where))
+		if peak := h.peak(i); peak.at() != "" {
+			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.at()+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.at()))
 		}
 		if len(h.Picks) == 2 {
 			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.venue(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))

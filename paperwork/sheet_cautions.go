@@ -29,6 +29,7 @@ var rules = map[string]string{
 	"lift_tilt":      "Tilt at a lift",
 	"hinge_turns":    "Hinge turns over",
 	"one_hoist":      "One hoist alone",
+	"one_hoist_gear": "One hoist alone",
 	"backs_meet":     "Backs may meet",
 	"mixed_arms":     "Link arms differ",
 	"one_pick_turns": "One pick turns",

@@ -147,10 +147,10 @@ func (h *hung) pinFigures() []layouts.Line {
 // moreOnHook says at which lift a hoist holds more than finished, if at one.
 func (h *hung) moreOnHook(i int) string {
 	peak := h.peak(i)
-	if peak.where == "" {
+	if peak.at() == "" {
 		return ""
 	}
-	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.where), h.plusTolerance(h.hook(peak, i)))
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.at()), h.plusTolerance(h.hook(peak, i)))
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.

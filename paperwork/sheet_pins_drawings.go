@@ -11,10 +11,21 @@ import (
 // elevation is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
 func (h *hung) elevation(labelled span) layouts.Elevation {
-	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + h.raise} }
 	u, s := h.unit(), h.finished
-	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: labelled.from, To: labelled.to}
-	for k, c := range h.Cabinets {
+	e := h.sideOf(s, h.raise)
+	e.From, e.To = labelled.from, labelled.to
+	e.Levels = []layouts.Level{
+		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
+		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.length(h.raise+s.lowest())}, Under: true},
+	}
+	return e
+}
+
+// sideOf is a state seen from the side, raised by so much.
+func (h *hung) sideOf(s state, raise float64) layouts.Elevation {
+	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
+	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: 1, To: s.flown}
+	for k, c := range h.Cabinets[:s.flown] {
 		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
 		for i, corner := range s.corners[k] {
 			side.Corners[i] = up(corner)
@@ -29,10 +40,6 @@ func (h *hung) elevation(labelled span) layouts.Elevation {
 	}
 	for _, p := range s.picks {
 		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})
-	}
-	e.Levels = []layouts.Level{
-		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
-		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.length(h.raise+s.lowest())}, Under: true},
 	}
 	return e
 }

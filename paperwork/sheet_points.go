@@ -131,8 +131,8 @@ func (u units) known(m *float64) string {
 // that loads it more, and what its hoist holds.
 func (h *hung) staticSums(i int) []string {
 	sums := []string{h.staticSum(h.finished, i, "Static")}
-	if peak := h.peak(i); peak.where != "" {
-		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.where))
+	if peak := h.peak(i); peak.at() != "" {
+		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.at()))
 	}
 	return append(sums, h.hoistSum(i))
 }
@@ -148,7 +148,7 @@ func (h *hung) staticSum(s state, i int, of string) string {
 // hoistSum writes a hoist, the most that it holds and how much of it that is.
 func (h *hung) hoistSum(i int) string {
 	m, peak := h.Picks[i].Hoist, h.peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", after(" at ", peak.where), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), percent(h.hoistUse(peak, i)))
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", after(" at ", peak.at()), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), percent(h.hoistUse(peak, i)))
 }
 
 // steelWords write how high the steel is, over each pick where that differs.

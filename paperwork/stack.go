@@ -16,8 +16,12 @@ type hung struct {
 	centre   calc.Weight // all of it, in the bar's axes
 	options  []option    // one pick: every hole of the bar; else nil
 	holes    []int       // the pick holes in use, front first
+	start    *state      // two picks: the bar alone, level; nil where it does not hang so
 	finished state
 	lifts    []state // after each set but the last
+	swung    []state // two picks: the whole stack, swung to each of them alone
+	third    third   // where unknown centres of gravity are taken
+	corners  []*hung // the same stack with those in the corners of their middle third
 	raise    float64 // height of the bar's hinge at trim, above heights_from
 	points   []PointFigures
 	holds    []Finding
@@ -35,6 +39,7 @@ type option struct {
 // A state is a stack as it hangs: finished, or after a lift.
 type state struct {
 	where   string // "" finished, else "lift 2"
+	third   third  // where unknown centres of gravity are taken
 	flown   int    // cabinets
 	tilt    float64
 	lever   float64 // how far the centre of gravity lies below the pick, or the line of both; m
@@ -48,26 +53,38 @@ type state struct {
 
 // hang works out one stack of a job.
 func hang(j *job.Job, s *job.Stack) (*hung, error) {
-	h := &hung{Stack: s, job: j, body: body(s)}
+	h := &hung{Stack: s, job: j, body: body(s, third{})}
 	h.centre = h.body.CentreInBar()
 	h.choose()
-	var err error
-	if h.finished, err = h.state("", len(s.Cabinets)); err != nil {
-		return nil, fmt.Errorf("stack %s: %w", s.ID, err)
+	if err := h.work(); err != nil {
+		return nil, err
+	}
+	if err := h.workCorners(); err != nil {
+		return nil, err
+	}
+	h.points = h.pointFigures()
+	h.check()
+	h.takeWorst()
+	return h, nil
+}
+
+// work works out every state of the stack.
+func (h *hung) work() (err error) {
+	if h.finished, err = h.state("", len(h.Cabinets)); err != nil {
+		return fmt.Errorf("stack %s: %w", h.ID, err)
 	}
 	flown := 0
-	for k, n := range s.Sets[:len(s.Sets)-1] {
+	for k, n := range h.Sets[:len(h.Sets)-1] {
 		flown += n
 		lift, err := h.state(fmt.Sprintf("lift %d", k+1), flown)
 		if err != nil {
-			return nil, fmt.Errorf("stack %s, lift %d: %w", s.ID, k+1, err)
+			return fmt.Errorf("stack %s, lift %d: %w", h.ID, k+1, err)
 		}
 		h.lifts = append(h.lifts, lift)
 	}
 	h.raise = h.atTrim()
-	h.points = h.pointFigures()
-	h.check()
-	return h, nil
+	h.workAlone()
+	return h.workStart()
 }
 
 // choose settles the pick holes. With one pick every hole is worked out; auto
@@ -109,25 +126,39 @@ func closest(options []option, wanted float64) int {
 // state works out the stack with its first n cabinets. One pick: it hangs as
 // it settles; two: the hoists hold the tilt of the finished stack.
 func (h *hung) state(where string, n int) (state, error) {
-	part := h.body.First(n)
-	s := state{where: where, flown: n, tilt: h.Aim - h.body.Cabinets[0].Splay}
-	if centre := part.CentreInBar().At; len(h.holes) == 1 {
-		s.tilt, s.lever = calc.Tilt(h.hole(0), centre)
-	} else {
-		s.lever = calc.BelowPicks(h.hole(0), h.hole(1), centre)
-	}
-	s.centre = part.Centre(s.tilt)
-	for i := range h.holes {
-		s.picks = append(s.picks, h.hole(i).Turned(s.tilt))
-	}
-	s.poses, s.corners, s.joints = part.Poses(s.tilt), part.Corners(s.tilt), part.Joints(s.tilt)
-	s.loads = []float64{s.centre.Mass}
 	if len(h.holes) == 1 {
-		return s, nil
+		return h.settled(where, n, 0), nil
 	}
+	return h.heldAt(where, n, h.Aim-h.body.Cabinets[0].Splay)
+}
+
+// settled is the stack with its first n cabinets, hung from pick i alone.
+func (h *hung) settled(where string, n, i int) state {
+	tilt, lever := calc.Tilt(h.hole(i), h.body.First(n).CentreInBar().At)
+	s := h.tilted(where, n, tilt)
+	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{s.centre.Mass}
+	return s
+}
+
+// heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
+func (h *hung) heldAt(where string, n int, tilt float64) (state, error) {
+	s := h.tilted(where, n, tilt)
+	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), h.body.First(n).CentreInBar().At)
 	front, rear, err := calc.TwoPicks(s.centre.Mass*calc.G, s.centre.At.X, s.picks[0].X, s.picks[1].X)
 	s.loads = []float64{front / calc.G, rear / calc.G}
 	return s, err
+}
+
+// tilted is where everything of the first n cabinets is with the bar at a tilt,
+// and what its joints carry. What holds it is left open.
+func (h *hung) tilted(where string, n int, tilt float64) state {
+	part := h.body.First(n)
+	s := state{where: where, third: h.third, flown: n, tilt: tilt, centre: part.Centre(tilt),
+		poses: part.Poses(tilt), corners: part.Corners(tilt), joints: part.Joints(tilt)}
+	for i := range h.holes {
+		s.picks = append(s.picks, h.hole(i).Turned(tilt))
+	}
+	return s
 }
 
 // hole returns the place of pick i on the bar.
@@ -177,8 +208,9 @@ func hoist(h *job.Hoist) calc.Hoist {
 
 func offset(o job.Offset) calc.Offset { return calc.Offset{Behind: o.Behind, Below: o.Below} }
 
-// body gives calc a stack of the job.
-func body(s *job.Stack) calc.Stack {
+// body gives calc a stack of the job, with unknown centres of gravity at a place
+// of their middle third.
+func body(s *job.Stack, at third) calc.Stack {
 	b := calc.Stack{Bar: calc.Bar{
 		Mass:            s.Bar.Mass,
 		CentreOfGravity: offset(s.Bar.CentreOfGravity),
@@ -187,7 +219,7 @@ func body(s *job.Stack) calc.Stack {
 	for _, c := range s.Cabinets {
 		b.Cabinets = append(b.Cabinets, calc.Cabinet{
 			Mass:            c.Mass,
-			CentreOfGravity: offset(c.CentreOfGravity),
+			CentreOfGravity: at.centre(c.Cabinet),
 			Splay:           radians(c.Hole.Splay),
 			HingePitch:      c.HingePitch,
 			LinkArm:         c.LinkArm,

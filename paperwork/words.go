@@ -227,3 +227,11 @@ func plain(s string) string {
 func degrees(rad float64) float64 { return rad * 180 / math.Pi }
 
 func radians(deg float64) float64 { return deg * math.Pi / 180 }
+
+// pace writes the speed of a hoist, given in metres a second, a minute.
+func (u units) pace(mPerS float64) string {
+	if u.imperial {
+		return trimmed(round(mPerS*60/(12*inchM), 1)) + " ft/min"
+	}
+	return trimmed(round(mPerS*60, 1)) + " m/min"
+}

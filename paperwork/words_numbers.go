@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 )
 
 // feet writes a length in feet and inches to the nearest 1/parts of an inch.
@@ -50,6 +51,9 @@ func after(mark, s string) string {
 	}
 	return mark + s
 }
+
+// capital writes a sentence's first letter large.
+func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // ordinal writes a number in order: '1st', '22nd', '13th'.
 func ordinal(n int) string {

@@ -1,0 +1,172 @@
+package layouts
+
+import "fmt"
+
+// Measures of a card, in mm: which moment it is, what to do, what to read.
+const (
+	whichWidth = 25.0
+	readWidth  = 61.0
+	cardGap    = 2.0
+	readRow    = 7.4
+	readBox    = 14.0
+)
+
+// Columns of what to read; the box takes what is left.
+var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}}
+
+// card is one moment of a sequence, whole on one page; its view is drawn at a
+// scale.
+func (c *canvas) card(v Card, scale int) piece {
+	stepWidth := c.body().w - whichWidth - viewWidth - readWidth - 2*cardGap
+	which, reads := c.which(v), c.reads(v.Reads)
+	steps := c.numbered(v.Steps, stepWidth)
+	tail := c.cardTail(v)
+	upper := max(which.h, steps.h, reads.h)
+	if v.View != nil {
+		upper = max(upper, viewHeight(*v.View, scale))
+	}
+	h := upper + tail.h + 3
+	return piece{h: h + 1.5, draw: func(c *canvas, room box) {
+		c.rect(box{room.x, room.y, room.w, h}, solid, white)
+		y := room.y + 1
+		which.draw(c, box{room.x + 1.5, y, whichWidth - 1.5, upper})
+		x := room.x + whichWidth
+		if v.View != nil {
+			c.view(x+viewWidth/2-1.5, y, *v.View, scale)
+		}
+		x += viewWidth + cardGap
+		steps.draw(c, box{x, y, stepWidth, upper})
+		reads.draw(c, box{x + stepWidth + cardGap, y, readWidth, upper})
+		tail.draw(c, box{room.x + 1.5, y + upper + 1, room.w - 3, tail.h})
+	}}
+}
+
+// which says which moment a card is of, with its joint, and boxes for time and
+// initials.
+func (c *canvas) which(v Card) piece {
+	name := c.wrap(section, whichWidth-2, v.Which)
+	says := c.wrapAll(small, whichWidth-2, v.Says)
+	top := 3.6 + float64(len(name))*section.lead() + float64(len(says))*small.lead() + 1
+	joint := 0.0
+	if v.Joint != nil {
+		joint = 16.5
+	}
+	return piece{h: top + joint + 11.5, draw: func(c *canvas, room box) {
+		c.text(room.x, room.y+3.2, small, v.Of)
+		y := c.lines(room.x, room.y+8.6, section, name)
+		c.lines(room.x, y-1.6, small, says)
+		if v.Joint != nil {
+			c.cardJoint(box{room.x, room.y + top, room.w - 1, joint}, *v.Joint)
+		}
+		y = room.y + top + joint
+		half := (room.w - 1) / 2
+		c.text(room.x, y+3, small, "time")
+		c.text(room.x+half, y+3, small, "initials")
+		c.rect(box{room.x, y + 4, half - 1, 7}, solid, white)
+		c.rect(box{room.x + half, y + 4, half - 1, 7}, solid, white)
+	}}
+}
+
+// cardJoint draws a joint as a small tab that straddles the line between two
+// bodies.
+func (c *canvas) cardJoint(room box, j CardJoint) {
+	const tall = 7.0
+	t := c.tabsFor(9, 5.5, small, []Hole{j.Hole})
+	for digit := 5.0; t.width() > room.w-9 && digit >= 3; digit -= 0.5 {
+		t = c.tabsFor(9, digit, small, []Hole{j.Hole})
+	}
+	c.rect(box{room.x, room.y + 1, room.w, tall}, solid, white)
+	c.rect(box{room.x, room.y + 1 + tall, room.w, tall}, solid, white)
+	c.text(room.x+1.5, room.y+1+tall/2+1, textB, j.Above)
+	c.text(room.x+1.5, room.y+1+tall*1.5+2, textB, j.Below)
+	c.tab(room.right()-t.width()-1, room.y+1+tall, t, j.Hole)
+}
+
+// numbered is what to do, sentence by sentence.
+func (c *canvas) numbered(steps []Do, w float64) piece {
+	const in, between = 5.5, 0.7
+	var all [][]string
+	h := 1.0
+	for _, s := range steps {
+		lines := c.wrap(s.face(), w-in, s.Says)
+		all = append(all, lines)
+		h += float64(len(lines))*text.lead() + between
+	}
+	return piece{h: h, draw: func(c *canvas, room box) {
+		y := room.y + 4
+		for i, lines := range all {
+			c.text(room.x, y, textB, fmt.Sprintf("%d.", i+1))
+			y = c.holes(room.x+in, y, steps[i].face(), white, lines) + between
+		}
+	}}
+}
+
+func (d Do) face() face { return face{d.Strong, text.pt} }
+
+// reads is what to read, each with a box for what is read.
+func (c *canvas) reads(reads []Read) piece {
+	var rows []piece
+	h := 4.5
+	for _, r := range reads {
+		row := c.readLine(r)
+		rows, h = append(rows, row), h+row.h
+	}
+	if len(reads) == 0 {
+		h = 0
+	}
+	return piece{h: h, draw: func(c *canvas, room box) {
+		x := room.x
+		for _, col := range readColumns {
+			c.text(x, room.y+3, small, col.head)
+			x += col.w
+		}
+		if len(rows) > 0 {
+			c.text(x, room.y+3, small, "you read")
+		}
+		y := room.y + 4.5
+		for _, row := range rows {
+			row.draw(c, box{room.x, y, room.w, row.h})
+			y += row.h
+		}
+	}}
+}
+
+// readLine is one instrument: what it should show largest, what it may show below
+// that, and the box beside both.
+func (c *canvas) readLine(r Read) piece {
+	var big face
+	for _, big = range []face{{true, 13}, textB} {
+		if c.width(big, r.Is) <= readColumns[1].w-1.5 {
+			break
+		}
+	}
+	of, is, may := c.wrap(small, readColumns[0].w-1, r.Of), c.wrap(big, readColumns[1].w-1.5, r.Is), c.wrap(small, readColumns[1].w-1, r.May)
+	figures := float64(len(is))*big.lead() + float64(len(may))*small.lead()
+	h := max(readRow, float64(len(of))*small.lead(), figures) + 0.3
+	return piece{h: h, draw: func(c *canvas, room box) {
+		y := room.y + (h-figures)/2
+		c.lines(room.x, y+big.lead()*0.75, small, of)
+		x := room.x + readColumns[0].w
+		c.lines(x, y+big.lead()*0.75, big, is)
+		c.lines(x, y+float64(len(is))*big.lead()+small.lead()*0.7, small, may)
+		c.rect(box{x + readColumns[1].w, room.y + 0.5, readBox - 0.5, h - 1}, solid, white)
+	}}
+}
+
+// cardTail is what a card says across its width: warnings first.
+func (c *canvas) cardTail(v Card) piece {
+	w := c.body().w - 3
+	warnings, notes := c.wrapAll(textB, w-7, v.Warnings), c.wrapAll(small, w, v.Notes)
+	h := float64(len(warnings))*textB.lead() + float64(len(notes))*small.lead()
+	if len(v.Warnings) > 0 {
+		h += 2
+	}
+	return piece{h: h, draw: func(c *canvas, room box) {
+		y := room.y + 3
+		if n := float64(len(warnings)); n > 0 {
+			c.rect(box{room.x, room.y, 2, n * textB.lead()}, 0, black)
+			y = c.lines(room.x+5, room.y+3.6, textB, warnings) + 1
+		}
+		c.lines(room.x, y, small, notes)
+	}}
+}

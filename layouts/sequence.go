@@ -1,0 +1,102 @@
+package layouts
+
+// A Sequence is a sheet that a crew works through from card to card: what to do
+// next, and how to tell that it did. The lift sheet is one, the sheet of coming
+// down the other.
+type Sequence struct {
+	Target, Sheet string
+	Head          Head
+	Says          []string // before the first card
+	Stop          []string // what to do when a reading is not as it should be
+	Ruler         Ruler    // of the drawings
+	Cards         []Card
+	Alone         AloneTable
+}
+
+// A Card is one moment of a sequence.
+type Card struct {
+	Of, Which string // 'after', 'dolly B'
+	Says      []string
+	View      *Elevation // as it hangs then; nil where nothing does
+	Joint     *CardJoint // the joint that is made or released
+	Steps     []Do       // in their order, each with its number
+	Reads     []Read
+	Warnings  []string
+	Notes     []string
+}
+
+// A CardJoint is a joint as a tab between two bodies.
+type CardJoint struct {
+	Above, Below string // 'bar' or '4', and '5'
+	Hole         Hole
+}
+
+// A Do is one thing to do; what a hand or an eye goes by is strong.
+type Do struct {
+	Says   string
+	Strong bool
+}
+
+// A Read is what an instrument should show, with a box for what it does show.
+type Read struct{ Of, Is, May string }
+
+// An AloneTable is what each of two hoists holds with the other one slack; no rows
+// where there is one hoist.
+type AloneTable struct {
+	Heading string
+	Views   []View
+	Rows    [][]string
+	Note    string
+}
+
+var aloneColumns = []column{{"", 29, false}, {"front hoist alone", 56, false}, {"used", 14, true}, {"rear hoist alone", 56, false}, {"used", 0, true}}
+
+func (v Sequence) pages(c *canvas) []page {
+	var pieces []piece
+	for _, s := range v.Says {
+		pieces = append(pieces, c.words(small, s, 1))
+	}
+	pieces = append(pieces, c.stopBox(v.Stop))
+	scale := v.scale()
+	pieces = append(pieces, c.viewHead(v.Ruler, scale))
+	for _, card := range v.Cards {
+		pieces = append(pieces, c.card(card, scale))
+	}
+	pieces = append(pieces, c.aloneTable(v.Ruler, v.Alone)...)
+	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+}
+
+// scale is the largest at which every card's view fits its column.
+func (v Sequence) scale() int {
+	var views []Elevation
+	for _, card := range v.Cards {
+		if card.View != nil {
+			views = append(views, *card.View)
+		}
+	}
+	return viewScale(v.Ruler, views, viewWidth-2*viewEdge, viewTall)
+}
+
+// stopBox is what to do when what is read is not what should be: its first line
+// large.
+func (c *canvas) stopBox(says []string) piece {
+	w := c.body().w - 20
+	first := c.wrap(textB, w, says[0])
+	rest := c.wrapAll(small, w, says[1:])
+	h := float64(len(first))*textB.lead() + float64(len(rest))*small.lead() + 6
+	return piece{h: h, draw: func(c *canvas, room box) {
+		c.rect(box{room.x, room.y + 1, room.w, h - 3}, solid, white)
+		c.stop(box{room.x + 2.5, room.y + (h-13)/2, 11, 11})
+		y := c.lines(room.x+17, room.y+5.6, textB, first)
+		c.lines(room.x+17, y, small, rest)
+	}}
+}
+
+func (c *canvas) aloneTable(r Ruler, t AloneTable) []piece {
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	pieces := append([]piece{c.heading(t.Heading), c.words(small, t.Note, 2)}, c.table(aloneColumns, t.Rows, small)...)
+	pieces = append(append(pieces, c.gap(3)), c.views(r, t.Views)...)
+	return together(pieces, c.body().h*0.8)
+}

@@ -1,0 +1,74 @@
+package layouts
+
+// A View is a small drawing of a stack from the side, as it hangs, with what
+// stands below it.
+type View struct {
+	Says string
+	Side Elevation
+}
+
+const (
+	viewWidth = 25.0 // mm, of a card's view
+	viewTall  = 54.0
+	viewStub  = 3.0 // of a small drawing's hook lines
+	viewEdge  = 3.0 // clear at either side, and the aim lines at the right
+	aloneTall = 62.0
+)
+
+// viewScale is the largest scale at which every view fits a room.
+func viewScale(r Ruler, views []Elevation, w, h float64) int {
+	scale := 0
+	for _, v := range views {
+		lo, hi := extent(v.places()...)
+		scale = max(scale, frameFor(r, lo, hi, box{0, 0, w, h}).scale)
+	}
+	return scale
+}
+
+// viewHead states the scale of the drawings below it.
+func (c *canvas) viewHead(r Ruler, scale int) piece {
+	f := frame{scale: scale}
+	return piece{h: 6, keep: true, draw: func(c *canvas, room box) {
+		c.text(room.x, room.y+3.4, smallB, "Drawn from the side as it hangs, "+scaleWords(f)+", audience →")
+		c.scaleBar(r, f, room.x+98, room.y+2.4, 30)
+	}}
+}
+
+// viewHeight is how tall a view stands on paper, its hook lines and the end of its
+// plumb line included.
+func viewHeight(e Elevation, scale int) float64 {
+	lo, hi := extent(e.places()...)
+	return viewStub + (hi.Z-lo.Z)*1000/float64(scale) + 4
+}
+
+// view draws a stack around x from the top of its hook lines down.
+func (c *canvas) view(x, y float64, e Elevation, scale int) {
+	k := 1000 / float64(scale)
+	lo, hi := extent(e.places()...)
+	f := frame{scale, lo, spot{x - (hi.X-lo.X)*k/2, y + viewStub + (hi.Z-lo.Z)*k}}
+	c.stackFromSide(f, e, viewStub)
+	for _, s := range e.Cabinets {
+		c.numberInside(f, s)
+	}
+}
+
+// views are drawings side by side at one scale, under a line that states it.
+func (c *canvas) views(r Ruler, views []View) []piece {
+	var sides []Elevation
+	for _, v := range views {
+		sides = append(sides, v.Side)
+	}
+	cell := c.body().w / float64(len(views))
+	scale := viewScale(r, sides, cell-2*viewEdge, aloneTall)
+	tall := 0.0
+	for _, s := range sides {
+		tall = max(tall, viewHeight(s, scale))
+	}
+	return []piece{c.viewHead(r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
+		for i, v := range views {
+			mid := room.x + cell*(float64(i)+0.5)
+			c.view(mid, room.y, v.Side, scale)
+			c.centre(mid, room.bottom()-1, smallB, v.Says)
+		}
+	}}}
+}

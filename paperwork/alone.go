@@ -1,0 +1,122 @@
+package paperwork
+
+import (
+	"fmt"
+	"slices"
+
+	"hangpack/calc"
+)
+
+// An aloneCheck is one part that would have to hold the whole stack with the
+// other one of two hoists slack: the load on it and what it may hold, in newtons,
+// all masses with their tolerance, at rest and so without a dynamic factor. limit
+// is 0 where nothing says what it may hold. Sums are asked for where they are
+// wanted.
+//
+// Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
+// favourable sharing. The same of all that the hoist holds by: hangpack's own.
+type aloneCheck struct {
+	rule, part, where string
+	load, limit       float64
+	worked, most      func() string
+}
+
+func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+alike }
+
+// aloneChecks are the parts that hold the stack from pick i alone, the most used
+// of each kind, wherever unknown centres of gravity lie.
+func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
+	for _, v := range h.ways() {
+		for _, c := range v.aloneParts(i) {
+			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
+			switch {
+			case at < 0:
+				checks = append(checks, c)
+			case c.limit > 0 && c.load/c.limit > checks[at].load/checks[at].limit+within:
+				checks[at] = c
+			}
+		}
+	}
+	return checks
+}
+
+// aloneParts are hoist, pick hole, bar, and every joint's pins.
+func (h *hung) aloneParts(i int) []aloneCheck {
+	p, s := h.Picks[i], h.swung[i]
+	kg := s.centre.Mass
+	checks := []aloneCheck{
+		{"one_hoist", "hoist", h.end(i), h.onHook(h.aloneOnHook(i)), h.hoistMost(i),
+			func() string { return h.plusTolerance(h.aloneOnHook(i)) }, func() string { return h.hoistLimit(p.Hoist) }},
+		h.aloneGear("pick hole", h.end(i), h.onHook(kg), h.Bar.PickRating, func() string { return h.plusTolerance(kg) }, h.gearLimit),
+		h.aloneGear("bar", h.end(i), h.onHook(kg), h.Bar.Rating, func() string { return h.plusTolerance(kg) }, h.gearLimit),
+	}
+	for k, j := range s.joints {
+		at, c := where(joint(k), h.end(i)), h.Cabinets[k]
+		hinge, link := 0.0, 0.0
+		if r := h.ratings(k); r != nil {
+			hinge, link = r.Hinge, r.Link
+		}
+		checks = append(checks,
+			h.aloneGear("hinge pin", at, h.alonePin(j.Hinge(), c.HingePins), hinge, func() string { return h.alonePinSum(j.Hinge(), c.HingePins) }, h.pinLimit),
+			h.aloneGear("link pin", at, h.alonePin(j.Link, c.LinkPins), link, func() string { return h.alonePinSum(j.Link, c.LinkPins) }, h.pinLimit))
+	}
+	return checks
+}
+
+// aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
+// that is not given.
+func (h *hung) aloneGear(part, where string, load, rating float64, worked func() string, most func(float64) string) aloneCheck {
+	return aloneCheck{"one_hoist_gear", part, where, load, rating * h.job.Practice.GearUse, worked, func() string { return most(rating) }}
+}
+
+// alonePin is the force on one pin with the tolerance of masses, in newtons.
+func (h *hung) alonePin(force float64, pins int) float64 {
+	return calc.PinForce(force, pins, h.job.Practice.SideShare) * (1 + h.job.Practice.MassTolerance)
+}
+
+// alonePinSum writes it: '9.0 kN x 60 % x 1.05 = 5.7 kN'.
+func (h *hung) alonePinSum(force float64, pins int) string {
+	of := h.unit().force(force)
+	if pins > 1 {
+		of += " x " + share(h.job.Practice.SideShare)
+	}
+	return fmt.Sprintf("%s x %s = %s", of, trimmed(1+h.job.Practice.MassTolerance), h.unit().force(h.alonePin(force, pins)))
+}
+
+// cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
+// is a hold where practice wants each of them to hold it alone.
+func (h *hung) cautionOneHoist() {
+	found := h.caution
+	if h.job.Practice.OneMustHold {
+		found = h.hold
+	}
+	for i, s := range h.swung {
+		for _, c := range h.aloneChecks(i) {
+			switch {
+			case !c.over():
+			case c.rule == "one_hoist":
+				found(c.rule, c.where, "alone it would hold %s, more than %s: run both together, watch the tilt", c.worked(), c.most()).by = c.load / c.limit
+			default:
+				found(c.rule, c.where, "%s, with the %s hoist alone: %s is more than %s", c.part, h.end(i), c.worked(), c.most()).by = c.load / c.limit
+			}
+		}
+		if s.lever <= within {
+			found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i)).by = -s.lever
+		}
+		h.alonePushes(found, s, i)
+	}
+}
+
+// alonePushes finds the link that is pushed most, of those that may only be
+// pulled.
+func (h *hung) alonePushes(found func(rule, where, format string, args ...any) *Finding, s state, i int) {
+	worst, at := -alike, 0
+	for k, j := range s.joints {
+		if j.Link < worst && !h.mayPush(k) {
+			worst, at = j.Link, k
+		}
+	}
+	if worst < -alike {
+		found("one_hoist_gear", where(joint(at), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(worst)).by = -worst
+	}
+}

@@ -1,0 +1,100 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+)
+
+// stepsApart is how far the aim may be off before one of two hoists that runs on
+// alone is worth a figure in seconds. Common practice.
+const stepsApart = 3.0 // degrees
+
+// aloneTable is what each of two hoists holds with the other one slack, and how
+// soon two of them are out of step.
+func (h *hung) aloneTable() layouts.AloneTable {
+	if len(h.swung) == 0 {
+		return layouts.AloneTable{}
+	}
+	t := layouts.AloneTable{Heading: "One hoist (motor) alone", Note: fmt.Sprintf(
+		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
+			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", trimmed(1+h.job.Practice.MassTolerance))}
+	for i, s := range h.swung {
+		t.Views = append(t.Views, layouts.View{Says: h.end(i) + " hoist alone", Side: h.sideOf(s, 0)})
+	}
+	t.Rows = [][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}
+	for n, c := range h.aloneChecks(0) {
+		t.Rows = append(t.Rows, h.bothEnds(c.part, func(i int) (string, string) { return h.aloneCell(h.aloneChecks(i)[n]) }))
+	}
+	t.Rows = append(t.Rows,
+		h.bothEnds("link most pushed", h.mostPushed),
+		h.bothEnds("roof point", func(i int) (string, string) { return h.unit().both(h.points[i].Alone), "" }),
+		h.bothEnds(fmt.Sprintf("aim %s° off", trimmed(stepsApart)), h.outOfStep))
+	return t
+}
+
+// bothEnds is a row of the table.
+func (h *hung) bothEnds(of string, at func(i int) (says, used string)) []string {
+	front, usedFront := at(0)
+	rear, usedRear := at(1)
+	return []string{of, front, usedFront, rear, usedRear}
+}
+
+// aloneCell writes one check.
+func (h *hung) aloneCell(c aloneCheck) (says, used string) {
+	at := ""
+	if k, _, found := strings.Cut(c.where, ", "); found {
+		at = k + ": "
+	}
+	switch {
+	case c.limit == 0:
+		return at + c.worked() + ". NOT CHECKED: no rating given", "-"
+	case c.over():
+		return at + c.worked() + ", MORE THAN " + c.most(), percent(c.load / c.limit)
+	}
+	return at + c.worked() + " of " + c.most(), percent(c.load / c.limit)
+}
+
+// swungAim is what the stack looks like from pick i alone.
+func (h *hung) swungAim(i int) (says, used string) {
+	from, to := h.over(func(v *hung) float64 { return v.swung[i].poses[0].Aim })
+	says = h.unit().between(from, to, aim)
+	if l := h.Bar.TiltLimit; l != nil && (h.swung[i].tilt > l.Down+within || -h.swung[i].tilt > l.Up+within) {
+		says += fmt.Sprintf("; bar %s, PAST its limit", aim(h.swung[i].tilt))
+	}
+	if h.swung[i].lever <= within {
+		says = "it tips over: the centre of gravity is not below the pick hole"
+	}
+	return says, ""
+}
+
+// mostPushed is the link that is pushed most with pick i alone.
+func (h *hung) mostPushed(i int) (says, used string) {
+	worst, at := -alike, -1
+	for _, v := range h.ways() {
+		for k, j := range v.swung[i].joints {
+			if j.Link < worst {
+				worst, at = j.Link, k
+			}
+		}
+	}
+	switch {
+	case at < 0:
+		return "none", ""
+	case h.mayPush(at):
+		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(worst)), ""
+	}
+	return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(worst)), ""
+}
+
+// outOfStep is how soon the aim is off when hoist i runs on and the other stands.
+func (h *hung) outOfStep(i int) (says, used string) {
+	speed := h.Picks[i].Hoist.Speed
+	if speed == 0 {
+		return "if it runs on alone: speed " + notGiven, ""
+	}
+	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, radians(stepsApart), speed)
+	return fmt.Sprintf("after %s s if it runs on alone at %s", fixed(s, 1), h.unit().pace(speed)), ""
+}

@@ -1,0 +1,134 @@
+package paperwork
+
+import (
+	"fmt"
+
+	"hangpack/layouts"
+)
+
+// downSheet is the stack from trim back onto its dollies: the lifts in reverse,
+// and what is done at each joint. The order at a joint: common practice.
+func (h *hung) downSheet() layouts.Sequence {
+	s := layouts.Sequence{
+		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.head(), Ruler: layouts.Ruler{Imperial: h.job.Imperial},
+		Says: []string{"Coming down: the lifts in reverse, from the lowest " + h.oneSet() + " up. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords()},
+		Stop: []string{
+			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",
+			"Raise or lower until the hook reads what it should; then the hinge moves by hand and pins come out by hand. If not, find out why before anyone goes on.",
+		},
+	}
+	for k := len(h.Sets) - 1; k >= 0; k-- {
+		s.Cards = append(s.Cards, h.downCard(k))
+	}
+	return s
+}
+
+// oneSet is what a set is called in general.
+func (h *hung) oneSet() string {
+	if h.hasDollies() {
+		return "dolly"
+	}
+	return "cabinet"
+}
+
+// downCard is the release of set k, counted from 0.
+func (h *hung) downCard(k int) layouts.Card {
+	kg, _ := h.setMass(k)
+	s := span{h.first(k) + 1, h.first(k) + h.Sets[k]}
+	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().load(kg)}, Joint: h.cardJoint(k), View: h.viewOf(h.joined(k)),
+		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Notes: h.downNotes(k)}
+}
+
+// downSteps are what to do to release set k, counted from 0.
+func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
+	if k == len(h.lifts) {
+		steps = append(steps, layouts.Do{Says: "Weight on the hoist (motor): read. Then the secondary comes off, if there is one."})
+		if len(h.Picks) == 2 {
+			steps[0].Says = "Weight on both hoists (motors): read. Then the secondary comes off, if there is one."
+		}
+	}
+	under := fmt.Sprintf("Roll %s in, castors locked. Lower%s until it carries %s and the hook reads what it should. Stop.", h.setName(k), h.together(), cabinetsWords(s))
+	if !h.hasDollies() {
+		under = fmt.Sprintf("Lower%s until the cabinets stand and the hook reads what it should. Stop.", h.together())
+	}
+	steps = append(steps, layouts.Do{Says: under, Strong: true})
+	for n := s.from + 1; n <= s.to; {
+		last := n
+		for last < s.to && h.truckHole(last+1) == h.truckHole(n) {
+			last++
+		}
+		steps = append(steps, layouts.Do{Says: fmt.Sprintf("Joints above %s: link %s, locked.", cabinetsWords(span{n, last}), h.truckHole(n))})
+		n = last + 1
+	}
+	return append(steps, layouts.Do{Says: h.releaseWords(k, s.from), Strong: true}, layouts.Do{Says: h.freeWords(k)})
+}
+
+// releaseWords are the order at the joint above cabinet n, of set k counted from 0.
+func (h *hung) releaseWords(k, n int) string {
+	if k == 0 && h.start == nil {
+		return "Chain slack, hook off. The bar stays pinned to it until it is lifted off by hand or fork."
+	}
+	hole := "back into their holes, locked"
+	if n > 1 {
+		hole = h.truckHole(n) + ", locked"
+	}
+	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Link pins out, %s. Then hinge pins out, and back in.", n, hole)
+}
+
+// freeWords say what happens once set k, counted from 0, is free.
+func (h *hung) freeWords(k int) string {
+	switch {
+	case k == 0 && h.start == nil:
+		return fmt.Sprintf("%s out.", capital(h.setName(k)))
+	case k == 0:
+		return fmt.Sprintf("Raise the bar a hand's breadth, %s out. Lower the bar, chains slack, hooks off.", h.setName(k))
+	}
+	return fmt.Sprintf("Raise%s a hand's breadth: %s. %s out.", h.together(), h.freedWords(k), capital(h.setName(k)))
+}
+
+// freedWords say how far the flown part swings when set k, counted from 0, is off it.
+func (h *hung) freedWords(k int) string {
+	turn := -h.swing(k)
+	if angle(turn) == angle(0) || len(h.Picks) == 2 {
+		return "what still hangs keeps its aim"
+	}
+	return "what still hangs swings " + turnWords(turn) + ", hands off"
+}
+
+// downReads are what the hooks should read with set k hanging and with it on its
+// dolly, and the pins that are counted in.
+func (h *hung) downReads(k int, s span) []layouts.Read {
+	reads := named("hanging: ", h.cellReads(h.readings(k)))
+	switch {
+	case k > 0:
+		reads = append(reads, named("on the dolly: ", h.cellReads(h.readings(k-1)))...)
+	case h.start != nil:
+		reads = append(reads, named("on the dolly: ", h.cellReads(h.startReadings()))...)
+	default:
+		reads = append(reads, named("chain slack: ", h.slackReads())...)
+	}
+	hinges, links := 0, 0
+	for n := s.from; n <= s.to; n++ {
+		hinges, links = hinges+h.Cabinets[n-1].HingePins, links+h.Cabinets[n-1].LinkPins
+	}
+	return append(reads, layouts.Read{Of: "link pins in", Is: count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: count(hinges, "pin"), May: "counted, locked"})
+}
+
+// named puts a word before what some instruments are called.
+func named(word string, reads []layouts.Read) []layouts.Read {
+	for i := range reads {
+		reads[i].Of = word + reads[i].Of
+	}
+	return reads
+}
+
+// downNotes say what hangs on below and how the rest looks.
+func (h *hung) downNotes(k int) []string {
+	notes := []string{"Pins in: of this set's own joints, the one above its first cabinet included."}
+	if k == 0 {
+		return notes
+	}
+	s := h.joined(k - 1)
+	from, to := h.over(func(v *hung) float64 { return v.joined(k - 1).lastAim() })
+	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), count(s.flown, "cabinet"), s.flown, h.unit().between(from, to, aim)))
+}

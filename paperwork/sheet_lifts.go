@@ -1,0 +1,130 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// liftSheet is the stack from the bar to trim, lift by lift: what to do, what to
+// read, and how to get down.
+func (h *hung) liftSheet() layouts.Sequence {
+	s := layouts.Sequence{
+		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.head(),
+		Says:  []string{h.cellWords() + " Zero it with nothing on the hook. " + h.heightWords()},
+		Stop:  h.stopWords(),
+		Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Cards: []layouts.Card{h.startCard()},
+		Alone: h.aloneTable(),
+	}
+	for k := range h.Sets {
+		s.Cards = append(s.Cards, h.liftCard(k))
+	}
+	return s
+}
+
+// cellWords say what a load cell's reading counts.
+func (h *hung) cellWords() string {
+	switch h.LoadCell {
+	case job.AboveHoist:
+		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
+	case "":
+		return "The job does not say where a load cell hangs: readings are of one below the hoist (motor), with the rigging below it counted."
+	}
+	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
+}
+
+func (h *hung) heightWords() string {
+	if h.Floor == 0 {
+		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.job.HeightsFrom)
+	}
+	return fmt.Sprintf("Heights above %s; dollies roll at %s.", h.job.HeightsFrom, h.unit().length(h.Floor))
+}
+
+// stopWords say what to do when a reading is not as it should be. Reasons: common
+// practice; no published tolerance of a load cell against a calculation was found.
+func (h *hung) stopWords() []string {
+	p, u := h.job.Practice, h.unit()
+	may := fmt.Sprintf("masses %s more or less", share(p.MassTolerance))
+	if len(h.Picks) == 2 {
+		may += fmt.Sprintf(", the bar %s° off its tilt", trimmed(degrees(p.AimTolerance)))
+	}
+	return []string{
+		"Reads outside 'may read'? Stop, lower, find out why. Then go on or go down.",
+		fmt.Sprintf("'May read' is %s, and at least %s either way; of aims %s° either way. This job sets it: no standard does.", may, u.reading(p.ReadingFloor), trimmed(degrees(p.AimTolerance))),
+		"Usual reasons: a cable that hangs on the bar and not on its own pick; bar or dolly still touching; a cabinet too many, too few or of another type; wet covers; a hook not plumb; " +
+			"the bar not at its tilt; the cell not zeroed or pulled sideways; hoist and chain counted or not. A wrong pin shows in the difference of two aims; two that cancel do not: touch every pin.",
+	}
+}
+
+// ownOfHoist is what a load cell reads besides the hook's load: above the hoist
+// its mass and all of its chain.
+func (h *hung) ownOfHoist(i int) float64 {
+	if h.LoadCell != job.AboveHoist {
+		return 0
+	}
+	m := h.Picks[i].Hoist
+	return m.Mass + m.ChainMass*m.ChainLength
+}
+
+// cellReads are what the load cells should read.
+func (h *hung) cellReads(readings []reading) (reads []layouts.Read) {
+	u := h.unit()
+	for i, r := range readings {
+		own := h.ownOfHoist(i)
+		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.between(r.from+own, r.to+own, u.reading),
+			May: fromTo(u.reading(math.Max(r.low, 0)+own), u.reading(r.high+own))})
+	}
+	return reads
+}
+
+// between writes a figure, or what it lies between where that is not known.
+func (u units) between(from, to float64, write func(float64) string) string {
+	a, b := write(from), write(to)
+	if a == b {
+		return a
+	}
+	return "between " + a + " and " + b
+}
+
+// fromTo writes what a figure may lie between, the unit once: '227 to 267 kg'.
+func fromTo(a, b string) string {
+	if i := strings.LastIndexByte(a, ' '); strings.Count(a, " ") == 1 && strings.HasSuffix(b, a[i:]) {
+		a = a[:i]
+	}
+	return a + " to " + b
+}
+
+// aimsFrom writes what an aim may lie between.
+func aimsFrom(from, to float64) string { return fromTo(aim(from), aim(to)) }
+
+// over returns the least and the most of a figure wherever unknown centres of
+// gravity lie.
+func (h *hung) over(figure func(*hung) float64) (from, to float64) {
+	from, to = math.Inf(1), math.Inf(-1)
+	for _, v := range h.ways() {
+		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))
+	}
+	return from, to
+}
+
+// aimRead is what an inclinometer on cabinet n should read after lift k, counted
+// from 0.
+func (h *hung) aimRead(k, n int) layouts.Read {
+	from, to := h.over(func(v *hung) float64 { return v.joined(k).poses[n-1].Aim })
+	off := h.job.Practice.AimTolerance
+	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.unit().between(from, to, aim), May: aimsFrom(from-off, to+off)}
+}
+
+// aimReads are of cabinet 1, of the lowest one flown, and their difference.
+func (h *hung) aimReads(k int) []layouts.Read {
+	s := h.joined(k)
+	reads := []layouts.Read{h.aimRead(k, 1)}
+	if s.flown == 1 {
+		return reads
+	}
+	return append(reads, h.aimRead(k, s.flown),
+		layouts.Read{Of: "difference", Is: angle(s.lastAim() - s.poses[0].Aim), May: "by the pins alone"})
+}
