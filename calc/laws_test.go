@@ -230,3 +230,19 @@ func TestBelowPicks(t *testing.T) {
 		assert.InDelta(t, height*math.Cos(math.Atan(slope)), below, 1e-9)
 	})
 }
+
+// Two hoists out of step: by hand on a level bar, and the faster the sooner.
+func TestOutOfStep(t *testing.T) {
+	front, rear := Offset{Behind: 0.1, Below: -0.2}, Offset{Behind: 0.6, Below: -0.2}
+	// 67 mm/s on 0.5 m: after a second atan(67/500), 7.6 degrees, whose sine is
+	// less than its tangent by under a hundredth.
+	assert.InDelta(t, 1, OutOfStep(front, rear, 0, math.Atan(67.0/500), 0.067), 0.01)
+	// A bar that slopes by 30 degrees: sin 33 - sin 30 and sin 30 - sin 27, the
+	// first is less.
+	assert.InDelta(t, 0.5*(math.Sin(33*deg)-math.Sin(30*deg))/0.1, OutOfStep(front, rear, 30*deg, 3*deg, 0.1), 1e-12)
+	assert.InDelta(t, 0.5*(math.Sin(33*deg)-math.Sin(30*deg))/0.1, OutOfStep(front, rear, -30*deg, 3*deg, 0.1), 1e-12)
+	for range 50 {
+		tilt, off := (rand.Float64()-0.5)*deg*60, rand.Float64()*deg*5
+		assert.InDelta(t, OutOfStep(front, rear, tilt, off, 0.1)/2, OutOfStep(front, rear, tilt, off, 0.2), 1e-12)
+	}
+}

@@ -12,11 +12,9 @@ type Calculation struct {
 	Joint     []Step // the most loaded joint in full
 	Which     string // that joint
 	Joints    [][]string
-	Lifts     [][]string
 	Points    []Step
 	Checks    [][]string
 	Unchecked []string
-	LiftNote  string
 	Most      string
 	Limits    []string
 }
@@ -37,8 +35,6 @@ var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
 	jointColumns = []column{{"joint above cabinet", 17, false}, {"cabinet looks", 23, true}, {"its lowest corner", 29, true},
 		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
-	liftColumns = []column{{"after", 17, false}, {"flown", 23, false}, {"mass", 18, true}, {"below the hoist reads", 49, true},
-		{"cabinet 1 looks", 20, true}, {"bar tilts", 20, true}, {"pick to lowest corner", 0, true}}
 	checkColumns = []column{{"what", 32, false}, {"closest at", 33, false}, {"worked out", 54, false}, {"may be", 42, false}, {"used", 0, true}}
 )
 
@@ -52,8 +48,6 @@ func (v Calculation) pages(c *canvas) []page {
 	pieces = append(pieces, c.steps("The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
 	pieces = append(append(pieces, c.heading("What each joint carries, finished stack at rest, both sides together")), c.table(jointColumns, v.Joints, small)...)
 	pieces = append(pieces, c.gap(1), c.words(small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
-	pieces = append(append(pieces, c.heading("What to read after each dolly is joined")), c.table(liftColumns, v.Lifts, small)...)
-	pieces = append(pieces, c.gap(1), c.words(small, v.LiftNote, 0))
 	pieces = append(pieces, c.steps("Points", v.Points)...)
 	pieces = append(append(pieces, c.heading("Every check, where it comes closest")), c.table(checkColumns, v.Checks, small)...)
 	pieces = append(pieces, c.gap(1))

@@ -115,9 +115,10 @@ func (c *canvas) venuePoint(p VenuePoint) piece {
 	}
 	id, where := c.wrap(textB, columns[0].w-2, p.ID), c.wrapAll(text, columns[1].w-1, p.Where)
 	top := float64(max(len(id), len(where), 2))*text.lead() + 1
-	lift := 0.0
+	lift, at := 0.0, []string(nil)
 	if p.Lift != "" {
-		lift = 2*text.lead() + 1
+		at = c.wrap(textB, columns[1].w-1, "AT "+strings.ToUpper(p.Lift)+", more")
+		lift = float64(max(len(at), 2))*text.lead() + 1
 	}
 	sums := c.wrapAll(small, w-2, p.Sums)
 	heights := c.pairs(p.Heights, w)
@@ -127,7 +128,7 @@ func (c *canvas) venuePoint(p VenuePoint) piece {
 		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
 		c.pointLoads(room, columns, p.Loads)
 		if p.Lift != "" {
-			c.text(room.x+columns[0].w, room.y+top+4.4, textB, "AT "+strings.ToUpper(p.Lift)+", more")
+			c.lines(room.x+columns[0].w, room.y+top+4.4, textB, at)
 			c.pointLoads(box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
 		}
 		heights.draw(c, box{room.x, room.y + top + lift, w, heights.h})

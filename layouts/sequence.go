@@ -96,7 +96,8 @@ func (c *canvas) aloneTable(r Ruler, t AloneTable) []piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	pieces := append([]piece{c.heading(t.Heading), c.words(small, t.Note, 2)}, c.table(aloneColumns, t.Rows, small)...)
-	pieces = append(append(pieces, c.gap(3)), c.views(r, t.Views)...)
-	return together(pieces, c.body().h*0.8)
+	note := c.words(small, t.Note, 2)
+	note.keep = true
+	pieces := append([]piece{c.heading(t.Heading), note}, c.table(aloneColumns, t.Rows, small)...)
+	return append(append(together(pieces, c.body().h*0.6), c.gap(3)), c.views(r, t.Views)...)
 }

@@ -103,20 +103,21 @@ func (h *hung) cautionOneHoist() {
 		if s.lever <= within {
 			found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i)).by = -s.lever
 		}
-		h.alonePushes(found, s, i)
+		if j, pushed := h.alonePushed(i); pushed {
+			force := s.joints[j].Link
+			found("one_hoist_gear", where(joint(j), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force)).by = -force
+		}
 	}
 }
 
-// alonePushes finds the link that is pushed most, of those that may only be
-// pulled.
-func (h *hung) alonePushes(found func(rule, where, format string, args ...any) *Finding, s state, i int) {
-	worst, at := -alike, 0
-	for k, j := range s.joints {
+// alonePushed finds the joint whose link is pushed most with hoist i alone, of
+// those that may only be pulled; it reports false where there is none.
+func (h *hung) alonePushed(i int) (at int, pushed bool) {
+	worst := -alike
+	for k, j := range h.swung[i].joints {
 		if j.Link < worst && !h.mayPush(k) {
-			worst, at = j.Link, k
+			worst, at, pushed = j.Link, k, true
 		}
 	}
-	if worst < -alike {
-		found("one_hoist_gear", where(joint(at), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(worst)).by = -worst
-	}
+	return at, pushed
 }

@@ -53,7 +53,7 @@ func (g *gambler) job() string {
 		w("  datum: %q\n  heights_from: %q", g.text("edge of the stage", 120), g.text("arena floor", 120))
 	}
 	w("paper: {size: %s, units: %s}", g.pick("A4", "Letter"), g.pick("metric", "imperial"))
-	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f}", g.Intn(20), g.between(1, 2))
+	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s}", g.Intn(20), g.between(1, 2), g.pick("no", "no", "no", "no", "no", "no", "yes"))
 	cabinets := []string{g.key("one", 32), g.key("two", 32), g.key("three", 32)}
 	w("gear:\n  cabinets:")
 	for _, key := range cabinets {
@@ -102,7 +102,11 @@ func (g *gambler) cabinet(w func(string, ...any), key string) {
 	w("      mass: %.1f kg\n      width: %.0f mm\n      depth: %.0f mm", g.between(8, 90), g.between(400, 1300), depth)
 	w("      front_height: %.0f mm\n      back_height: %.0f mm", front, front*g.between(0.6, 1))
 	w("      hinge_behind_front: %.0f mm\n      hinge_below_top: %.0f mm\n      hinge_pitch: %.1f mm", g.between(0, 40), g.between(-5, 5), front+g.between(0, 3))
-	w("      centre_of_gravity: {behind_hinge: %.0f mm, below_hinge: %.0f mm}", depth*g.between(0.3, 0.55), front*g.between(0.4, 0.6))
+	if g.Intn(8) == 0 {
+		w("      centre_of_gravity: not_known")
+	} else {
+		w("      centre_of_gravity: {behind_hinge: %.0f mm, below_hinge: %.0f mm}", depth*g.between(0.3, 0.55), front*g.between(0.4, 0.6))
+	}
 	w("      link_arm: %.0f mm", depth*g.between(0.6, 0.95))
 	if g.Intn(3) == 0 {
 		var labelled []string
@@ -152,6 +156,9 @@ func (g *gambler) otherGear(w func(string, ...any)) {
 	if g.Intn(2) == 0 {
 		class = fmt.Sprintf(", class: %q", g.text("over people", 48))
 	}
+	if g.Intn(2) == 0 {
+		class += fmt.Sprintf(", speed: %.1f %s", g.between(2, 16), g.pick("m/min", "ft/min"))
+	}
 	w("  hoists:\n    hoist: {capacity: 4 t, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 60 m, falls: %d, headroom: 550 mm%s}", 1+g.Intn(2), class)
 }
 
@@ -186,15 +193,16 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 		w("    pins_set: %s", g.pick("on_dolly", "in_the_air"))
 	}
 	w("    aim: %.1f deg %s", g.between(0, 8), g.pick("up", "down"))
+	cell := g.pick("", ", load_cell: above_hoist", ", load_cell: below_hoist")
 	if g.Intn(2) == 0 {
-		w("    hang: {picks: 1, hoist: hoist}")
+		w("    hang: {picks: 1, hoist: hoist%s}", cell)
 	} else {
 		front := 1 + g.Intn(5)
 		rear := front + 10 + g.Intn(5)
 		if g.wild {
 			rear = front + 1 + g.Intn(14)
 		}
-		w("    hang: {picks: 2, hoist: hoist, front_hole: %s, rear_hole: %s}", g.holes[front], g.holes[rear])
+		w("    hang: {picks: 2, hoist: hoist, front_hole: %s, rear_hole: %s%s}", g.holes[front], g.holes[rear], cell)
 	}
 	w("    trim: {%s: %.2f m}", g.pick("lowest", "highest_pick"), g.between(20, 30))
 	if g.Intn(3) > 0 {

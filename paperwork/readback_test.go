@@ -175,6 +175,9 @@ func TestFiguresReadBack(t *testing.T) {
 				}
 			}
 			for what, parts := range expected(h.unit(), j.Figures.Stacks[i]) {
+				if (what == "first" || what == "last") && len(h.unknown()) > 0 {
+					continue // TestUnknownCentresAsJobs
+				}
 				assert.True(t, slices.ContainsFunc(lines, func(line string) bool { return inOrder(line, parts) }),
 					"%s: %s: %s %q is not on paper", name, h.ID, what, parts)
 			}
@@ -216,13 +219,6 @@ func expected(u units, s StackFigures) map[string][]string {
 	for _, c := range s.Cabinets {
 		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), aim(radians(c.Aim)), u.length(c.Lowest),
 			u.force(c.Hinge * 1000), way(u, c.HingePull*1000), way(u, c.Link*1000)}
-	}
-	for _, l := range s.Lifts {
-		row := []string{"dolly " + letter(l.Set-1), count(l.Cabinets, "cabinet"), u.load(l.Mass)}
-		for _, hook := range l.Hooks {
-			row = append(row, u.reading(hook))
-		}
-		want[fmt.Sprint("lift ", l.Set)] = append(row, aim(radians(l.Aim)), aim(radians(l.Tilt)), u.length(l.Drop))
 	}
 	for _, p := range s.Points {
 		want["carries "+p.ID] = []string{"Point " + p.ID, u.load(p.Static), "design " + u.load(p.Design)}

@@ -41,7 +41,7 @@ func (j *Job) reportPlaces(b *strings.Builder) {
 			}
 			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone)
 			if m := p.Most; m.Where != "" {
-				row("", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.load(m.Static), u.load(m.Design), "")
+				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.load(m.Static), u.load(m.Design))
 			}
 		}
 	}

@@ -209,6 +209,8 @@ func TestCautions(t *testing.T) {
 		{"aim missed", []string{"aim: 1 deg down", "aim: 30 deg down"}, "aim_missed"},
 		{"lift tilt", []string{"practice: {", "practice: {lift_tilt: 2 deg, "}, "lift_tilt, lift 1"},
 		{"one hoist", []string{onePick, twoPicks, "capacity: 500 kg", "capacity: 300 kg"}, "one_hoist, front"},
+		{"one hoist's pick hole", []string{onePick, twoPicks, "pick_rating: 600 kg", "pick_rating: 290 kg"}, "one_hoist_gear, rear"},
+		{"one hoist's link pushed", []string{onePick, twoPicks}, "one_hoist_gear, joint 1, front"},
 		{"backs meet", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 12]"}, "backs_meet, joint 8"},
 		{"mixed arms", []string{"rating: 750 kg", "rating: 750 kg\n      link_arm: 364 mm"}, "mixed_arms, joint 1"},
 		{"a type without a limit", []string{"most: {box: 12}", "most: {other: 12}", "  cabinets:\n    box:", "  cabinets:\n" + otherBox + "    box:"}, "not_checked, bar"},
@@ -223,7 +225,7 @@ func TestCautions(t *testing.T) {
 			assert.Contains(t, found(s.Cautions), tt.want)
 		})
 	}
-	calm := open(t, edited(t, onePick, twoPicks)).Figures.Stacks[0]
+	calm := open(t, edited(t, onePick, twoPicks, "link_arm: 370 mm", "link_arm: 370 mm\n      link_pushes: yes")).Figures.Stacks[0]
 	assert.Empty(t, found(calm.Cautions))
 }
 

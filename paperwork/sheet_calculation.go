@@ -15,33 +15,12 @@ func (h *hung) calculation() layouts.Calculation {
 	c := layouts.Calculation{
 		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(all),
 		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: joint(k),
-		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), LiftNote: h.liftNote(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
+		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {
 		c.Joints = append(c.Joints, h.jointRow(k))
 	}
-	for _, s := range h.lifts {
-		c.Lifts = append(c.Lifts, h.liftRow(h.liftName(s), s))
-	}
-	last := "all"
-	if h.hasDollies() {
-		last = h.liftName(h.finished)
-	}
-	c.Lifts = append(c.Lifts, h.liftRow(last, h.finished))
 	return c
-}
-
-// liftNote says what a load cell counts, and what it would count above the hoist.
-func (h *hung) liftNote() string {
-	above := func(i int) string {
-		m := h.Picks[i].Hoist
-		return h.unit().tenth(m.Mass + m.ChainMass*m.ChainLength)
-	}
-	more := above(0)
-	if len(h.Picks) == 2 && above(1) != more {
-		more = "front " + more + ", rear " + above(1)
-	}
-	return "Reads: a load cell below the hoist, between its hook and the rigging, which is counted in it. A cell above the hoist reads hoist and chain too: " + more + " more."
 }
 
 // inputs are what the job gives and the calculation uses.
@@ -84,8 +63,12 @@ func (h *hung) cabinetInputs(t *job.Cabinet) string {
 	if t.PinRatings != nil {
 		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.forceLimit(t.PinRatings.Hinge), u.forceLimit(t.PinRatings.Link))
 	}
+	centre := u.places(t.CentreOfGravity)
+	if t.CentreUnknown {
+		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.dot(t.Depth/6), u.dot(t.FrontHeight/6))
+	}
 	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
-		u.tenth(t.Mass), u.places(t.CentreOfGravity), u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
+		u.tenth(t.Mass), centre, u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
 func (h *hung) hoistInputs(p job.Pick) string {
@@ -190,7 +173,7 @@ func (h *hung) modelLimits() []string {
 	}
 	if len(h.Picks) == 2 {
 		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares. "+
-			"With one hoist slack only its point and its hoist are worked out: bar, pick hole, pins and the tilt it swings to are not.")
+			"With one hoist slack the finished stack is worked out too, at rest below the other one: see "+h.ID+" LIFTS. The swing there is not.")
 	}
 	return lines
 }

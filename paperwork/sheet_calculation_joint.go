@@ -117,18 +117,3 @@ func way(u units, n float64) string {
 	}
 	return "none"
 }
-
-// liftRow is what to read once a set has been joined.
-func (h *hung) liftRow(after string, s state) []string {
-	u := h.unit()
-	return []string{after, count(s.flown, "cabinet"), u.load(s.centre.Mass), h.hookReading(s), aim(s.poses[0].Aim), aim(s.tilt), u.length(s.drop())}
-}
-
-// hookReading is what a load cell below the hoist should show.
-func (h *hung) hookReading(s state) string {
-	if len(s.loads) == 1 {
-		return h.hookWords(s)
-	}
-	u := h.unit()
-	return fmt.Sprintf("front %s, rear %s", u.reading(h.hook(s, 0)), u.reading(h.hook(s, 1)))
-}

@@ -67,13 +67,13 @@ func (h *hung) coverRow() layouts.StackRow {
 	u, s := h.unit(), h.finished
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
-	for _, p := range h.points {
+	for i, p := range h.points {
 		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
 		if m := p.Most; m.Where != "" {
 			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
 		}
 		if len(h.Picks) == 2 {
-			is += ", " + u.load(p.Alone) + " if alone"
+			is += ", " + u.load(p.Alone) + " if alone" + after(": ", h.aloneOver(i))
 		}
 		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + after(", ", h.heldMark())})
 	}
@@ -94,9 +94,8 @@ func (h *hung) heldMark() string {
 
 func (h *hung) flownFacts(r layouts.StackRow) layouts.StackRow {
 	s := h.finished
-	last := s.poses[len(s.poses)-1].Aim
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aim(s.poses[0].Aim), aim(last), aim(h.Aim))},
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.poses)), aim(h.Aim))},
 		layouts.Fact{Of: "Most used", Is: h.mostUsedWords()},
 	)
 	return r
@@ -172,6 +171,9 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	}
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
+	}
+	for _, t := range h.unknown() {
+		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")
 	}
 	for _, g := range h.gear() {
 		if g.Source == "" || g.Source == job.Estimate {

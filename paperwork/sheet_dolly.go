@@ -253,14 +253,19 @@ func (h *hung) firstKept(k int, s span) int {
 // truckHole says which hole the joint above cabinet n travels in. Its list is
 // that of the cabinet, if it is for the joint above, else of the one above.
 func (h *hung) truckHole(n int) string {
-	owner := h.Cabinets[n-1].Cabinet
-	if !owner.HolesForJointAbove {
-		owner = h.Cabinets[n-2].Cabinet
+	if hole := h.transport(n); hole != nil {
+		return "pins to hole " + hole.Label
 	}
-	if owner.Transport == nil {
-		return "NOT GIVEN: ask, and write it here ______"
+	return "NOT GIVEN: ask, and write it here ______"
+}
+
+// transport is the hole for the truck of the joint above cabinet n, from 2 on, nil
+// where it is not given.
+func (h *hung) transport(n int) *job.Hole {
+	if own := h.Cabinets[n-1].Cabinet; own.HolesForJointAbove {
+		return own.Transport
 	}
-	return "pins to hole " + owner.Transport.Label
+	return h.Cabinets[n-2].Transport
 }
 
 func cabinetsWords(s span) string {

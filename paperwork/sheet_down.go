@@ -57,7 +57,7 @@ func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 		for last < s.to && h.truckHole(last+1) == h.truckHole(n) {
 			last++
 		}
-		steps = append(steps, layouts.Do{Says: fmt.Sprintf("Joints above %s: link %s, locked.", cabinetsWords(span{n, last}), h.truckHole(n))})
+		steps = append(steps, layouts.Do{Says: fmt.Sprintf("Joints above %s: %s.", cabinetsWords(span{n, last}), h.truckWords(n))})
 		n = last + 1
 	}
 	return append(steps, layouts.Do{Says: h.releaseWords(k, s.from), Strong: true}, layouts.Do{Says: h.freeWords(k)})
@@ -68,11 +68,19 @@ func (h *hung) releaseWords(k, n int) string {
 	if k == 0 && h.start == nil {
 		return "Chain slack, hook off. The bar stays pinned to it until it is lifted off by hand or fork."
 	}
-	hole := "back into their holes, locked"
+	pins := "link pins out, back into their holes, locked"
 	if n > 1 {
-		hole = h.truckHole(n) + ", locked"
+		pins = h.truckWords(n)
 	}
-	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Link pins out, %s. Then hinge pins out, and back in.", n, hole)
+	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Then %s. Then hinge pins out, and back in.", n, pins)
+}
+
+// truckWords say where the link pins of the joint above cabinet n go for the truck.
+func (h *hung) truckWords(n int) string {
+	if hole := h.transport(n); hole != nil {
+		return "link pins out, to hole " + hole.Label + ", locked"
+	}
+	return "link pins out, to their truck hole, locked. It is NOT GIVEN: ask, write it here ______"
 }
 
 // freeWords say what happens once set k, counted from 0, is free.

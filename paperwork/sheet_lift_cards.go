@@ -211,12 +211,36 @@ func (h *hung) liftWarnings(k int) (all []string) {
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}
-	for j := range h.Cabinets[:h.joined(k).flown] {
-		if t, ok := h.turning(j); ok && t.lift == k {
-			all = append(all, fmt.Sprintf("Hinge of joint %d turns from %s to %s at this lift: expect a knock, hands off.", j+1, pulled(t.from), pulled(-t.from)))
+	for _, from := range []float64{1, -1} {
+		if joints := h.turnsFrom(k, from); joints != "" {
+			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at joints %s: expect a knock, hands off.", pulled(from), pulled(-from), joints))
 		}
 	}
 	return all
+}
+
+// turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
+// a sign of their pull: '3, 5 to 7'.
+func (h *hung) turnsFrom(k int, from float64) string {
+	var runs []string
+	for n := 1; n <= h.joined(k).flown; n++ {
+		last := n
+		for last <= h.joined(k).flown && h.turnsAt(last, turn{k, from}) {
+			last++
+		}
+		if last == n {
+			continue
+		}
+		runs = append(runs, strings.ReplaceAll(span{n, last - 1}.words(), "-", " to "))
+		n = last
+	}
+	return strings.Join(runs, ", ")
+}
+
+// turnsAt reports whether joint n, counted from 1, turns over so.
+func (h *hung) turnsAt(n int, so turn) bool {
+	t, ok := h.turning(n - 1)
+	return ok && t == so
 }
 
 // jointOf is the joint or the end that a finding names, in parentheses.

@@ -86,7 +86,7 @@ func (u units) between(from, to float64, write func(float64) string) string {
 	if a == b {
 		return a
 	}
-	return "between " + a + " and " + b
+	return "between " + strings.Replace(fromTo(a, b), " to ", " and ", 1)
 }
 
 // fromTo writes what a figure may lie between, the unit once: '227 to 267 kg'.

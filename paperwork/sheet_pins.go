@@ -181,15 +181,22 @@ func (h *hung) massWords() string {
 // inclinometer says what to read on the first and on the last cabinet.
 func (h *hung) inclinometer() []layouts.Line {
 	poses := h.finished.poses
-	first, last := poses[0].Aim, poses[len(poses)-1].Aim
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aim(first), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", aim(h.Aim), aim(h.finished.tilt))}}
+	tilt, most := h.over(func(v *hung) float64 { return v.finished.tilt })
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", aim(h.Aim), h.unit().between(tilt, most, aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, layouts.Line{
-		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aim(last),
+		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: h.aimOf(len(poses)),
 		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", angle(h.bend())),
 	})
+}
+
+// aimOf writes how cabinet n of the finished stack looks, wherever unknown
+// centres of gravity lie.
+func (h *hung) aimOf(n int) string {
+	from, to := h.over(func(v *hung) float64 { return v.finished.poses[n-1].Aim })
+	return h.unit().between(from, to, aim)
 }
 
 // bend is how much further down the last cabinet looks than the first, in
@@ -207,6 +214,14 @@ func (h *hung) pinNotes() []string {
 	var notes []string
 	if len(h.Picks) == 1 {
 		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
+	}
+	for i := range h.swung {
+		if over := h.aloneOver(i); over != "" {
+			notes = append(notes, fmt.Sprintf("On the %s hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", h.end(i), over, h.ID))
+		}
+	}
+	if types := h.unknown(); len(types) > 0 {
+		notes = append(notes, h.unknownWords(types)+".")
 	}
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.job.HeightsFrom))
 }

@@ -34,7 +34,7 @@ func (j *Job) pointFacts() []layouts.Fact {
 		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.unit().length(p.LimitReserve))},
 	}
 	if j.peaks() {
-		facts = append(facts, layouts.Fact{Of: "AT A LIFT", Is: "this point carries more while the stack is being built than when it is finished. Hold the larger against the limit"})
+		facts = append(facts, layouts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
 	}
 	if held := j.includesHeld(); held != "" {
 		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.heldWords() + ". It must not be flown as described; its points stand here and in every total"})
@@ -47,7 +47,7 @@ var pointNotes = []string{
 	"Rows are rounded up; a total is the true sum of finished stacks rounded up. Sums in a row show tenths, so their last figure may differ by one.",
 	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
 	"A hoist's use counts the most on its hook at any lift, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
-	"With one hoist slack only its point and its hoist are worked out here: bar, pick hole, pins and the tilt it swings to are not.",
+	"With one hoist slack the stack swings until it hangs below the other: what hoist, pick hole, bar and pins hold there stands on the stack's LIFTS sheet.",
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 
@@ -167,7 +167,36 @@ func (h *hung) aloneSum(i int) string {
 	if h.overloads(i, kg) {
 		used = percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used)
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, after("; ", h.aloneGearOver(i)))
+}
+
+// aloneOver says what could not hold the stack on hoist i alone, the hoist itself
+// among it, and "" where there is nothing.
+func (h *hung) aloneOver(i int) string {
+	return h.overWords(i, "hoist", "pick hole", "bar", "hinge pin", "link pin")
+}
+
+// aloneGearOver says it of all but the hoist.
+func (h *hung) aloneGearOver(i int) string {
+	return h.overWords(i, "pick hole", "bar", "hinge pin", "link pin")
+}
+
+// overWords say which of some parts could not hold the stack on hoist i alone.
+func (h *hung) overWords(i int, among ...string) string {
+	var over []string
+	for _, c := range h.aloneChecks(i) {
+		if c.over() && slices.Contains(among, c.part) {
+			over = append(over, c.part)
+		}
+	}
+	var words []string
+	if len(over) > 0 {
+		words = append(words, "MORE THAN "+strings.Join(over, ", ")+" MAY HOLD")
+	}
+	if _, pushed := h.alonePushed(i); pushed {
+		words = append(words, "PUSHES a link that may only be pulled")
+	}
+	return strings.Join(words, "; ")
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.

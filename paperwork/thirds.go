@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"slices"
+	"strings"
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
@@ -19,7 +20,7 @@ type third struct {
 }
 
 // thirds are the corners of the middle third.
-var thirds = []third{{-1, -1, "front and top"}, {-1, 1, "front and bottom"}, {1, -1, "rear and top"}, {1, 1, "rear and bottom"}}
+var thirds = []third{{-1, -1, "front and high"}, {-1, 1, "front and low"}, {1, -1, "rear and high"}, {1, 1, "rear and low"}}
 
 // centre returns the centre of gravity of a cabinet, with this place where it is
 // not known.
@@ -68,7 +69,7 @@ func (h *hung) ways() []*hung { return append([]*hung{h}, h.corners...) }
 func (h *hung) takeWorst() {
 	for _, v := range h.corners {
 		v.check()
-		said := v.third.words()
+		said := "if the centre of gravity that is not known lies " + v.third.name
 		h.holds = worse(h.holds, v.holds, said)
 		h.cautions = worse(h.cautions, v.cautions, said)
 		h.takeUses(v.uses, said)
@@ -78,7 +79,7 @@ func (h *hung) takeWorst() {
 
 // words say where unknown centres of gravity are taken.
 func (t third) words() string {
-	return after("centre of gravity to the ", t.name)
+	return after("centre of gravity ", t.name)
 }
 
 // worse adds to findings those that come up only elsewhere, and puts in the place
@@ -115,4 +116,13 @@ func (h *hung) takeMeasures(measures []measure, said string) {
 			h.measures[i] = m
 		}
 	}
+}
+
+// unknownWords say of which types the centre of gravity is not known.
+func (h *hung) unknownWords(types []*job.Cabinet) string {
+	var keys []string
+	for _, t := range types {
+		keys = append(keys, t.Key)
+	}
+	return "Centre of gravity not known: " + strings.Join(keys, ", ") + "; 'between' is over the middle third of the outline"
 }

@@ -216,3 +216,19 @@ func TestOneHoleHasNoSpacing(t *testing.T) {
 		assert.Equal(t, []PickHole{{"1", true, Offset{0.15, -0.08}}}, j.Stacks[0].Bar.PickHoles)
 	}
 }
+
+// A centre of gravity that is not known is taken in the middle of the outline, seen
+// from the hinge.
+func TestCentreNotKnown(t *testing.T) {
+	known := "centre_of_gravity: {behind_hinge: 190 mm, below_hinge: 145 mm}\n      link_arm"
+	text := with(t, base(t), known, "centre_of_gravity: not_known\n      hinge_below_top: 6 mm\n      link_arm")
+	j, complaints := readText(text)
+	require.Empty(t, complaints)
+	c := j.Stacks[0].Cabinets[0]
+	assert.True(t, c.CentreUnknown)
+	assert.InDelta(t, 0.420/2-0.018, c.CentreOfGravity.Behind, 1e-12)
+	assert.InDelta(t, 0.290/2-0.006, c.CentreOfGravity.Below, 1e-12)
+	plain, _ := readText(base(t))
+	assert.False(t, plain.Stacks[0].Cabinets[0].CentreUnknown)
+	assert.NotEqual(t, plain.Fingerprint, j.Fingerprint)
+}

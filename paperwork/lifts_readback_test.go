@@ -1,0 +1,107 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/job"
+)
+
+// cardsOf are the texts of the cards of a stack's sheet, read back from the pages:
+// each begins with the word that says which moment it is of.
+func cardsOf(pages []string, sheet string, begins ...string) (cards []string) {
+	for _, page := range pages {
+		words := wordsOn(page)
+		if !strings.HasPrefix(sheetOf(words), sheet) {
+			continue
+		}
+		card := -1
+		for _, w := range words {
+			for _, b := range begins {
+				if w.s == b && w.pt < 9 {
+					cards, card = append(cards, ""), 0
+				}
+			}
+			if card == 0 {
+				cards[len(cards)-1] += " " + w.s
+			}
+		}
+	}
+	return cards
+}
+
+// TestLiftSheetsReadBack finds every reading, its window, every aim and height of
+// the lifts on the card of its lift, and the readings in reverse on the sheet DOWN.
+func TestLiftSheetsReadBack(t *testing.T) {
+	read := 0
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		for i, h := range j.stacks {
+			if len(h.holds) > 0 || len(h.unknown()) > 0 {
+				continue
+			}
+			lifts, down := cardsOf(pages, h.ID+" LIFTS", "first", "after"), cardsOf(pages, h.ID+" DOWN", "release")
+			require.Len(t, lifts, len(h.Sets)+1, "%s: %s", name, h.ID)
+			require.Len(t, down, len(h.Sets), "%s: %s", name, h.ID)
+			for k := range h.Sets {
+				for _, part := range liftParts(h, j.Figures.Stacks[i], k) {
+					assert.Contains(t, lifts[k+1]+" ", " "+part, "%s: %s, lift %d: %s", name, h.ID, k+1, lifts[k+1])
+					read++
+				}
+				for _, part := range cellParts(h, j.Figures.Stacks[i], k) {
+					assert.Contains(t, down[len(down)-1-k]+" ", " "+part, "%s: %s, down from %d", name, h.ID, k+1)
+					if k+1 < len(h.Sets) {
+						assert.Contains(t, down[len(down)-2-k]+" ", " "+part, "%s: %s, on dolly %d", name, h.ID, k+2)
+					}
+				}
+			}
+		}
+	}
+	require.Greater(t, read, 600)
+}
+
+// cellParts are what the load cells read after lift k, counted from 0, and their
+// windows, as they print.
+func cellParts(h *hung, s StackFigures, k int) (parts []string) {
+	u, hooks := h.unit(), s.HookFigures
+	if k < len(s.Lifts) {
+		hooks = s.Lifts[k].HookFigures
+	}
+	for n, kg := range hooks.Hooks {
+		own := 0.0
+		if m := h.Picks[n].Hoist; h.LoadCell == job.AboveHoist {
+			own = m.Mass + m.ChainMass*m.ChainLength
+		}
+		low, unit, _ := strings.Cut(u.reading(math.Max(hooks.Low[n], 0)+own), " ")
+		parts = append(parts, u.reading(kg+own)+" ", fmt.Sprintf("%s to %s", low, u.reading(hooks.High[n]+own)))
+		if !strings.HasSuffix(parts[len(parts)-1], unit) {
+			panic(unit)
+		}
+	}
+	return parts
+}
+
+// liftParts are what the card of lift k, counted from 0, has to say.
+func liftParts(h *hung, s StackFigures, k int) []string {
+	parts, u := cellParts(h, s, k), h.unit()
+	if k == len(s.Lifts) {
+		n := len(s.Cabinets)
+		parts = append(parts, aim(radians(s.Aim)), aim(radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))
+		return append(parts, unwrapped(u.length(s.Lowest))...)
+	}
+	l := s.Lifts[k]
+	parts = append(parts, aim(radians(l.Aim)), aim(radians(l.LastAim)), fmt.Sprintf("%d of %d", l.Cabinets, len(s.Cabinets)), u.load(l.Mass))
+	if l.PickClear != nil {
+		parts = append(parts, unwrapped(u.length(*l.PickClear))...)
+		parts = append(parts, unwrapped(u.length(*l.PickClear-l.Drop-h.Floor))...)
+	}
+	return parts
+}
+
+// unwrapped is a height in words that a line may part.
+func unwrapped(s string) []string { return strings.Fields(s)[:1] }
