@@ -48,6 +48,21 @@ func TestGoldenVenueSheets(t *testing.T) {
 	}
 }
 
+// TestGoldenLiftSheets holds the lift sheets and those of coming down of centres of
+// gravity that are not known, of twenty-four cabinets in feet and pounds on Letter,
+// and of the longest names.
+func TestGoldenLiftSheets(t *testing.T) {
+	for _, name := range []string{"unknown-centres", "twenty-four-cabinets", "longest-names"} {
+		paper, pages := paperOf(t, openFile(t, "../testdata/jobs/"+name+".yaml"))
+		lifts := map[int]bool{}
+		for i, page := range pages {
+			_, sheet, _ := strings.Cut(sheetOf(wordsOn(page)), " ")
+			lifts[i+1] = strings.HasPrefix(sheet, "LIFTS") || strings.HasPrefix(sheet, "DOWN")
+		}
+		golden(t, name+".lifts", textsOf(paper, lifts))
+	}
+}
+
 // textsOf is the texts of a pack, of all pages or of those that are wanted.
 func textsOf(paper layouts.Paper, wanted map[int]bool) string {
 	var b strings.Builder

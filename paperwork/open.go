@@ -32,6 +32,7 @@ func Open(file string, src io.Reader, open job.Opener) (*Job, job.Complaints, er
 		}
 		worked.stacks = append(worked.stacks, h)
 	}
+	worked.compareTwins()
 	worked.Figures = figures(j, worked.stacks)
 	return worked, nil, nil
 }

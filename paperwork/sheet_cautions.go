@@ -33,6 +33,7 @@ var rules = map[string]string{
 	"backs_meet":     "Backs may meet",
 	"mixed_arms":     "Link arms differ",
 	"one_pick_turns": "One pick turns",
+	"twin_differs":   "Twins differ",
 }
 
 // ruleWords begins a sentence with its rule: 'Hoist: '.

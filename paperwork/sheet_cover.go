@@ -109,6 +109,11 @@ func (j *Job) openItems() (items []layouts.OpenItem) {
 			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + h.findingWords(f)})
 		}
 	}
+	for _, h := range j.stacks {
+		if words := h.twinWords(); words != "" && h.TwinOf != "" {
+			items = append(items, layouts.OpenItem{Where: h.twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
+		}
+	}
 	if j.job.Datum == "" {
 		items = append(items, layouts.OpenItem{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
 	}

@@ -215,6 +215,9 @@ func (h *hung) pinNotes() []string {
 	if len(h.Picks) == 1 {
 		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
 	}
+	if words := h.twinWords(); words != "" {
+		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.twin.ID, words))
+	}
 	for i := range h.swung {
 		if over := h.aloneOver(i); over != "" {
 			notes = append(notes, fmt.Sprintf("On the %s hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", h.end(i), over, h.ID))

@@ -21,6 +21,7 @@ type hung struct {
 	lifts    []state // after each set but the last
 	swung    []state // two picks: the whole stack, swung to each of them alone
 	third    third   // where unknown centres of gravity are taken
+	twin     *hung   // nil where it has none
 	corners  []*hung // the same stack with those in the corners of their middle third
 	raise    float64 // height of the bar's hinge at trim, above heights_from
 	points   []PointFigures

@@ -31,9 +31,7 @@ func (r *reader) build(root *value) *Job {
 	}
 	r.uniqueIDs(root)
 	g := r.gear(root)
-	for _, v := range root.list("stacks") {
-		j.Stacks = append(j.Stacks, r.stack(v, g))
-	}
+	j.Stacks = r.stacks(root.list("stacks"), g)
 	for _, v := range root.list("other_points") {
 		j.OtherPoints = append(j.OtherPoints, r.otherPoint(v))
 	}

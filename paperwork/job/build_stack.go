@@ -4,7 +4,7 @@ package job
 // hangs on it is passed over.
 func (r *reader) stack(v *value, g gear) Stack {
 	s := Stack{
-		ID: v.word("id"), Name: v.word("name"), Shape: Shape(v.word("shape")),
+		ID: v.word("id"), Name: v.word("name"), TwinOf: v.word("twin_of"), Shape: Shape(v.word("shape")),
 		Pan:     v.number("place.pan"),
 		Bar:     named(r, v.field("bar"), g.bars, "gear.bars"),
 		Dolly:   named(r, v.field("dolly"), g.dollies, "gear.dollies"),

@@ -173,6 +173,7 @@ const (
 // Stack is one column of cabinets under its bar.
 type Stack struct {
 	ID, Name             string
+	TwinOf               string // ID of the stack that it is a twin of; "" when not given
 	Shape                Shape
 	StageLeft, Downstage float64 // m, of the bar's hinge pin
 	Pan                  float64 // rad, from straight downstage towards stage left

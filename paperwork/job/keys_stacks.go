@@ -4,6 +4,7 @@ var stackKeys = []Key{
 	items("stacks", 1, 60, Required, "", "the stacks"),
 	section("stacks[]", Optional, "one stack"),
 	{Path: "stacks[].id", Kind: ID, Min: 1, Max: 6, Need: Required, Meaning: "1 to 6 of A-Z 0-9 and -, unique"},
+	ref("stacks[].twin_of", Optional, "", "id of another stack; what this one does not give is as there, name and shape apart"),
 	words("stacks[].name", 48, Derived, "the id", "name on paper"),
 	choice("stacks[].shape", Optional, "", "its side mark", "square", "circle", "triangle", "diamond"),
 	section("stacks[].place", Required, "of the bar's hinge pin, in plan"),

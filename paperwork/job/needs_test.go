@@ -64,7 +64,7 @@ func TestOptionalKeys(t *testing.T) {
 	want := strings.Fields(`job.prepared_by job.contact job.datum job.url gear_files
 		gear.cabinets.*.transport gear.cabinets.*.pin_ratings
 		gear.bars.*.rating gear.bars.*.pick_rating gear.bars.*.most gear.bars.*.tilt_limit gear.bars.*.pin_ratings gear.dollies
-		gear.bars.*.pick_holes.spacing gear.hoists.*.class gear.hoists.*.speed stacks[].hang.load_cell stacks[].secondary other_points
+		gear.bars.*.pick_holes.spacing gear.hoists.*.class gear.hoists.*.speed stacks[].hang.load_cell stacks[].twin_of stacks[].secondary other_points
 		other_points[].place.stage_left other_points[].place.stage_right other_points[].place.downstage other_points[].place.upstage
 		stacks[].shape stacks[].place.stage_left stacks[].place.stage_right stacks[].place.downstage stacks[].place.upstage
 		stacks[].dolly stacks[].sets stacks[].pins_set stacks[].trim.lowest stacks[].trim.highest_pick stacks[].steel

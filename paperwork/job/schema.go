@@ -73,8 +73,13 @@ func (r *reader) keysShape(generic string) *shape {
 		s.Properties = append(s.Properties, property{name, r.shapeOf(join(generic, name))})
 	}
 	s.Required, s.Others = r.required(generic), false
-	if generic == "gear" {
+	switch generic {
+	case "gear":
 		s.Required = nil // see Schema
+	case "stacks[]":
+		own := func(name string) bool { return ownOfTwin[name] }
+		s.If, s.Else = &shape{Required: []string{"twin_of"}}, &shape{Required: slices.DeleteFunc(r.required(generic), own)}
+		s.Required = slices.DeleteFunc(s.Required, func(name string) bool { return !own(name) })
 	}
 	return s
 }

@@ -163,6 +163,7 @@ func (r *reader) fill(v *value) {
 		row, key := r.rows[join(v.generic, name)], join(v.key, name)
 		switch {
 		case r.shared && (row.Path == "gear" || v.generic == "gear"): // see gearWhole
+		case v.fields["twin_of"] != nil && row.Need == Required && !ownOfTwin[name]: // see takeFromTwin
 		case row.Need == Required && v.given:
 			if !v.excused[name] && !r.cut {
 				r.complain(v.home, key, "%s is missing; %s", name, describe(row))

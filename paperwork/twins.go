@@ -1,0 +1,154 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/paperwork/job"
+)
+
+// A difference is what is not alike of two twins: in what, and how each has it.
+type difference struct{ where, of, this, other string }
+
+// compareTwins cautions both of every two twins of each difference. Place and pan,
+// name and shape may differ.
+func (j *Job) compareTwins() {
+	for _, h := range j.stacks {
+		for _, other := range j.stacks {
+			if h.TwinOf == other.ID {
+				h.twin, other.twin = other, h
+				h.cautionTwin(other)
+				other.cautionTwin(h)
+			}
+		}
+	}
+}
+
+func (h *hung) cautionTwin(other *hung) {
+	for _, d := range h.differences(other) {
+		h.caution("twin_differs", d.where, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
+	}
+}
+
+// differences are those of two stacks: joint by joint, then of all else.
+func (h *hung) differences(other *hung) (all []difference) {
+	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
+		a, b := h.Cabinets[k], other.Cabinets[k]
+		if a.Key != b.Key {
+			all = append(all, difference{joint(k), fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
+		}
+		if a.Hole != b.Hole {
+			all = append(all, difference{joint(k), fmt.Sprintf("hole of joint %d", k+1), holeWords(a.Hole), holeWords(b.Hole)})
+		}
+	}
+	for _, p := range twinParts {
+		if this, that := p.of(h), p.of(other); this != that {
+			all = append(all, difference{"", p.what, this, that})
+		}
+	}
+	return all
+}
+
+func holeWords(at job.Hole) string {
+	if sameFigure(at.Label, at.Splay) {
+		return at.Label
+	}
+	return fmt.Sprintf("%s (%s°)", at.Label, splay(at.Splay))
+}
+
+// twinParts are what twins have alike besides their joints, each in words that
+// differ where it does.
+var twinParts = []struct {
+	what string
+	of   func(*hung) string
+}{
+	{"number of cabinets", func(h *hung) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{"bar", func(h *hung) string { return h.Bar.Key }},
+	{"pick holes", func(h *hung) string { return h.holeWords() }},
+	{"aim wanted", func(h *hung) string { return exactAim(h.Aim) }},
+	{"trim", func(h *hung) string { return h.trimWords() + " at " + trimmed(h.Trim.Height) + " m" }},
+	{"hoist (motor)", eachPick(func(p job.Pick) string { return p.Hoist.Key })},
+	{"load cell", func(h *hung) string { return given(string(h.LoadCell)) }},
+	{"steel", eachPick(func(p job.Pick) string {
+		if p.Steel == nil {
+			return notGiven
+		}
+		return trimmed(*p.Steel) + " m"
+	})},
+	{"rigging below", eachPick(func(p job.Pick) string { return riggingWords(p.Below) })},
+	{"rigging above", eachPick(func(p job.Pick) string { return riggingWords(p.Above) })},
+	{"dolly", func(h *hung) string {
+		if h.Dolly == nil {
+			return notGiven
+		}
+		return h.Dolly.Key
+	}},
+	{"sets", func(h *hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
+	{"pins set", func(h *hung) string { return given(string(h.PinsSet)) }},
+	{"floor", func(h *hung) string { return trimmed(h.Floor) + " m" }},
+	{"extras", func(h *hung) string { return h.extraWords() }},
+	{"secondary", func(h *hung) string {
+		if h.Secondary == nil {
+			return notGiven
+		}
+		return h.secondary()
+	}},
+}
+
+// eachPick writes something of every pick, once where both have it alike.
+func eachPick(of func(job.Pick) string) func(*hung) string {
+	return func(h *hung) string {
+		front, rear := of(h.Picks[0]), of(h.Picks[len(h.Picks)-1])
+		if front == rear {
+			return front
+		}
+		return "front " + front + ", rear " + rear
+	}
+}
+
+// exactAim writes an aim with all its digits.
+func exactAim(rad float64) string {
+	if rad < 0 {
+		return trimmed(-degrees(rad)) + "° up"
+	}
+	return trimmed(degrees(rad)) + "° down"
+}
+
+func riggingWords(r job.Rigging) string { return trimmed(r.Mass) + " kg, " + trimmed(r.Length) + " m" }
+
+// extraWords write what else hangs with a stack and where.
+func (h *hung) extraWords() string {
+	var all []string
+	for _, e := range h.Extras {
+		at := "the bar"
+		if e.Cabinet > 0 {
+			at = fmt.Sprintf("cabinet %d", e.Cabinet)
+		}
+		all = append(all, fmt.Sprintf("%s %s kg on %s, %s m behind, %s m below its hinge", e.Name, trimmed(e.Mass), at, trimmed(e.At.Behind), trimmed(e.At.Below)))
+	}
+	if len(all) == 0 {
+		return "none"
+	}
+	return strings.Join(all, "; ")
+}
+
+// twinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
+// "" where in nothing.
+func (h *hung) twinWords() string {
+	if h.twin == nil {
+		return ""
+	}
+	var joints, parts []string
+	for _, d := range h.differences(h.twin) {
+		switch k, ok := strings.CutPrefix(d.where, "joint "); {
+		case !ok:
+			parts = append(parts, d.of)
+		case len(joints) == 0 || joints[len(joints)-1] != k:
+			joints = append(joints, k)
+		}
+	}
+	if len(joints) > 0 {
+		parts = append([]string{"joints " + strings.Join(joints, ", ")}, parts...)
+	}
+	return strings.Join(parts, "; ")
+}
