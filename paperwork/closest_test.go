@@ -33,13 +33,15 @@ func TestClosestChecks(t *testing.T) {
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
 			want := closestOf{map[string]float64{}, map[string]float64{}}
-			for _, s := range h.states() {
-				want.loads(h, s)
-				want.pins(h, s)
-				want.measures(h, s)
+			for _, v := range h.ways() {
+				for _, s := range v.states() {
+					want.loads(v, s)
+					want.pins(v, s)
+					want.measures(v, s)
+				}
+				want.heights(v)
+				want.dollies(v)
 			}
-			want.heights(h)
-			want.dollies(h)
 			for _, u := range h.uses {
 				assert.InDelta(t, want.most[u.part], u.of, 1e-8, "%s, %s: %s", name, h.ID, u.part)
 			}

@@ -249,6 +249,9 @@ func TestHingeTurns(t *testing.T) {
 	for seed := range int64(60) {
 		j := open(t, gamble(seed).job())
 		for _, h := range j.stacks {
+			if len(h.unknown()) > 0 {
+				continue // its cautions are of more than these states
+			}
 			var want []string
 			for k := range h.Cabinets {
 				up, down := false, false
