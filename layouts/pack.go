@@ -38,34 +38,67 @@ type page struct {
 	draw   func(c *canvas, room box)
 }
 
-// Paper is a pack as drawn: the PDF's bytes, how many pages, and every piece
-// of ink.
+// Paper is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
+// of how many of the whole pack, and every piece of ink.
 type Paper struct {
-	PDF   []byte
-	Pages int
-	Marks []Mark
+	PDF       []byte
+	Pages, Of int
+	Marks     []Mark
+}
+
+// A Laid is a pack cut into pages that have their numbers, ready to be drawn whole
+// or in part.
+type Laid struct {
+	pack  Pack
+	pages []numbered
+}
+
+// A numbered page knows of which sheet of its pack it is, counted from 0.
+type numbered struct {
+	page
+	sheet int
 }
 
 // Draw sets a pack on paper. An error means that something did not fit or that
 // the PDF library failed: no page is then good.
-func Draw(p Pack) (paper Paper, err error) {
-	defer func() {
-		if r := recover(); r != nil {
-			err = fmt.Errorf("drawing the pack: %v", r)
-		}
-	}()
+func Draw(p Pack) (Paper, error) {
+	l, err := Lay(p)
+	if err != nil {
+		return Paper{}, err
+	}
+	return l.Draw(func(int) bool { return true })
+}
+
+// Lay cuts a pack into pages and numbers them.
+func Lay(p Pack) (l *Laid, err error) {
+	defer caught(&err)
 	c := newCanvas(p.Letter, p.Day)
 	c.revision = p.Spine.Revision
-	c.pdf.SetTitle(p.Title, true)
-	c.pdf.SetLang("en")
-	var pages []page
-	for _, s := range p.Sheets {
-		pages = append(pages, s.pages(c)...)
+	l = &Laid{pack: p}
+	for i, s := range p.Sheets {
+		for _, pg := range s.pages(c) {
+			l.pages = append(l.pages, numbered{pg, i})
+		}
 	}
-	c.number(pages)
-	for i, pg := range pages {
-		c.start(i+1, pg)
-		c.spine(p.Spine, pg, len(pages))
+	return l, c.err
+}
+
+// Draw draws the pages of those sheets that are chosen, counted from 0. Their
+// numbers, and those in codes, are of the whole pack; clicks lead to pages that are
+// drawn.
+func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
+	defer caught(&err)
+	c := newCanvas(l.pack.Letter, l.pack.Day)
+	c.revision = l.pack.Spine.Revision
+	c.pdf.SetTitle(l.pack.Title, true)
+	c.pdf.SetLang("en")
+	c.number(l.pages, chosen)
+	for i, pg := range l.pages {
+		if !chosen(pg.sheet) {
+			continue
+		}
+		c.start(i+1, pg.page)
+		c.spine(l.pack.Spine, pg.page, len(l.pages))
 		c.foot()
 		pg.draw(c, c.body())
 	}
@@ -73,18 +106,32 @@ func Draw(p Pack) (paper Paper, err error) {
 	if err := c.pdf.Output(&out); err != nil {
 		return Paper{}, fmt.Errorf("writing the PDF: %w", err)
 	}
-	return Paper{out.Bytes(), len(pages), c.marks}, c.err
+	return Paper{out.Bytes(), c.pdf.PageCount(), len(l.pages), c.marks}, c.err
 }
 
-// number gives every page that is a target its number and its link.
-func (c *canvas) number(pages []page) {
+// caught turns a panic of the PDF library into an error.
+func caught(err *error) {
+	if r := recover(); r != nil {
+		*err = fmt.Errorf("drawing the pack: %v", r)
+	}
+}
+
+// number gives every page that is a target its number in the whole pack, and a
+// link where it is drawn.
+func (c *canvas) number(pages []numbered, chosen func(sheet int) bool) {
+	drawn := 0
 	for i, pg := range pages {
+		if chosen(pg.sheet) {
+			drawn++
+		}
 		if _, ok := c.pages[pg.target]; pg.target == "" || ok {
 			continue
 		}
 		c.pages[pg.target] = i + 1
-		c.links[pg.target] = c.pdf.AddLink()
-		c.pdf.SetLink(c.links[pg.target], 0, i+1)
+		if chosen(pg.sheet) {
+			c.links[pg.target] = c.pdf.AddLink()
+			c.pdf.SetLink(c.links[pg.target], 0, drawn)
+		}
 	}
 }
 

@@ -11,40 +11,110 @@ import (
 // Version is printed small on the cover.
 const Version = "hangpack 0.1"
 
-// Draw sets the pack on paper: the cover, then of each stack its pin sheet, its
-// loads and its dolly sheets, or in place of them all one page that says why
-// it must not be flown, then the cautions.
-func (j *Job) Draw() (layouts.Paper, error) {
+// A sheet is one sheet of a pack: which kind it is of, and the stack it belongs to,
+// "" where it is of the whole job.
+type sheet struct {
+	kind, stack string
+	layouts.Sheet
+}
+
+// kinds are the kinds of sheets in the order of the pack; ofJob are those of the
+// whole job.
+var kinds = []struct {
+	name  string
+	ofJob bool
+}{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"calculation", false}, {"cautions", true}}
+
+// sheets are all sheets of a pack in their order: the cover and what the venue
+// reads, then those of each stack, then the cautions.
+func (j *Job) sheets() []sheet {
+	all := []sheet{{"cover", "", j.cover()}, {"points", "", j.pointSheet()}, {"points", "", j.planSheet()}}
+	for _, h := range j.stacks {
+		all = append(all, h.sheets()...)
+	}
+	return append(all, sheet{"cautions", "", j.cautionSheet()})
+}
+
+// lay cuts the pack into pages.
+func (j *Job) lay() (*layouts.Laid, []sheet, error) {
 	day, err := time.Parse("2006-01-02", j.job.Date)
 	if err != nil {
-		return layouts.Paper{}, fmt.Errorf("date of the job: %w", err)
+		return nil, nil, fmt.Errorf("date of the job: %w", err)
 	}
 	p := layouts.Pack{
 		Letter: j.job.Letter,
 		Title:  j.job.Title + ", revision " + j.job.Revision,
 		Day:    day,
 		Spine:  layouts.Spine{Title: j.job.Title, Venue: j.job.Venue, Date: j.job.Date, Revision: j.job.Revision, Fingerprint: j.job.Fingerprint},
-		Sheets: []layouts.Sheet{j.cover(), j.pointSheet(), j.planSheet()},
 	}
-	for _, h := range j.stacks {
-		p.Sheets = append(p.Sheets, h.sheets()...)
+	sheets := j.sheets()
+	for _, s := range sheets {
+		p.Sheets = append(p.Sheets, s.Sheet)
 	}
-	p.Sheets = append(p.Sheets, j.cautionSheet())
-	return layouts.Draw(p)
+	laid, err := layouts.Lay(p)
+	return laid, sheets, err
 }
 
-// sheets are the sheets of one stack in their order.
-func (h *hung) sheets() (sheets []layouts.Sheet) {
+// Draw sets the whole pack on paper.
+func (j *Job) Draw() (layouts.Paper, error) { return j.DrawChosen(Choice{}) }
+
+// DrawChosen sets the chosen sheets on paper, with the page numbers and codes that
+// they have in the whole pack.
+func (j *Job) DrawChosen(c Choice) (layouts.Paper, error) {
+	laid, sheets, err := j.lay()
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	return laid.Draw(func(i int) bool { return c.takes(sheets[i]) })
+}
+
+// A StackPaper is the sheets of one stack.
+type StackPaper struct {
+	ID string
+	layouts.Paper
+}
+
+// TellsStacksApart reports whether the job's address is another one for each stack.
+func (j *Job) TellsStacksApart() bool { return strings.Contains(j.job.URL, "{stack}") }
+
+// DrawStacks sets the sheets of each stack on paper of its own, where the job's
+// address tells stacks apart, and returns nothing where it does not.
+func (j *Job) DrawStacks() (papers []StackPaper, err error) {
+	if !j.TellsStacksApart() {
+		return nil, nil
+	}
+	laid, sheets, err := j.lay()
+	if err != nil {
+		return nil, err
+	}
+	for _, h := range j.stacks {
+		paper, err := laid.Draw(func(i int) bool { return sheets[i].stack == h.ID })
+		if err != nil {
+			return nil, err
+		}
+		papers = append(papers, StackPaper{h.ID, paper})
+	}
+	return papers, nil
+}
+
+// sheets are the sheets of one stack in their order: or in place of them all one
+// page that says why it must not be flown.
+func (h *hung) sheets() (sheets []sheet) {
+	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, sheet{kind, h.ID, s}) }
 	if h.held() {
-		return []layouts.Sheet{h.doNotFly()}
+		add(doNotFly, h.doNotFly())
+		return sheets
 	}
 	for _, s := range h.pinSheets() {
-		sheets = append(sheets, s)
+		add("pins", s)
 	}
 	for _, s := range h.dollySheets() {
-		sheets = append(sheets, s)
+		add("dollies", s)
 	}
-	return append(sheets, h.liftSheet(), h.downSheet(), h.calculation())
+	add("lifts", h.liftSheet())
+	add("down", h.downSheet())
+	add("calculation", h.calculation())
+	return sheets
 }
 
 // target names a stack's pin sheet to codes and clicks.
@@ -73,9 +143,9 @@ func (h *hung) doNotFly() layouts.DoNotFly {
 
 // Summary says what was written: the file, its pages, a line per stack, and
 // what is not checked.
-func (j *Job) Summary(out string, pages int) string {
+func (j *Job) Summary(out string, paper layouts.Paper) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "wrote %s, %s, revision %s, %s\n", out, count(pages, "page"), j.job.Revision, j.job.Fingerprint)
+	fmt.Fprintf(&b, "wrote %s, %s, revision %s, %s\n", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
 	for _, h := range j.stacks {
 		fmt.Fprintf(&b, "%s  %s: %s\n", h.ID, h.Name, h.verdict())
 	}
@@ -89,6 +159,14 @@ func (j *Job) Summary(out string, pages int) string {
 		}
 	}
 	return b.String()
+}
+
+// pagesOf writes how many pages there are: '21 pages', '3 of 21 pages'.
+func pagesOf(p layouts.Paper) string {
+	if p.Pages == p.Of {
+		return count(p.Pages, "page")
+	}
+	return fmt.Sprintf("%d of %s", p.Pages, count(p.Of, "page"))
 }
 
 // unchecked writes what is not checked of a stack: of its gear under the gear's

@@ -1,5 +1,11 @@
 package main
 
+import (
+	"strings"
+
+	"hangpack/paperwork"
+)
+
 // A command is one thing that hangpack does. To add one, write its run in a
 // file of its own and its entry in commands.
 type command struct {
@@ -9,6 +15,7 @@ type command struct {
 	flags   []option
 	means   string // one line
 	example string
+	notes   string // what else is to be known of it; "" where nothing
 	exits   string
 	run     func(*call) int
 }
@@ -48,12 +55,18 @@ var commands = []command{{
 	name: "pack", operand: "JOB", about: aJob,
 	flags: []option{
 		{"o", "FILE", "write it to FILE, by default beside JOB as .pdf; - is standard output"},
+		{"only", "KINDS", "these kinds of sheets alone: " + strings.Join(paperwork.Kinds(), ",")},
+		{"stack", "IDS", "the sheets of these stacks alone"},
 		{"q", "", "do not say what was written"},
 	},
 	means:   "write the pack and say what it wrote",
 	example: "hangpack pack examples/concert.yaml -o concert.pdf",
-	exits:   exitsJob + "\nA file of the job itself is never written over: that is a wrong command line.",
-	run:     pack,
+	notes: `Chosen sheets keep the page numbers and codes of the whole pack. A held stack's one
+sheet is written where any sheet of that stack is wanted. Where job.url has {stack},
+the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf.
+A file of the job itself is never written over.`,
+	exits: exitsJob,
+	run:   pack,
 }, {
 	name: "check", operand: "JOB", about: aJob,
 	flags:   []option{{"json", "", "print them, or the complaints of a job at fault, as JSON"}},

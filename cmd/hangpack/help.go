@@ -23,10 +23,10 @@ func help() string {
 	b.WriteString("turns a job file into the paper that a crew flies loudspeakers by.\n\ncommands:\n")
 	width := 0
 	for _, c := range commands {
-		width = max(width, len(c.synopsis()))
+		width = max(width, len(c.use()))
 	}
 	for _, c := range commands {
-		fmt.Fprintf(&b, "  %-*s   %s\n", width, c.synopsis(), c.means)
+		fmt.Fprintf(&b, "  %-*s   %s\n", width, c.use(), c.means)
 	}
 	b.WriteString("\nFlags may stand anywhere; -- ends them.\nhangpack help COMMAND says more of one.\n\n")
 	b.WriteString(exitCodes(exitsJob))
@@ -37,13 +37,25 @@ func help() string {
 func (c *command) help() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "  %s\n\nhangpack %s: %s.\n\n", c.example, c.synopsis(), c.means)
+	rows := [][2]string{}
 	if c.operand != "" {
-		fmt.Fprintf(&b, "  %-8s  %s\n", c.operand, c.about)
+		rows = append(rows, [2]string{c.operand, c.about})
 	}
 	for _, o := range c.flags {
-		fmt.Fprintf(&b, "  %-8s  %s\n", o.synopsis(), o.means)
+		rows = append(rows, [2]string{o.synopsis(), o.means})
 	}
-	fmt.Fprintf(&b, "  %-8s  print this\n\n%s", "-help", exitCodes(c.exits))
+	width := 8
+	for _, r := range rows {
+		width = max(width, len(r[0]))
+	}
+	for _, r := range append(rows, [2]string{"-help", "print this"}) {
+		fmt.Fprintf(&b, "  %-*s  %s\n", width, r[0], r[1])
+	}
+	b.WriteString("\n")
+	if c.notes != "" {
+		b.WriteString(c.notes + "\n\n")
+	}
+	b.WriteString(exitCodes(c.exits))
 	return b.String()
 }
 
@@ -51,12 +63,12 @@ func exitCodes(lines string) string {
 	return "exit codes:\n  " + strings.ReplaceAll(lines, "\n", "\n  ") + "\n"
 }
 
+// use is a command with what stands after it: pack JOB.
+func (c *command) use() string { return strings.TrimSpace(c.name + " " + c.operand) }
+
 // synopsis is how a command is written: pack JOB [-o FILE] [-q].
 func (c *command) synopsis() string {
-	s := c.name
-	if c.operand != "" {
-		s += " " + c.operand
-	}
+	s := c.use()
 	for _, o := range c.flags {
 		s += " [" + o.synopsis() + "]"
 	}

@@ -23,36 +23,68 @@ func pack(c *call) int {
 	if !ok {
 		return code
 	}
-	if err := out.clash(j.Files()); err != nil {
+	choice, err := j.Choose(c.flags["only"], c.flags["stack"])
+	if err == nil {
+		err = out.clash(j.Files())
+	}
+	if err != nil {
 		say(c.stderr, "pack: %v", err)
 		return exitWrong
 	}
-	return c.draw(j, out)
+	return c.draw(j, choice, out)
 }
 
-// draw draws the pack and puts it where it goes.
-func (c *call) draw(j *paperwork.Job, out outlet) int {
-	paper, err := j.Draw()
+// draw draws the pack, and the sheets of each stack that go into files of their
+// own, and then puts them where they go.
+func (c *call) draw(j *paperwork.Job, choice paperwork.Choice, out outlet) int {
+	paper, err := j.DrawChosen(choice)
+	var stacks []stackFile
+	whole := !c.has("only") && !c.has("stack")
+	if err == nil && whole && out.stdout == nil {
+		stacks, err = stackFiles(j, out)
+	}
 	if err != nil {
 		say(c.stderr, "%s: %v", c.operand, err)
 		return exitFailed
 	}
-	fill := func(w io.Writer) error {
-		_, err := w.Write(paper.PDF)
-		return err
+	if err := clashes(stacks, out, j.Files()); err != nil {
+		say(c.stderr, "pack: %v", err)
+		return exitWrong
 	}
-	if out.stdout != nil {
-		err = fill(out.stdout) // which keeps it to be said
-	} else if err = replace(out.name, fill); err != nil {
-		say(c.stderr, "cannot write %s: %v", out.name, err)
-	}
-	if err != nil {
+	if !c.put(out, paper.PDF) {
 		return exitFailed
 	}
 	if !c.has("q") {
-		io.WriteString(c.aside(out), j.Summary(plain(out.name), paper.Pages))
+		io.WriteString(c.aside(out), j.Summary(plain(out.name), paper))
+	}
+	if !c.has("q") && out.stdout != nil && whole && j.TellsStacksApart() {
+		io.WriteString(c.stderr, "no PDF per stack is written beside standard output\n")
+	}
+	for _, s := range stacks {
+		if !c.put(s.outlet, s.PDF) {
+			return exitFailed
+		}
+		if !c.has("q") {
+			fmt.Fprintf(c.stdout, "wrote %s, %d of %d pages\n", plain(s.name), s.Pages, s.Of)
+		}
 	}
 	return verdict(j)
+}
+
+// put puts a PDF where it goes and reports whether it is there.
+func (c *call) put(out outlet, pdf []byte) bool {
+	fill := func(w io.Writer) error {
+		_, err := w.Write(pdf)
+		return err
+	}
+	if out.stdout != nil {
+		return fill(out.stdout) == nil // which keeps it to be said
+	}
+	if err := replace(out.name, fill); err != nil {
+		say(c.stderr, "cannot write %s: %v", out.name, err)
+		return false
+	}
+	return true
 }
 
 // An outlet is where a pack goes.
@@ -74,6 +106,12 @@ func (c *call) outlet() outlet {
 	if name == "-" || err == nil && c.stdout.info != nil && os.SameFile(info, c.stdout.info) {
 		return outlet{"standard output", c.stdout.info, c.stdout.terminal, c.stdout}
 	}
+	return fileOutlet(name)
+}
+
+// fileOutlet is a file, which may be there already.
+func fileOutlet(name string) outlet {
+	info, err := os.Stat(name)
 	if err != nil {
 		return outlet{name: name}
 	}

@@ -1,0 +1,40 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"strings"
+
+	"hangpack/paperwork"
+)
+
+// A stackFile is the PDF of one stack, which stands beside the pack for phones
+// whose viewer does not go to a page.
+type stackFile struct {
+	outlet
+	paperwork.StackPaper
+}
+
+// stackFiles are those of a job whose address tells stacks apart: SL.pdf beside the
+// pack.
+func stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err error) {
+	papers, err := j.DrawStacks()
+	for _, p := range papers {
+		files = append(files, stackFile{fileOutlet(filepath.Join(filepath.Dir(out.name), p.ID+".pdf")), p})
+	}
+	return files, err
+}
+
+// clashes says which file would be written over by that of a stack: the pack, or
+// one that the pack is made of.
+func clashes(stacks []stackFile, pack outlet, made []string) error {
+	for _, s := range stacks {
+		if strings.EqualFold(filepath.Base(s.name), filepath.Base(pack.name)) {
+			return fmt.Errorf("%s is also the file of stack %s, since job.url has {stack}; name the pack otherwise with -o", pack.name, s.ID)
+		}
+		if err := s.clash(made); err != nil {
+			return err
+		}
+	}
+	return nil
+}

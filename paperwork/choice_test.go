@@ -1,0 +1,167 @@
+package paperwork
+
+import (
+	"fmt"
+	"math/rand"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
+)
+
+// byPage is the ink of each page.
+func byPage(marks []layouts.Mark) map[int][]layouts.Mark {
+	pages := map[int][]layouts.Mark{}
+	for _, m := range marks {
+		pages[m.Page] = append(pages[m.Page], m)
+	}
+	return pages
+}
+
+// kindOf is the kind of a page, by the words of its spine, and its stack.
+func kindOf(t *testing.T, j *Job, words []layouts.Mark) (kind, stack string) {
+	t.Helper()
+	name := ""
+	for _, m := range words {
+		if m.Text != "" {
+			name = m.Text
+			break
+		}
+	}
+	first, rest, _ := strings.Cut(name, " ")
+	for _, h := range j.stacks {
+		if h.ID == first {
+			stack = first
+		}
+	}
+	if stack == "" {
+		rest = name
+	}
+	for kind, begins := range map[string]string{"cover": "COVER", "points": "POINTS|PLAN", "pins": "PINS", "dollies": "DOLLY|CABINET", "lifts": "LIFTS",
+		"down": "DOWN", "calculation": "CALCULATION", "cautions": "CAUTIONS", "held": "DO NOT FLY"} {
+		if regexp.MustCompile("^(" + begins + ")").MatchString(rest) {
+			return kind, stack
+		}
+	}
+	require.Fail(t, "which sheet is this?", name)
+	return "", ""
+}
+
+// TestChosenSheets: a page that is written alone has the very ink that it has in
+// the whole pack, number and code included; and of the pages of the whole just
+// those are written that are asked for.
+func TestChosenSheets(t *testing.T) {
+	r := rand.New(rand.NewSource(4))
+	for name, j := range readJobs(t) {
+		whole, err := j.Draw()
+		require.NoError(t, err)
+		pages := byPage(whole.Marks)
+		for range 3 {
+			var only, stacks []string
+			for _, k := range Kinds() {
+				if r.Intn(3) == 0 {
+					only = append(only, k)
+				}
+			}
+			for _, h := range j.stacks {
+				if r.Intn(2) == 0 {
+					stacks = append(stacks, h.ID)
+				}
+			}
+			c, err := j.Choose(strings.Join(only, ","), strings.Join(stacks, ","))
+			require.NoError(t, err)
+			paper, err := j.DrawChosen(c)
+			require.NoError(t, err)
+			got := byPage(paper.Marks)
+			assert.Equal(t, len(pages), paper.Of)
+			assert.Equal(t, len(got), paper.Pages)
+			for n, ink := range pages {
+				kind, stack := kindOf(t, j, ink)
+				want := stack == "" && slices.Contains(only, kind) || stack == "" && len(only)+len(stacks) == 0
+				if stack != "" && (len(stacks) == 0 || slices.Contains(stacks, stack)) {
+					crew := slices.ContainsFunc(only, func(k string) bool { return !slices.Contains([]string{"cover", "points", "cautions"}, k) })
+					want = len(only) == 0 || slices.Contains(only, kind) || kind == "held" && crew
+				}
+				if want {
+					assert.Equal(t, ink, got[n], "%s: page %d with %v of %v", name, n, only, stacks)
+				} else {
+					assert.Empty(t, got[n], "%s: page %d with %v of %v", name, n, only, stacks)
+				}
+			}
+			assert.LessOrEqual(t, farthest(t, string(paper.PDF)), paper.Pages, "%s: a click to a page that is not there", name)
+		}
+	}
+}
+
+// farthest is the page that lies furthest back of those that clicks and bookmarks
+// of a PDF lead to.
+func farthest(t *testing.T, pdf string) (last int) {
+	t.Helper()
+	var pages []string
+	for _, m := range regexp.MustCompile(`(?s)([0-9]+) 0 obj\s*<<\s*/Type /Page\s`).FindAllStringSubmatch(pdf, -1) {
+		pages = append(pages, m[1])
+	}
+	for _, m := range regexp.MustCompile(`/Dest \[([0-9]+) 0 R`).FindAllStringSubmatch(pdf, -1) {
+		i := slices.Index(pages, m[1])
+		require.GreaterOrEqual(t, i, 0, "%s is no page", m[0])
+		last = max(last, i+1)
+	}
+	return last
+}
+
+// TestClicksOfChosenSheets: what can be clicked leads to the page that its number
+// names.
+func TestClicksOfChosenSheets(t *testing.T) {
+	j := openFile(t, "../examples/concert.yaml")
+	whole, err := j.Draw()
+	require.NoError(t, err)
+	some, err := j.DrawChosen(Choice{Kinds: []string{"cover", "pins"}})
+	require.NoError(t, err)
+	dests := func(pdf string) (all []int) {
+		for _, m := range regexp.MustCompile(`/Subtype /Link.*?/Dest \[([0-9]+) 0 R`).FindAllStringSubmatch(pdf, -1) {
+			n, _ := strconv.Atoi(m[1])
+			all = append(all, n)
+		}
+		return all
+	}
+	// page n of a PDF is object 2n+1
+	inWhole, inSome := dests(string(whole.PDF)), dests(string(some.PDF))
+	assert.Contains(t, inWhole, 2*4+1, "SL PINS is page 4")
+	assert.Contains(t, inSome, 2*2+1, "SL PINS is the second page written")
+	assert.NotContains(t, inSome, 2*4+1)
+	assert.Less(t, len(inSome), len(inWhole))
+}
+
+// TestStackPapers: the PDFs of the stacks are together all of their pages, each
+// once, with the numbers of the whole pack; a held stack has its one page.
+func TestStackPapers(t *testing.T) {
+	for name, j := range readJobs(t) {
+		papers, err := j.DrawStacks()
+		require.NoError(t, err)
+		if !strings.Contains(j.job.URL, "{stack}") {
+			assert.Empty(t, papers, name)
+			continue
+		}
+		whole, err := j.Draw()
+		require.NoError(t, err)
+		pages := byPage(whole.Marks)
+		for _, p := range papers {
+			for n, ink := range byPage(p.Marks) {
+				_, stack := kindOf(t, j, ink)
+				assert.Equal(t, p.ID, stack, "%s: page %d", name, n)
+				assert.Equal(t, pages[n], ink, "%s: page %d", name, n)
+				delete(pages, n)
+			}
+		}
+		for n, ink := range pages {
+			_, stack := kindOf(t, j, ink)
+			assert.Empty(t, stack, fmt.Sprintf("%s: page %d is in no PDF of a stack", name, n))
+		}
+	}
+}
