@@ -44,7 +44,7 @@ func kindOf(t *testing.T, j *Job, words []layouts.Mark) (kind, stack string) {
 		rest = name
 	}
 	for kind, begins := range map[string]string{"cover": "COVER", "points": "POINTS|PLAN", "pins": "PINS", "dollies": "DOLLY|CABINET", "lifts": "LIFTS",
-		"down": "DOWN", "calculation": "CALCULATION", "cautions": "CAUTIONS", "held": "DO NOT FLY"} {
+		"down": "DOWN", "calculation": "CALCULATION", "kit": "KIT", "cautions": "CAUTIONS", "held": "DO NOT FLY"} {
 		if regexp.MustCompile("^(" + begins + ")").MatchString(rest) {
 			return kind, stack
 		}
@@ -85,7 +85,7 @@ func TestChosenSheets(t *testing.T) {
 				kind, stack := kindOf(t, j, ink)
 				want := stack == "" && slices.Contains(only, kind) || stack == "" && len(only)+len(stacks) == 0
 				if stack != "" && (len(stacks) == 0 || slices.Contains(stacks, stack)) {
-					crew := slices.ContainsFunc(only, func(k string) bool { return !slices.Contains([]string{"cover", "points", "cautions"}, k) })
+					crew := slices.ContainsFunc(only, func(k string) bool { return !slices.Contains([]string{"cover", "points", "kit", "cautions"}, k) })
 					want = len(only) == 0 || slices.Contains(only, kind) || kind == "held" && crew
 				}
 				if want {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -60,6 +61,27 @@ func TestGoldenLiftSheets(t *testing.T) {
 			lifts[i+1] = strings.HasPrefix(sheet, "LIFTS") || strings.HasPrefix(sheet, "DOWN")
 		}
 		golden(t, name+".lifts", textsOf(paper, lifts))
+	}
+}
+
+// TestGoldenChanges holds the sheet of changes and its report: of the example, and
+// of twenty-four cabinets in feet and pounds on Letter that all move.
+func TestGoldenChanges(t *testing.T) {
+	long := "../testdata/jobs/twenty-four-cabinets.yaml"
+	text, err := os.ReadFile(long)
+	require.NoError(t, err)
+	straight := regexp.MustCompile(`splay: .*}`).ReplaceAllString(string(text), "splay: ["+strings.Repeat("1, ", 23)+"1]}")
+	straight = strings.Replace(straight, "splay_holes: [0,", "splay_holes_for: joint_above\n      splay_holes: [0,", 1)
+	for name, c := range map[string]Changes{
+		"concert":              Compare(openFile(t, "../examples/concert.yaml"), openFile(t, "../examples/concert-c.yaml")),
+		"twenty-four-cabinets": Compare(openFile(t, long), open(t, strings.Replace(straight, "revision: D", "revision: E", 1))),
+	} {
+		paper, err := c.Paper()
+		require.NoError(t, err)
+		golden(t, name+".changes", textsOf(paper, nil))
+		report, err := c.Report()
+		require.NoError(t, err)
+		golden(t, name+".changed", report)
 	}
 }
 

@@ -23,35 +23,42 @@ type sheet struct {
 var kinds = []struct {
 	name  string
 	ofJob bool
-}{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"calculation", false}, {"cautions", true}}
+}{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
 
 // sheets are all sheets of a pack in their order: the cover and what the venue
-// reads, then those of each stack, then the cautions.
+// reads, then those of each stack, then the kit and the cautions.
 func (j *Job) sheets() []sheet {
 	all := []sheet{{"cover", "", j.cover()}, {"points", "", j.pointSheet()}, {"points", "", j.planSheet()}}
 	for _, h := range j.stacks {
 		all = append(all, h.sheets()...)
 	}
-	return append(all, sheet{"cautions", "", j.cautionSheet()})
+	return append(all, sheet{"kit", "", j.kitSheet()}, sheet{"cautions", "", j.cautionSheet()})
+}
+
+// packOf is some sheets as a pack of this job.
+func (j *Job) packOf(sheets []layouts.Sheet) (layouts.Pack, error) {
+	day, err := time.Parse("2006-01-02", j.job.Date)
+	if err != nil {
+		return layouts.Pack{}, fmt.Errorf("date of the job: %w", err)
+	}
+	return layouts.Pack{
+		Letter: j.job.Letter, Title: j.job.Title + ", revision " + j.job.Revision, Day: day, Sheets: sheets,
+		Spine: layouts.Spine{Title: j.job.Title, Venue: j.job.Venue, Date: j.job.Date, Revision: j.job.Revision, Fingerprint: j.job.Fingerprint},
+	}, nil
 }
 
 // lay cuts the pack into pages.
 func (j *Job) lay() (*layouts.Laid, []sheet, error) {
-	day, err := time.Parse("2006-01-02", j.job.Date)
-	if err != nil {
-		return nil, nil, fmt.Errorf("date of the job: %w", err)
-	}
-	p := layouts.Pack{
-		Letter: j.job.Letter,
-		Title:  j.job.Title + ", revision " + j.job.Revision,
-		Day:    day,
-		Spine:  layouts.Spine{Title: j.job.Title, Venue: j.job.Venue, Date: j.job.Date, Revision: j.job.Revision, Fingerprint: j.job.Fingerprint},
-	}
 	sheets := j.sheets()
+	var all []layouts.Sheet
 	for _, s := range sheets {
-		p.Sheets = append(p.Sheets, s.Sheet)
+		all = append(all, s.Sheet)
 	}
-	laid, err := layouts.Lay(p)
+	pack, err := j.packOf(all)
+	if err != nil {
+		return nil, nil, err
+	}
+	laid, err := layouts.Lay(pack)
 	return laid, sheets, err
 }
 

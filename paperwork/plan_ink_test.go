@@ -131,12 +131,12 @@ func (s sketch) pointInk(t *testing.T, name string, p plannedPoint, at [2]float6
 	const radius = 1.1
 	cross := 0
 	for _, m := range s.within("line", at, radius) {
-		if apart(m.Corners[0], m.Corners[1]) > 0.5 && apart(middle(m), at) < 0.1 {
+		if long := apart(m.Corners[0], m.Corners[1]); long > 0.5 && long < 2*radius && m.Pen < 0.8 && apart(middle(m), at) < 0.1 {
 			cross++
 		}
 	}
 	if crowded := len(s.within("point", at, 2*radius)) > 1; !crowded {
-		assert.Equal(t, p.held, cross == 2, "%s: %s is marked as held", name, p.id)
+		assert.Equal(t, p.held, cross == 2, "%s: %s is marked as held, %d lines", name, p.id, cross)
 		assert.Equal(t, p.other, len(s.within("rect", at, radius)) > 0, "%s: %s is marked as another point", name, p.id)
 		assert.Equal(t, !p.other, len(s.within("disc", at, radius)) > 0, "%s: %s is marked as a stack's point", name, p.id)
 	}

@@ -52,6 +52,9 @@ func (g *gambler) job() string {
 	if g.Intn(2) == 0 {
 		w("  datum: %q\n  heights_from: %q", g.text("edge of the stage", 120), g.text("arena floor", 120))
 	}
+	if g.Intn(3) == 0 {
+		w("  spares: %d %%", g.Intn(30))
+	}
 	w("paper: {size: %s, units: %s}", g.pick("A4", "Letter"), g.pick("metric", "imperial"))
 	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s}", g.Intn(20), g.between(1, 2), g.pick("no", "no", "no", "no", "no", "no", "yes"))
 	cabinets := []string{g.key("one", 32), g.key("two", 32), g.key("three", 32)}

@@ -30,7 +30,11 @@ func (j *Job) PointsReport() string {
 func (j *Job) reportPlaces(b *strings.Builder) {
 	u := j.unit()
 	row := func(id, across, upDown, static, design, alone string) {
-		fmt.Fprintln(b, strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " "))
+		line := strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " ")
+		if len(line) > columns {
+			line = strings.Join(strings.Fields(line), " ")
+		}
+		fmt.Fprintln(b, line)
 	}
 	row("point", "across", "up/down", "static", "design", "alone")
 	for i, h := range j.stacks {

@@ -41,6 +41,11 @@ func (h *hung) differences(other *hung) (all []difference) {
 			all = append(all, difference{joint(k), fmt.Sprintf("hole of joint %d", k+1), holeWords(a.Hole), holeWords(b.Hole)})
 		}
 	}
+	return append(all, h.partDifferences(other)...)
+}
+
+// partDifferences are those of all but the joints.
+func (h *hung) partDifferences(other *hung) (all []difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
 			all = append(all, difference{"", p.what, this, that})
@@ -66,17 +71,17 @@ var twinParts = []struct {
 	{"bar", func(h *hung) string { return h.Bar.Key }},
 	{"pick holes", func(h *hung) string { return h.holeWords() }},
 	{"aim wanted", func(h *hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *hung) string { return h.trimWords() + " at " + trimmed(h.Trim.Height) + " m" }},
-	{"hoist (motor)", eachPick(func(p job.Pick) string { return p.Hoist.Key })},
+	{"trim", func(h *hung) string { return h.trimWords() + " at " + h.unit().exactly(h.Trim.Height) }},
+	{"hoist (motor)", eachPick(func(_ units, p job.Pick) string { return p.Hoist.Key })},
 	{"load cell", func(h *hung) string { return given(string(h.LoadCell)) }},
-	{"steel", eachPick(func(p job.Pick) string {
+	{"steel", eachPick(func(u units, p job.Pick) string {
 		if p.Steel == nil {
 			return notGiven
 		}
-		return trimmed(*p.Steel) + " m"
+		return u.exactly(*p.Steel)
 	})},
-	{"rigging below", eachPick(func(p job.Pick) string { return riggingWords(p.Below) })},
-	{"rigging above", eachPick(func(p job.Pick) string { return riggingWords(p.Above) })},
+	{"rigging below", eachPick(func(u units, p job.Pick) string { return u.riggingWords(p.Below) })},
+	{"rigging above", eachPick(func(u units, p job.Pick) string { return u.riggingWords(p.Above) })},
 	{"dolly", func(h *hung) string {
 		if h.Dolly == nil {
 			return notGiven
@@ -85,7 +90,7 @@ var twinParts = []struct {
 	}},
 	{"sets", func(h *hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
 	{"pins set", func(h *hung) string { return given(string(h.PinsSet)) }},
-	{"floor", func(h *hung) string { return trimmed(h.Floor) + " m" }},
+	{"floor", func(h *hung) string { return h.unit().exactly(h.Floor) }},
 	{"extras", func(h *hung) string { return h.extraWords() }},
 	{"secondary", func(h *hung) string {
 		if h.Secondary == nil {
@@ -96,9 +101,9 @@ var twinParts = []struct {
 }
 
 // eachPick writes something of every pick, once where both have it alike.
-func eachPick(of func(job.Pick) string) func(*hung) string {
+func eachPick(of func(units, job.Pick) string) func(*hung) string {
 	return func(h *hung) string {
-		front, rear := of(h.Picks[0]), of(h.Picks[len(h.Picks)-1])
+		front, rear := of(h.unit(), h.Picks[0]), of(h.unit(), h.Picks[len(h.Picks)-1])
 		if front == rear {
 			return front
 		}
@@ -114,17 +119,19 @@ func exactAim(rad float64) string {
 	return trimmed(degrees(rad)) + "° down"
 }
 
-func riggingWords(r job.Rigging) string { return trimmed(r.Mass) + " kg, " + trimmed(r.Length) + " m" }
+func (u units) riggingWords(r job.Rigging) string {
+	return u.weighed(r.Mass) + ", " + u.exactly(r.Length)
+}
 
 // extraWords write what else hangs with a stack and where.
 func (h *hung) extraWords() string {
-	var all []string
+	u, all := h.unit(), []string(nil)
 	for _, e := range h.Extras {
 		at := "the bar"
 		if e.Cabinet > 0 {
 			at = fmt.Sprintf("cabinet %d", e.Cabinet)
 		}
-		all = append(all, fmt.Sprintf("%s %s kg on %s, %s m behind, %s m below its hinge", e.Name, trimmed(e.Mass), at, trimmed(e.At.Behind), trimmed(e.At.Below)))
+		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.weighed(e.Mass), at, u.exactly(e.At.Behind), u.exactly(e.At.Below)))
 	}
 	if len(all) == 0 {
 		return "none"

@@ -1,6 +1,7 @@
 package paperwork
 
 import (
+	"math"
 	"strings"
 
 	"hangpack/calc"
@@ -120,3 +121,20 @@ func (u units) places(o job.Offset) string {
 
 // kilonewtons is a load as a force, in kN, unrounded.
 func kilonewtons(kg float64) float64 { return kg * calc.G / 1000 }
+
+// exactly writes a length so that two that differ read differently: with all its
+// digits, in metres also on imperial paper where sixteenths of an inch do not do.
+func (u units) exactly(m float64) string {
+	if sixteenths := m / inchM * 16; u.imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
+		return feet(m, 16)
+	}
+	return trimmed(m) + " m"
+}
+
+// weighed writes a mass with all its digits.
+func (u units) weighed(kg float64) string {
+	if u.imperial {
+		return trimmed(kg/poundKg) + " lb"
+	}
+	return trimmed(kg) + " kg"
+}

@@ -10,7 +10,7 @@ import (
 // file of its own and its entry in commands.
 type command struct {
 	name    string
-	operand string // what stands after the name, as in JOB; "" where nothing does
+	operand string // what stands after the name, as in JOB or OLD NEW; "" where nothing does
 	about   string // what the operand is
 	flags   []option
 	means   string // one line
@@ -30,7 +30,8 @@ type option struct {
 // A call is a command with what its line gives, and where it prints.
 type call struct {
 	command        *command
-	operand        string
+	operand        string            // the first one
+	operands       []string          // all
 	flags          map[string]string // those given, with their values
 	stdout, stderr *stream
 }
@@ -81,6 +82,19 @@ A file of the job itself is never written over.`,
 	example: "hangpack points examples/concert.yaml",
 	exits:   exitsJob,
 	run:     points,
+}, {
+	name: "changes", operand: "OLD NEW", about: "two revisions of a job",
+	flags: []option{
+		{"o", "FILE", "also write them as a sheet, a PDF, to FILE"},
+		{"json", "", "print them, or the complaints of a job at fault, as JSON"},
+	},
+	means:   "print what moves from one revision to the next",
+	example: "hangpack changes examples/concert.yaml examples/concert-c.yaml",
+	notes:   "Holes of a stack that is held in either revision are not listed.",
+	exits: `0 done, whether anything changes or not
+1 something could not be read or written
+2 the command line or a job is wrong; nothing is written`,
+	run: changes,
 }, {
 	name: "new", operand: "FILE", about: "the job to write; what is there already is never written over",
 	flags:   []option{{"q", "", "do not say what was written"}},

@@ -54,7 +54,7 @@ func TestEmptyWords(t *testing.T) {
 	for says, args := range map[string][]string{
 		"check got an empty name for JOB":                                              {"check", ""},
 		"pack: -o wants a value; write -o FILE":                                        {"pack", "a.yaml", "-o", ""},
-		"there is no command ; write one of pack, check, points, new, schema, version": {""},
+		"there is no command ; write one of pack, check, points, changes, new, schema, version": {""},
 	} {
 		var out, errs strings.Builder
 		assert.Equal(t, exitWrong, run(args, &out, &errs))

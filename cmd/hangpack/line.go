@@ -102,8 +102,11 @@ func (l *line) call() (*call, error) {
 	if l.wrong != nil {
 		return nil, fmt.Errorf("%s: %w", c.name, l.wrong)
 	}
-	operand, err := c.one(l.words[1:])
-	return &call{command: c, operand: operand, flags: l.flags}, err
+	operands, err := c.operands(l.words[1:])
+	if err != nil {
+		return nil, err
+	}
+	return &call{command: c, operand: append(operands, "")[0], operands: operands, flags: l.flags}, nil
 }
 
 // noCommand says what was perhaps meant by a word that is no command.
@@ -136,17 +139,21 @@ func (c *command) belongs(name string) error {
 	return fmt.Errorf("there is no flag -%s; %s", name, takes)
 }
 
-// one returns the one operand of a command, "" where it takes none.
-func (c *command) one(words []string) (string, error) {
+// operands returns what stands after a command, as many as it wants.
+func (c *command) operands(words []string) ([]string, error) {
+	want := strings.Fields(c.operand)
 	switch {
-	case c.operand == "" && len(words) > 0:
-		return "", fmt.Errorf("%s takes nothing after it; write hangpack %s", c.name, c.name)
-	case c.operand == "":
-		return "", nil
-	case len(words) != 1:
-		return "", fmt.Errorf("%s wants one %s, %s, and got %d; write hangpack %s %s", c.name, c.operand, c.about, len(words), c.name, c.operand)
-	case words[0] == "":
-		return "", errors.New(c.name + " got an empty name for " + c.operand)
+	case len(want) == 0 && len(words) > 0:
+		return nil, fmt.Errorf("%s takes nothing after it; write hangpack %s", c.name, c.name)
+	case len(words) != len(want) && len(want) == 1:
+		return nil, fmt.Errorf("%s wants one %s, %s, and got %d; write hangpack %s", c.name, c.operand, c.about, len(words), c.use())
+	case len(words) != len(want):
+		return nil, fmt.Errorf("%s wants %s, %s, and got %d; write hangpack %s", c.name, strings.Join(want, " and "), c.about, len(words), c.use())
 	}
-	return words[0], nil
+	for i, w := range words {
+		if w == "" {
+			return nil, errors.New(c.name + " got an empty name for " + want[i])
+		}
+	}
+	return words, nil
 }

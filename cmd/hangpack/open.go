@@ -7,6 +7,7 @@ import (
 	"os"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/job"
 )
 
 // readMost is more than any job that is not refused for its length.
@@ -15,21 +16,29 @@ const readMost = 2 << 20
 // open reads and works out the job of a call. ok is false when that ends the
 // command, with code.
 func (c *call) open() (j *paperwork.Job, code int, ok bool) {
-	text, err := contents(c.operand)
-	if err != nil {
-		say(c.stderr, "cannot read %s: %v", c.operand, err)
-		return nil, exitFailed, false
-	}
-	j, complaints, err := paperwork.Open(c.operand, bytes.NewReader(text), opened)
+	j, complaints, ok := c.read(c.operand)
 	switch {
-	case err != nil:
-		say(c.stderr, "%s: %v", c.operand, err)
+	case !ok:
 		return nil, exitFailed, false
 	case len(complaints) > 0:
 		c.complain(complaints)
 		return nil, exitWrong, false
 	}
 	return j, exitDone, true
+}
+
+// read reads and works out a job, or says why it cannot and returns false.
+func (c *call) read(file string) (j *paperwork.Job, complaints job.Complaints, ok bool) {
+	text, err := contents(file)
+	if err != nil {
+		say(c.stderr, "cannot read %s: %v", file, err)
+		return nil, nil, false
+	}
+	j, complaints, err = paperwork.Open(file, bytes.NewReader(text), opened)
+	if err != nil {
+		say(c.stderr, "%s: %v", file, err)
+	}
+	return j, complaints, err == nil
 }
 
 // opened opens a gear file.

@@ -144,6 +144,8 @@ func (out outlet) clash(files []string) error {
 		case err != nil || out.info == nil || !os.SameFile(info, out.info):
 		case i == 0:
 			return fmt.Errorf("%s is the job itself; name another file with -o", out.name)
+		case out.name == file:
+			return fmt.Errorf("%s is read for it; name another file with -o", out.name)
 		default:
 			return fmt.Errorf("%s is %s, which the job reads; name another file with -o", out.name, file)
 		}

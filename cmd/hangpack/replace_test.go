@@ -223,7 +223,7 @@ func TestClash(t *testing.T) {
 	files := []string{"job.yaml", "gear.yaml", "missing.yaml"}
 	for name, says := range map[string]string{
 		"job.yaml":   "job.yaml is the job itself; name another file with -o",
-		"gear.yaml":  "gear.yaml is gear.yaml, which the job reads; name another file with -o",
+		"gear.yaml":  "gear.yaml is read for it; name another file with -o",
 		"./soft.pdf": "./soft.pdf is gear.yaml, which the job reads; name another file with -o",
 		"x.pdf":      "", "new.pdf": "", "missing.yaml": "",
 	} {

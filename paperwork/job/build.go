@@ -24,7 +24,7 @@ func (r *reader) build(root *value) *Job {
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
 		PreparedBy: root.word("job.prepared_by"), Contact: root.word("job.contact"),
 		Datum: root.word("job.datum"), HeightsFrom: root.word("job.heights_from"),
-		URL:    root.word("job.url"),
+		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
 		Fingerprint: r.fingerprint(), GearFiles: r.paths,

@@ -11,15 +11,16 @@ package job
 // Job is a job file that has no complaint.
 type Job struct {
 	Title, Venue string
-	Date         string // YYYY-MM-DD, a day that exists
-	Revision     string // 1 to 6 of A-Z a-z 0-9 . -
-	PreparedBy   string // "" when not given
-	Contact      string // "" when not given
-	Datum        string // "" when not given
-	HeightsFrom  string // "the floor" when not given
-	URL          string // "" when not given
-	Letter       bool   // Letter paper; else A4
-	Imperial     bool   // feet and pounds on paper; else metric
+	Date         string  // YYYY-MM-DD, a day that exists
+	Revision     string  // 1 to 6 of A-Z a-z 0-9 . -
+	PreparedBy   string  // "" when not given
+	Contact      string  // "" when not given
+	Datum        string  // "" when not given
+	HeightsFrom  string  // "the floor" when not given
+	URL          string  // "" when not given
+	Spares       float64 // of pins, as a share of one
+	Letter       bool    // Letter paper; else A4
+	Imperial     bool    // feet and pounds on paper; else metric
 	Practice     Practice
 	Stacks       []Stack      // in the order of the file; at least one
 	OtherPoints  []OtherPoint // in the order of the file; nil when not given

@@ -17,6 +17,7 @@ var jobKeys = []Key{
 	words("job.datum", textMost, Optional, "", "what the plan is measured from"),
 	words("job.heights_from", textMost, Defaulted, "the floor", "what heights are measured from"),
 	{Path: "job.url", Kind: URL, Min: 1, Max: textMost, Need: Optional, Meaning: "where the pack will be found; {page} and {stack} are filled in"},
+	percentage("job.spares", 0, 1, false, "0 %", "of the pins, up to whole ones"),
 	section("paper", Defaulted, "what the pack is printed on"),
 	choice("paper.size", Defaulted, "A4", "size of the paper", "A4", "Letter"),
 	choice("paper.units", Defaulted, "metric", "units on the paper", "metric", "imperial"),

@@ -13,6 +13,7 @@ import (
 func TestDefaultsOfKeys(t *testing.T) {
 	want := map[string]string{
 		"job.heights_from":                   "the floor",
+		"job.spares":                         "0 %",
 		"paper.size":                         "A4",
 		"paper.units":                        "metric",
 		"practice.mass_tolerance":            "5 %",

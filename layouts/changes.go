@@ -1,0 +1,165 @@
+package layouts
+
+// Changes is the sheet of what moved between two revisions: which pins go to
+// which hole, what the venue has to accept anew, which sheets to bin.
+type Changes struct {
+	Says     string // 'REV A 3f9a1c07, now REV B …'
+	Warnings []string
+	Stacks   []ChangedStack
+	Points   [][]string
+	Job      []string
+	Venue    []string
+	Paper    []string
+	Closing  string // '5 joints move (10 pins), 11 stay.'
+}
+
+// A ChangedStack is a stack with the joints that move and what else changes.
+type ChangedStack struct {
+	ID, Name, Shape string
+	Joints          []ChangedJoint
+	Says            []string
+}
+
+// A ChangedJoint is a joint whose link goes from one hole to another.
+type ChangedJoint struct {
+	Above, Below, Type string
+	From, To           Hole
+	Dolly              string
+	Pins               int // link pins of the joint: 1 or 2
+}
+
+var changeColumns = []column{{"point", 24, false}, {"static was", 20, true}, {"static now", 20, true}, {"design was", 20, true}, {"design now", 20, true},
+	{"design", 25, true}, {"place", 0, false}}
+
+func (v Changes) pages(c *canvas) []page {
+	pieces := []piece{c.words(textB, v.Says, 1), c.words(section, v.Closing, 2)}
+	for _, s := range v.Warnings {
+		pieces = append(pieces, c.warning(s))
+	}
+	for _, s := range v.Stacks {
+		pieces = append(pieces, c.changedStack(s)...)
+	}
+	if len(v.Points) > 0 {
+		pieces = append(append(pieces, c.heading("Points: what the roof carries")), c.table(changeColumns, v.Points, text)...)
+	}
+	if len(v.Job) > 0 {
+		pieces = append(append(pieces, c.heading("The job")), c.paragraphs(v.Job)...)
+	}
+	pieces = append(append(pieces, c.heading("The venue")), c.paragraphs(v.Venue)...)
+	pieces = append(append(pieces, c.heading("Paper")), c.paragraphs(v.Paper)...)
+	pieces = append(pieces, c.gap(3), c.accepted())
+	return c.flowing("changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
+}
+
+func (c *canvas) paragraphs(says []string) (pieces []piece) {
+	for _, s := range says {
+		pieces = append(pieces, c.words(text, s, 1))
+	}
+	return pieces
+}
+
+// warning is a line beside a black bar.
+func (c *canvas) warning(s string) piece {
+	lines := c.wrap(textB, c.body().w-7, s)
+	h := float64(len(lines)) * textB.lead()
+	return piece{h: h + 2.5, draw: func(c *canvas, room box) {
+		c.rect(box{room.x, room.y, 2, h}, 0, black)
+		c.lines(room.x+6, room.y+3.7, textB, lines)
+	}}
+}
+
+// accepted is a line for who has seen to it.
+func (c *canvas) accepted() piece {
+	return piece{h: 12, draw: func(c *canvas, room box) {
+		third := room.w / 3
+		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
+			x := room.x + third*float64(i)
+			c.line(x, room.y+6, x+third-4, room.y+6, light)
+			c.text(x, room.y+9.6, small, what)
+		}
+	}}
+}
+
+// Measures of a changed joint's row, in mm.
+const (
+	changeRow   = 17.0
+	changeTab   = 12.0
+	changeDigit = 7.0
+	changeOld   = 42.0 // where the old hole's tab begins
+	changeTick  = 7.0
+	changeRoom  = 33.0 // of a tab and the arrow behind it
+)
+
+// changedStack is a stack's name over its joints and what else changes.
+func (c *canvas) changedStack(s ChangedStack) []piece {
+	var rows []piece
+	for _, j := range s.Joints {
+		rows = append(rows, c.changedJoint(j))
+	}
+	head := c.changedHead(s)
+	pieces := under(head, rows)
+	return append(pieces, c.paragraphs(s.Says)...)
+}
+
+func (c *canvas) changedHead(s ChangedStack) piece {
+	name := c.wrap(textB, c.body().w-40, s.Name)
+	h := max(10, 5+float64(len(name))*textB.lead())
+	if len(s.Joints) > 0 {
+		h += 5
+	}
+	return piece{h: h, keep: true, draw: func(c *canvas, room box) {
+		c.sideMark(s.Shape, box{room.x, room.y + 2.5, 6, 6})
+		c.text(room.x+8, room.y+8.2, face{true, 18}, s.ID)
+		c.lines(room.x+8+c.width(face{true, 18}, s.ID)+4, room.y+7.6, textB, name)
+		if len(s.Joints) > 0 {
+			c.changedHeads(room)
+		}
+	}}
+}
+
+// changedHeads stand over the columns of joints.
+func (c *canvas) changedHeads(room box) {
+	y := room.bottom() - 1
+	c.text(room.x+changeOld, y, small, "was in hole")
+	c.text(room.x+changeOld+changeRoom, y, smallB, "goes to hole")
+	x := room.right() - 4*changeTick - 3
+	c.text(x-24, y, small, "on")
+	c.text(x, y, small, "moved")
+	c.text(x+2*changeTick+3, y, small, "checked")
+}
+
+// changedJoint draws a joint on the line between its two bodies: the old hole
+// struck through, an arrow, the new one.
+func (c *canvas) changedJoint(j ChangedJoint) piece {
+	name := c.wrap(small, changeOld-14, j.Type)
+	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
+	return piece{h: h, draw: func(c *canvas, room box) {
+		y := room.y + h/2
+		ticks := room.right() - 4*changeTick - 3
+		c.line(room.x, y, ticks-28, y, solid)
+		c.text(room.x+1, y-2, section, j.Above)
+		c.text(room.x+1, y+6, section, j.Below)
+		c.lines(room.x+12, y+4, small, name)
+		old, next := c.changeTabs(j.From), c.changeTabs(j.To)
+		at := room.x + changeOld
+		c.round(box{at, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
+		c.label(at+(old.width()-old.whole-old.rest-old.splay)/2+old.whole, y+old.digit/2, old.digit, j.From.Label)
+		c.line(at-1, y+changeTab/2, at+old.width()+1, y-changeTab/2, heavy)
+		c.arrow(at+old.width()+2, room.x+changeOld+changeRoom-2, y, 2.5)
+		c.tab(room.x+changeOld+changeRoom, y, next, j.To)
+		c.text(ticks-24, y+1.5, textB, j.Dolly)
+		for n := range 2 * j.Pins {
+			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
+			c.tick(x, y-changeTick/2, changeTick-0.6)
+		}
+	}}
+}
+
+// changeTabs measures a tab for one hole; a wide label is set less tall.
+func (c *canvas) changeTabs(h Hole) tabStyle {
+	for digit := changeDigit; ; digit -= 0.5 {
+		if t := c.tabsFor(changeTab, digit, small, []Hole{h}); t.width() <= changeRoom-9 || digit <= 3 {
+			return t
+		}
+	}
+}

@@ -1,0 +1,81 @@
+package layouts
+
+// Kit is the sheet by which gear is counted out of the truck and in again.
+type Kit struct {
+	Says   []string
+	Groups []KitGroup
+	Total  string
+	Trucks []TruckRow
+}
+
+// A KitGroup is gear of one sort.
+type KitGroup struct {
+	Of   string
+	Rows []KitRow
+}
+
+// A KitRow is pieces that are alike.
+type KitRow struct{ Of, Where, Count, Spare, Each, All string }
+
+// A TruckRow is one loaded dolly.
+type TruckRow struct{ Stack, Dolly, Holds, Set, All, Height string }
+
+// Columns of both tables; the last two are boxes for the pen.
+var (
+	kitColumns = []column{{"what", 51, false}, {"for", 24, false}, {"count", 13, true}, {"spare", 12, true}, {"each", 20, true}, {"together", 21, true},
+		{" out", 15.5, false}, {" in", 0, false}}
+	truckColumns = []column{{"stack", 17, false}, {"dolly", 20, false}, {"holds", 47, false}, {"its set", 19, true}, {"with dolly", 20, true}, {"about tall", 18, true},
+		{" out", 15.5, false}, {" in", 0, false}}
+)
+
+const kitRow = 7.6 // least height, for a box that takes a gloved hand
+
+func (v Kit) pages(c *canvas) []page {
+	var pieces []piece
+	for _, s := range v.Says {
+		pieces = append(pieces, c.words(text, s, 1))
+	}
+	columns := c.rest(kitColumns)
+	var rows []piece
+	for _, g := range v.Groups {
+		rows = append(rows, c.groupName(g.Of))
+		for _, r := range g.Rows {
+			rows = append(rows, c.countedRow(columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
+		}
+	}
+	pieces = append(pieces, under(c.tableHead(columns), rows)...)
+	pieces = append(pieces, c.gap(2), c.words(textB, v.Total, 1), c.heading("Dollies for the truck"))
+	columns, rows = c.rest(truckColumns), nil
+	for _, t := range v.Trucks {
+		rows = append(rows, c.countedRow(columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
+	}
+	pieces = append(pieces, under(c.tableHead(columns), rows)...)
+	pieces = append(pieces, c.gap(1), c.words(small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
+	return c.flowing("kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+}
+
+// groupName stands over the rows of one sort.
+func (c *canvas) groupName(s string) piece {
+	return piece{h: 6.5, keep: true, draw: func(c *canvas, room box) {
+		c.text(room.x, room.y+4.8, textB, s)
+		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	}}
+}
+
+// countedRow is a row whose last two cells are boxes for the pen.
+func (c *canvas) countedRow(columns []column, cells []string) piece {
+	row := c.bareRow(columns[:len(cells)], cells, small)
+	h := max(row.h+1.6, kitRow)
+	return piece{h: h, draw: func(c *canvas, room box) {
+		row.draw(c, box{room.x, room.y + (h-row.h)/2, room.w, row.h})
+		x := room.x
+		for _, col := range columns[:len(cells)] {
+			x += col.w
+		}
+		for _, col := range columns[len(cells):] {
+			c.rect(box{x + 1, room.y + 0.8, col.w - 2, h - 1.6}, solid, white)
+			x += col.w
+		}
+		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	}}
+}

@@ -1,0 +1,146 @@
+package paperwork
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+)
+
+// ofVenue are the parts of a stack that the venue accepts anew when they change;
+// see approvedAgain.
+var ofVenue = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
+
+// venueWords say what the venue has to accept anew.
+func (c Changes) venueWords() []string {
+	var again []string
+	add := func(s string) {
+		if !slices.Contains(again, s) {
+			again = append(again, s)
+		}
+	}
+	for _, p := range c.Points {
+		add("point " + p.ID)
+	}
+	for _, id := range append(append([]string{}, c.PointsAdded...), c.PointsGone...) {
+		add("point " + id)
+	}
+	for _, p := range c.Picks {
+		add("pick holes of " + p.Stack)
+	}
+	for _, o := range c.Others {
+		switch {
+		case o.Stack != "" && slices.Contains(ofVenue, o.What):
+			add(o.What + " of " + o.Stack)
+		case o.Stack == "" && slices.Contains([]string{"venue", "date", "datum", "heights above"}, o.What):
+			add(o.What)
+		}
+	}
+	if len(again) == 0 {
+		return []string{"Nothing that the cover wants accepted again has changed. The venue may want the new revision all the same: ask."}
+	}
+	return []string{"Ask the venue again, before it flies: " + strings.Join(again, ", ") + "."}
+}
+
+// A sheetChange is sheets of both revisions by what has to be done with them.
+type sheetChanges struct{ other, same, added, gone []string }
+
+// sheetChanges draws both packs and compares them page by page, but for what every
+// new revision changes: its spine, its REV, page numbers, fingerprints and codes.
+func (c Changes) sheetChanges() (s sheetChanges, err error) {
+	was, err := c.old.pageWords()
+	if err != nil {
+		return s, err
+	}
+	now, err := c.new.pageWords()
+	if err != nil {
+		return s, err
+	}
+	for _, name := range now.names {
+		switch text, both := was.says[name]; {
+		case !both:
+			s.added = append(s.added, name)
+		case text != now.says[name]:
+			s.other = append(s.other, name)
+		default:
+			s.same = append(s.same, name)
+		}
+	}
+	for _, name := range was.names {
+		if _, both := now.says[name]; !both {
+			s.gone = append(s.gone, name)
+		}
+	}
+	return s, nil
+}
+
+// pageWords are what the pages of a pack say, by their names in their order.
+type pageWords struct {
+	names []string
+	says  map[string]string
+}
+
+var pageNumbers = regexp.MustCompile(`page [0-9]+`)
+
+func (j *Job) pageWords() (p pageWords, err error) {
+	paper, err := j.Draw()
+	if err != nil {
+		return p, err
+	}
+	p.says = map[string]string{}
+	everNew := strings.NewReplacer("REV "+j.job.Revision, "REV", strings.ToUpper("REV "+j.job.Revision), "REV",
+		j.job.Fingerprint, "", strings.ToUpper(j.job.Fingerprint), "", "revision "+j.job.Revision, "revision")
+	name, page := "", 0
+	for _, m := range paper.Marks {
+		if m.Page != page && m.Text != "" {
+			name, page = m.Text, m.Page
+			p.names = append(p.names, name)
+		}
+		if m.Block == "spine" || m.Kind == "code" {
+			continue
+		}
+		text := pageNumbers.ReplaceAllString(everNew.Replace(m.Text), "page")
+		if strings.HasPrefix(text, "REV") {
+			p.says[name] += "\nREV"
+			continue // it stands further left the longer it is
+		}
+		p.says[name] += fmt.Sprintf("\n%s %.1f %.1f %s", m.Kind, m.X0, m.Y1, text)
+	}
+	return p, nil
+}
+
+// paperWords say which sheets to bin and which to print again.
+func (c Changes) paperWords() ([]string, error) {
+	s, err := c.sheetChanges()
+	if err != nil {
+		return nil, err
+	}
+	if c.Old == c.New {
+		return []string{"Both are one and the same job: no sheet has to be changed."}, nil
+	}
+	words := []string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.job.Revision, c.Old)}
+	for _, l := range []struct {
+		says  string
+		names []string
+	}{{"These say something else now", s.other}, {"New", s.added}, {"Gone", s.gone}, {"These say the same, but for revision and page number", s.same}} {
+		if len(l.names) > 0 {
+			words = append(words, fmt.Sprintf("%s: %s.", l.says, strings.Join(l.names, ", ")))
+		}
+	}
+	return words, nil
+}
+
+// Paper sets the changes on paper.
+func (c Changes) Paper() (layouts.Paper, error) {
+	sheet, err := c.sheet()
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	pack, err := c.new.packOf([]layouts.Sheet{sheet})
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	return layouts.Draw(pack)
+}

@@ -1,0 +1,225 @@
+package paperwork
+
+import (
+	"encoding/json"
+	"fmt"
+	"math/rand"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestNothingChanges: a job against itself moves nothing, and no sheet of it says
+// something else.
+func TestNothingChanges(t *testing.T) {
+	for name, j := range readJobs(t) {
+		c := Compare(j, j)
+		pins := 0
+		for i, s := range j.Figures.Stacks {
+			if !j.stacks[i].held() {
+				pins += len(s.Cabinets)
+			}
+		}
+		assert.Equal(t, 0, c.Move, name)
+		assert.Equal(t, pins, c.Stay, name)
+		for _, n := range []int{len(c.Joints), len(c.Picks), len(c.Points), len(c.Added), len(c.Gone), len(c.CabinetsAdded), len(c.CabinetsGone), len(c.Others), len(c.PointsAdded), len(c.PointsGone)} {
+			assert.Zero(t, n, name)
+		}
+		s, err := c.sheetChanges()
+		require.NoError(t, err)
+		assert.Empty(t, append(append(s.other, s.added...), s.gone...), name)
+	}
+}
+
+var splayLists = regexp.MustCompile(`splay: \[([^\]]*)\]`)
+
+// resplayed is a job with some splays drawn anew, and another revision.
+func resplayed(yaml string, r *rand.Rand) string {
+	yaml = splayLists.ReplaceAllStringFunc(yaml, func(s string) string {
+		list := strings.Split(splayLists.FindStringSubmatch(s)[1], ", ")
+		for i := range list {
+			if r.Intn(3) == 0 {
+				list[i] = splays[r.Intn(len(splays)/2)]
+			}
+		}
+		return "splay: [" + strings.Join(list, ", ") + "]"
+	})
+	return regexp.MustCompile(`revision: .*`).ReplaceAllString(yaml, "revision: Z")
+}
+
+// scheduleOf is the hole of every joint of the stacks that neither job holds.
+func scheduleOf(j, other *Job) map[string]float64 {
+	holes := map[string]float64{}
+	for i, h := range j.stacks {
+		if o := other.stack(h.ID); h.held() || o != nil && o.held() {
+			continue
+		}
+		for _, c := range j.Figures.Stacks[i].Cabinets {
+			holes[fmt.Sprint(h.ID, " ", c.Number)] = c.Splay
+		}
+	}
+	return holes
+}
+
+// TestMovesGiveTheNewSchedule: every move applied to the old revision's schedule
+// gives the new one's; there and back the lists are mirrored.
+func TestMovesGiveTheNewSchedule(t *testing.T) {
+	r := rand.New(rand.NewSource(9))
+	moves := 0
+	for seed := range int64(80) {
+		yaml := gamble(25_000 + seed).job()
+		old, new := open(t, yaml), open(t, resplayed(yaml, r))
+		if seed%4 == 0 { // other stacks as well
+			new = open(t, resplayed(gamble(26_000+seed).job(), r))
+		}
+		there, back := Compare(old, new), Compare(new, old)
+		got, want := scheduleOf(old, new), scheduleOf(new, old)
+		for _, m := range there.Joints {
+			key := fmt.Sprint(m.Stack, " ", m.Cabinet)
+			assert.Equal(t, got[key], m.From, "seed %d: %s", seed, key)
+			got[key] = m.To
+			moves++
+		}
+		for _, m := range there.CabinetsAdded {
+			got[fmt.Sprint(m.Stack, " ", m.Cabinet)] = m.Splay
+		}
+		for _, m := range there.CabinetsGone {
+			delete(got, fmt.Sprint(m.Stack, " ", m.Cabinet))
+		}
+		for key := range got { // stacks that only one of them has
+			id, _, _ := strings.Cut(key, " ")
+			if new.stack(id) == nil {
+				delete(got, key)
+			}
+		}
+		for key, hole := range want {
+			id, _, _ := strings.Cut(key, " ")
+			if old.stack(id) == nil {
+				got[key] = hole
+			}
+		}
+		assert.Equal(t, want, got, "seed %d", seed)
+		assert.Len(t, there.Joints, there.Move)
+		require.Len(t, back.Joints, len(there.Joints))
+		mirrored := map[JointChange]bool{}
+		for _, m := range back.Joints {
+			mirrored[JointChange{m.Stack, m.Cabinet, m.To, m.From}] = true
+		}
+		for _, m := range there.Joints {
+			assert.True(t, mirrored[m], "seed %d: %v", seed, m)
+		}
+		assert.Equal(t, []any{there.Stay, there.Added, there.Gone, there.CabinetsAdded, there.CabinetsGone}, []any{back.Stay, back.Gone, back.Added, back.CabinetsGone, back.CabinetsAdded}, "seed %d", seed)
+		for i, p := range there.Points {
+			assert.Equal(t, PointChange{p.ID, p.To, p.From, p.ToStatic, p.FromStatic, p.Moved}, back.Points[indexOf(back.Points, p.ID)], "seed %d: %d", seed, i)
+		}
+		assert.Len(t, back.Points, len(there.Points))
+	}
+	require.Greater(t, moves, 150)
+}
+
+func indexOf(points []PointChange, id string) int {
+	for i, p := range points {
+		if p.ID == id {
+			return i
+		}
+	}
+	return 0
+}
+
+// TestEachChange: one change of the job is found, and is what has to be done about
+// it.
+func TestEachChange(t *testing.T) {
+	tests := []struct {
+		name  string
+		edits []string
+		says  []string // of the report
+		not   []string
+	}{
+		{"a pin", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"5 5 box 1 2 B", "1 joint moves (2 pins), 7 stay"}, nil},
+		{"one pin a joint", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]", "link_arm: 370 mm", "link_arm: 370 mm\n      pins: {hinge: 2, link: 1}"}, []string{"1 joint moves (1 pin), 7 stay"}, nil},
+		{"trim", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: 4.6 m}"}, []string{"trim: lowest corner at 4.5 m, now lowest corner at 4.6 m", "0 joints move (0 pins), 8 stay", "MOVED", "point SL, trim of SL"}, nil},
+		{"a mass", []string{"mass: 28 kg", "mass: 29 kg"}, []string{"2 kg more", "Ask the venue again, before it flies: point SL."}, []string{"MOVED"}},
+		{"the hole on the bar", []string{onePick, "{picks: 1, hoist: hoist, pick_hole: 23}"}, []string{"pick holes: pick hole 22, now pick hole 23", "pick holes of SL"}, nil},
+		{"when pins are set", []string{"    aim: 1", "    pins_set: on_dolly\n    aim: 1"}, []string{"pins set: not given, now on_dolly", "Nothing that the cover wants accepted again has changed."}, nil},
+		{"a cabinet less", []string{"count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]"}, []string{"gone from cabinet 8 on", "cabinets: 8 box, now 7 box", "0 joints move (0 pins), 7 stay"}, nil},
+		{"held now", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: -4.5 m}", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"DO NOT FLY SL", "0 joints move (0 pins), 0 stay"}, []string{"5 box"}},
+		{"tolerance", []string{"mass_tolerance: 5 %", "mass_tolerance: 6 %"}, []string{"practice: tolerance 5 %", "now tolerance 6 %"}, nil},
+		{"another id", []string{"id: SL", "id: ML"}, []string{"stacks added: ML", "stacks gone: SL", "points added: ML", "points gone: SL"}, nil},
+	}
+	for _, tt := range tests {
+		text, err := Compare(open(t, plainJob), open(t, edited(t, tt.edits...))).Report()
+		require.NoError(t, err, tt.name)
+		flat := strings.Join(strings.Fields(text), " ")
+		for _, s := range tt.says {
+			assert.Contains(t, flat, s, tt.name)
+		}
+		for _, s := range tt.not {
+			assert.NotContains(t, flat, s, tt.name)
+		}
+		assert.Contains(t, flat, "TWO DIFFERENT JOBS ARE CALLED REV", tt.name)
+	}
+}
+
+// TestChangedSheets: the dolly sheet with the pin that moves says something else,
+// the one without does not.
+func TestChangedSheets(t *testing.T) {
+	old, new := open(t, plainJob), open(t, edited(t, "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 4, 4]"))
+	s, err := Compare(old, new).sheetChanges()
+	require.NoError(t, err)
+	assert.Contains(t, s.other, "SL DOLLY B")
+	assert.Contains(t, s.same, "SL DOLLY A")
+	assert.Contains(t, s.same, "KIT")
+	assert.Contains(t, s.other, "SL PINS")
+}
+
+// TestChangesAsData holds the keys that scripts go by, without nulls.
+func TestChangesAsData(t *testing.T) {
+	text, err := json.Marshal(Compare(open(t, plainJob), open(t, edited(t, "id: SL", "id: ML"))))
+	require.NoError(t, err)
+	assert.NotContains(t, string(text), "null")
+	for _, key := range []string{`"move":0`, `"stay":0`, `"joints":[]`, `"picks":[]`, `"points":[]`, `"stacks_added":["ML"]`, `"stacks_gone":["SL"]`, `"old":"`, `"new":"`} {
+		assert.Contains(t, string(text), key)
+	}
+}
+
+// TestChangesReadBack finds every move on the printed sheet, old hole before new
+// one, and in the report; and the sheet of the longest names fits.
+func TestChangesReadBack(t *testing.T) {
+	r := rand.New(rand.NewSource(10))
+	for seed := range int64(40) {
+		g := gamble(27_000 + seed)
+		g.wild = seed%2 == 0
+		yaml := g.job()
+		c := Compare(open(t, yaml), open(t, resplayed(yaml, r)))
+		paper, err := c.Paper()
+		require.NoError(t, err, "seed %d", seed)
+		var words []string
+		for _, page := range contents(t, paper.PDF) {
+			for _, w := range wordsOn(page) {
+				words = append(words, w.s)
+			}
+		}
+		all := strings.Join(words, " ")
+		assert.Contains(t, all, c.closing())
+		for _, m := range c.Joints {
+			h, was := c.new.stack(m.Stack), c.old.stack(m.Stack)
+			above := fmt.Sprint(m.Cabinet - 1)
+			if m.Cabinet == 1 {
+				above = "bar"
+			}
+			rest := all[strings.Index(all, " "+h.ID+" "):]
+			_, rest, found := strings.Cut(rest, fmt.Sprintf(" %s %d ", above, m.Cabinet))
+			require.True(t, found, "seed %d: %v", seed, m)
+			from, to := was.Cabinets[m.Cabinet-1].Hole.Label, h.Cabinets[m.Cabinet-1].Hole.Label
+			assert.True(t, inOrder(" "+rest, []string{from, to, h.setName(h.setOf(m.Cabinet) - 1)}), "seed %d: %v: %.200s", seed, m, rest)
+		}
+		text, err := c.Report()
+		require.NoError(t, err)
+		for _, line := range strings.Split(text, "\n") {
+			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
+		}
+	}
+}

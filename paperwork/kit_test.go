@@ -1,0 +1,128 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestKitWeighsTheStacks: what the lists of bars, cabinets and things tied on weigh
+// is what hangs from all hooks, and the sets of the truck's lines with bars and what
+// is tied to those weigh as much; each piece is counted once.
+func TestKitWeighsTheStacks(t *testing.T) {
+	for seed := range int64(100) {
+		j := open(t, gamble(23_000+seed).job())
+		hangs, bars, cabinets, pins := 0.0, 0.0, 0, 0
+		for i, h := range j.stacks {
+			hangs += j.Figures.Stacks[i].Mass
+			bars += h.Bar.Mass
+			for _, e := range h.Extras {
+				if e.Cabinet == 0 {
+					bars += e.Mass
+				}
+			}
+			for _, c := range j.Figures.Stacks[i].Cabinets {
+				cabinets++
+				pins += h.Cabinets[c.Number-1].HingePins + h.Cabinets[c.Number-1].LinkPins
+			}
+			for k := range h.Sets {
+				kg, _ := h.setMass(k)
+				bars += kg
+			}
+		}
+		assert.InDelta(t, hangs, bars, 1e-6, "seed %d", seed)
+		listed, found, hoists, dollies := 0.0, map[string]int{}, 0, 0
+		for _, l := range j.kit() {
+			for _, k := range l.items {
+				found[l.of] += k.count
+				switch l.of {
+				case "Bars", "Cabinets", "Tied on, and secondaries":
+					listed += float64(k.count) * k.each
+				case "Pins, in their cabinets and bars":
+					share := j.job.Spares * float64(k.count)
+					assert.GreaterOrEqual(t, float64(k.spare), share-1e-9)
+					assert.Less(t, float64(k.spare), share+1)
+				}
+			}
+		}
+		for _, h := range j.stacks {
+			hoists += 2 * len(h.Picks) // and their chains
+			if h.Dolly != nil {
+				dollies += len(h.Sets)
+			}
+		}
+		assert.InDelta(t, hangs, listed, 1e-6, "seed %d", seed)
+		assert.Equal(t, []int{len(j.stacks), cabinets, pins, hoists, dollies},
+			[]int{found["Bars"], found["Cabinets"], found["Pins, in their cabinets and bars"], found["Hoists (motors)"], found["Dollies"]}, "seed %d", seed)
+	}
+}
+
+// TestSpares: a share of the pins, up to whole ones, and none of nothing.
+func TestSpares(t *testing.T) {
+	for _, tt := range []struct {
+		n     int
+		share float64
+		want  int
+	}{{16, 0.05, 1}, {20, 0.05, 1}, {21, 0.05, 2}, {8, 0, 0}, {8, 1, 8}, {7, 0.1, 1}, {10, 0.3, 3}} {
+		assert.Equal(t, tt.want, spares(tt.n, tt.share), "%d at %g", tt.n, tt.share)
+	}
+}
+
+// TestKitReadsBack finds every item and every dolly of the job on the printed list.
+func TestKitReadsBack(t *testing.T) {
+	for name, j := range readJobs(t) {
+		_, pages := paperOf(t, j)
+		var lines []string
+		for _, page := range pages {
+			words := wordsOn(page)
+			if strings.HasPrefix(sheetOf(words), "KIT") {
+				for _, row := range rows(words) {
+					lines = append(lines, " "+strings.Join(row, " ")+" ")
+				}
+			}
+		}
+		all := strings.Join(lines, "\n")
+		require.NotEmpty(t, lines, name)
+		kg := 0.0
+		for _, h := range j.stacks {
+			u := h.unit()
+			kg += h.Bar.Mass
+			for _, p := range h.Picks {
+				kg += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Below.Mass + p.Above.Mass
+			}
+			for k, n := range h.Sets {
+				set := 0.0
+				for i := range n {
+					set += h.Cabinets[h.first(k)+i].Mass
+				}
+				kg += set
+				for _, e := range h.Extras {
+					if e.Cabinet > h.first(k) && e.Cabinet <= h.first(k)+n {
+						set += e.Mass
+					}
+				}
+				if h.Dolly != nil {
+					kg += h.Dolly.Mass
+					assert.True(t, hasLine(lines, h.ID, "dolly "+letter(k), u.load(set), u.load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
+				}
+			}
+			for _, e := range h.Extras {
+				kg += e.Mass
+			}
+		}
+		assert.Contains(t, all, "All of it together: "+j.unit().load(math.Max(kg, 0)), fmt.Sprint(name))
+	}
+}
+
+func hasLine(lines []string, parts ...string) bool {
+	for _, l := range lines {
+		if inOrder(l, parts) {
+			return true
+		}
+	}
+	return false
+}

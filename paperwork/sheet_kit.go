@@ -1,0 +1,80 @@
+package paperwork
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+)
+
+// kitSheet is what has to come out of the truck and go back into it.
+func (j *Job) kitSheet() layouts.Kit {
+	u, lists := j.unit(), j.kit()
+	k := layouts.Kit{
+		Says: []string{j.kitWords()}, Trucks: j.truckRows(),
+		Total: fmt.Sprintf("All of it together: %s, but for what has no mass given.", u.load(kitMass(lists))),
+	}
+	for _, l := range lists {
+		g := layouts.KitGroup{Of: l.of}
+		for _, i := range l.items {
+			g.Rows = append(g.Rows, u.kitRow(i))
+		}
+		k.Groups = append(k.Groups, g)
+	}
+	return k
+}
+
+func (u units) kitRow(i kitItem) layouts.KitRow {
+	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.tenth(i.each), All: u.load(float64(i.count) * i.each)}
+	if i.weighs != "" {
+		r.Each, r.All = i.weighs, i.weighs
+	}
+	if i.spare > 0 {
+		r.Spare = fmt.Sprint(i.spare)
+	}
+	return r
+}
+
+// kitWords say what is on the list and what is not.
+func (j *Job) kitWords() string {
+	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + after("; ", j.includesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
+	if j.job.Spares > 0 {
+		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", share(j.job.Spares))
+	}
+	return words + " Spares: the job asks for none."
+}
+
+// truckRows are a line per dolly.
+func (j *Job) truckRows() (rows []layouts.TruckRow) {
+	for _, h := range j.stacks {
+		if h.Dolly == nil {
+			kg := 0.0
+			for k := range h.Sets {
+				set, _ := h.setMass(k)
+				kg += set
+			}
+			rows = append(rows, layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().load(kg), All: notGiven, Height: notGiven})
+			continue
+		}
+		for k, n := range h.Sets {
+			kg, _ := h.setMass(k)
+			rows = append(rows, layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.first(k) + 1, h.first(k) + n}) + "; " + h.Dolly.Key,
+				Set: h.unit().load(kg), All: h.unit().load(kg + h.Dolly.Mass), Height: h.unit().length(h.onDolly(k) - h.Floor)})
+		}
+	}
+	return rows
+}
+
+// holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
+func (h *hung) holdsWords(s span) string {
+	var parts []string
+	for n := s.from; n <= s.to; {
+		last := n
+		for last < s.to && h.Cabinets[last].Cabinet == h.Cabinets[n-1].Cabinet {
+			last++
+		}
+		parts = append(parts, fmt.Sprintf("%d %s", last-n+1, h.Cabinets[n-1].Name))
+		n = last + 1
+	}
+	return strings.Join(parts, ", ")
+}
