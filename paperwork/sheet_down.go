@@ -49,7 +49,7 @@ func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 	}
 	under := fmt.Sprintf("Roll %s in, castors locked. Lower%s until it carries %s and the hook reads what it should. Stop.", h.setName(k), h.together(), cabinetsWords(s))
 	if !h.hasDollies() {
-		under = fmt.Sprintf("Lower%s until the cabinets stand and the hook reads what it should. Stop.", h.together())
+		under = fmt.Sprintf("Lower%s until all of it stands on the floor and the hook reads what it should. Stop.", h.together())
 	}
 	steps = append(steps, layouts.Do{Says: under, Strong: true})
 	for n := s.from + 1; n <= s.to; {

@@ -20,6 +20,9 @@ func (h *hung) setName(k int) string {
 	if h.hasDollies() {
 		return "dolly " + letter(k)
 	}
+	if len(h.Cabinets) == 1 {
+		return "the cabinet"
+	}
 	return "the cabinets"
 }
 

@@ -14,7 +14,7 @@ import (
 func (h *hung) liftSheet() layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.head(),
-		Says:  []string{h.cellWords() + " Zero it with nothing on the hook. " + h.heightWords()},
+		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords()},
 		Stop:  h.stopWords(),
 		Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Cards: []layouts.Card{h.startCard()},
 		Alone: h.aloneTable(),
