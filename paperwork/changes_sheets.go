@@ -9,33 +9,31 @@ import (
 	"hangpack/layouts"
 )
 
-// ofVenue are the parts of a stack that the venue accepts anew when they change;
-// see approvedAgain.
-var ofVenue = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
+// ofVenue are the parts of a stack that the venue accepts anew when they change,
+// ofVenueJob those of the job; see approvedAgain.
+var (
+	ofVenue    = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
+	ofVenueJob = []string{"venue", "date", "datum", "heights above"}
+)
 
 // venueWords say what the venue has to accept anew.
 func (c Changes) venueWords() []string {
 	var again []string
-	add := func(s string) {
-		if !slices.Contains(again, s) {
-			again = append(again, s)
-		}
-	}
 	for _, p := range c.Points {
-		add("point " + p.ID)
+		again = append(again, "point "+p.ID)
 	}
-	for _, id := range append(append([]string{}, c.PointsAdded...), c.PointsGone...) {
-		add("point " + id)
+	for _, id := range slices.Concat(c.PointsAdded, c.PointsGone) {
+		again = append(again, "point "+id)
 	}
 	for _, p := range c.Picks {
-		add("pick holes of " + p.Stack)
+		again = append(again, "pick holes of "+p.Stack)
 	}
 	for _, o := range c.Others {
 		switch {
 		case o.Stack != "" && slices.Contains(ofVenue, o.What):
-			add(o.What + " of " + o.Stack)
-		case o.Stack == "" && slices.Contains([]string{"venue", "date", "datum", "heights above"}, o.What):
-			add(o.What)
+			again = append(again, o.What+" of "+o.Stack)
+		case o.Stack == "" && slices.Contains(ofVenueJob, o.What):
+			again = append(again, o.What)
 		}
 	}
 	if len(again) == 0 {
@@ -44,7 +42,7 @@ func (c Changes) venueWords() []string {
 	return []string{"Ask the venue again, before it flies: " + strings.Join(again, ", ") + "."}
 }
 
-// A sheetChange is sheets of both revisions by what has to be done with them.
+// sheetChanges are sheets of both revisions by what has to be done with them.
 type sheetChanges struct{ other, same, added, gone []string }
 
 // sheetChanges draws both packs and compares them page by page, but for what every

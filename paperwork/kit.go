@@ -40,53 +40,80 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 	}
 }
 
-// kit is all gear of the job, of held stacks too.
-func (j *Job) kit() []kitList {
-	lists := make([]kitList, 7)
-	for i, of := range []string{"Bars", "Cabinets", "Pins, in their cabinets and bars", "Hoists (motors)", "Rigging", "Dollies", "Tied on, and secondaries"} {
-		lists[i].of = of
-	}
-	for _, h := range j.stacks {
-		lists[0].add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass})
-		for _, c := range h.Cabinets {
-			lists[1].add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
-			lists[2].add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
-			lists[2].add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
+// kit is all gear of the job, of held stacks too, sort by sort.
+func (j *Job) kit() (lists []kitList) {
+	for _, sort := range []struct {
+		of  string
+		add func(*kitList, *hung)
+	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
+		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
+		l := kitList{of: sort.of}
+		for _, h := range j.stacks {
+			sort.add(&l, h)
 		}
-		for _, p := range h.Picks {
-			h.hoistKit(&lists[3], p.Hoist)
-			h.riggingKit(&lists[4], "between hook and bar", p.Below)
-			h.riggingKit(&lists[4], "between steel and hoist", p.Above)
-		}
-		if h.Dolly != nil {
-			lists[5].add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
-		}
-		for _, e := range h.Extras {
-			lists[6].add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
-		}
-		if h.Secondary != nil {
-			lists[6].add(h.ID, 1, kitItem{what: h.secondary(), weighs: notGiven})
+		if len(l.items) > 0 {
+			lists = append(lists, l)
 		}
 	}
-	for i := range lists[2].items {
-		lists[2].items[i].spare = spares(lists[2].items[i].count, j.job.Spares)
+	return lists
+}
+
+func barKit(l *kitList, h *hung) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
+
+func cabinetKit(l *kitList, h *hung) {
+	for _, c := range h.Cabinets {
+		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
 	}
-	return slices.DeleteFunc(lists, func(l kitList) bool { return len(l.items) == 0 })
+}
+
+// pinKit counts the pins of each joint under the cabinet below it, with spares.
+func pinKit(l *kitList, h *hung) {
+	for _, c := range h.Cabinets {
+		l.add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
+		l.add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
+	}
+	for i := range l.items {
+		l.items[i].spare = spares(l.items[i].count, h.job.Spares)
+	}
+}
+
+func hoistKit(l *kitList, h *hung) {
+	for _, p := range h.Picks {
+		m := p.Hoist
+		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
+		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.unit().span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
+	}
+}
+
+func riggingKit(l *kitList, h *hung) {
+	add := func(where string, r job.Rigging) {
+		if r.Mass > 0 || r.Length > 0 {
+			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.unit().fine(r.Length)), each: r.Mass})
+		}
+	}
+	for _, p := range h.Picks {
+		add("between hook and bar", p.Below)
+		add("between steel and hoist", p.Above)
+	}
+}
+
+func dollyKit(l *kitList, h *hung) {
+	if h.Dolly != nil {
+		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
+	}
+}
+
+func extraKit(l *kitList, h *hung) {
+	for _, e := range h.Extras {
+		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
+	}
+	if h.Secondary != nil {
+		l.add(h.ID, 1, kitItem{what: h.secondary(), weighs: notGiven})
+	}
 }
 
 // spares is a share of a number of pieces, up to whole ones.
 func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - within)) }
-
-func (h *hung) hoistKit(l *kitList, m *job.Hoist) {
-	l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
-	l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.unit().span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
-}
-
-func (h *hung) riggingKit(l *kitList, where string, r job.Rigging) {
-	if r.Mass > 0 || r.Length > 0 {
-		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.unit().fine(r.Length)), each: r.Mass})
-	}
-}
 
 // kitMass is what all of it weighs together, in kg, but for what has no mass given.
 func kitMass(lists []kitList) (kg float64) {

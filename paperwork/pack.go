@@ -84,12 +84,9 @@ type StackPaper struct {
 // TellsStacksApart reports whether the job's address is another one for each stack.
 func (j *Job) TellsStacksApart() bool { return strings.Contains(j.job.URL, "{stack}") }
 
-// DrawStacks sets the sheets of each stack on paper of its own, where the job's
-// address tells stacks apart, and returns nothing where it does not.
+// DrawStacks sets the sheets of each stack on paper of its own, with the page
+// numbers and codes that they have in the whole pack.
 func (j *Job) DrawStacks() (papers []StackPaper, err error) {
-	if !j.TellsStacksApart() {
-		return nil, nil
-	}
 	laid, sheets, err := j.lay()
 	if err != nil {
 		return nil, err

@@ -147,15 +147,13 @@ func (j *Job) openOfStacks() (items []layouts.OpenItem) {
 // open is what is not settled of one stack. What belongs to a gear entry stands
 // under its key, so that stacks that share it list it once.
 func (h *hung) open() (items []layouts.OpenItem) {
-	add := func(where, format string, args ...any) {
-		items = append(items, layouts.OpenItem{Where: where, Says: fmt.Sprintf(format, args...)})
-	}
+	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
 	for _, c := range h.cautions {
 		switch {
 		case c.Rule == "not_checked" && c.Where != "":
-			add(c.Where, "%s", c.Says)
+			add(c.Where, c.Says)
 		case c.Rule == "not_checked" || c.Rule == "aim_missed":
-			add(h.ID, "%s", c.Says)
+			add(h.ID, c.Says)
 		}
 	}
 	if len(h.Picks) == 1 {
@@ -164,7 +162,7 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	if h.Secondary == nil {
 		add(h.ID, "Not known: no secondary named: ask the venue")
 	} else if h.Secondary.Rating < h.finished.centre.Mass*calc.G {
-		add(h.ID, "Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass))
+		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass)))
 	}
 	for _, p := range h.Picks {
 		if p.Hoist.Class == "" {
@@ -177,12 +175,18 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
 	}
+	return append(items, h.openGear()...)
+}
+
+// openGear is what is not settled of a stack's gear.
+func (h *hung) openGear() (items []layouts.OpenItem) {
+	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
 	for _, t := range h.unknown() {
 		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")
 	}
 	for _, g := range h.gear() {
 		if g.Source == "" || g.Source == job.Estimate {
-			add(g.key, "%s", g.openWords())
+			add(g.key, g.openWords())
 		}
 	}
 	for _, t := range h.types() {

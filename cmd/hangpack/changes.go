@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 
 	"hangpack/paperwork"
@@ -9,17 +10,12 @@ import (
 // changes prints what moved between two revisions of a job, and writes the sheet of
 // that where the line says so.
 func changes(c *call) int {
-	var out *outlet
-	if _, given := c.flags["o"]; given {
-		to := c.outlet()
-		out = &to
+	var out outlet
+	if c.has("o") {
+		out = c.outlet()
 	}
-	if out != nil && out.stdout != nil && c.has("json") {
-		say(c.stderr, "changes: -json and -o %s both want standard output; name a file with -o", c.flags["o"])
-		return exitWrong
-	}
-	if out != nil && out.refuses() != nil {
-		say(c.stderr, "changes: %v", out.refuses())
+	if err := c.refusesChanges(out); err != nil {
+		say(c.stderr, "changes: %v", err)
 		return exitWrong
 	}
 	old, new, code := c.both()
@@ -27,20 +23,25 @@ func changes(c *call) int {
 		return code
 	}
 	moved := paperwork.Compare(old, new)
-	if out != nil {
-		if code := c.writeChanges(moved, *out, append(old.Files(), new.Files()...)); code != exitDone {
-			return code
-		}
+	if c.has("o") {
+		code = c.writeChanges(moved, out, append(old.Files(), new.Files()...))
 	}
-	if c.has("json") {
+	switch {
+	case code != exitDone:
+		return code
+	case c.has("json"):
 		printJSON(c.stdout, moved)
 		return exitDone
 	}
-	says := c.stdout
-	if out != nil {
-		says = c.aside(*out)
+	return c.reportChanges(c.aside(out), moved)
+}
+
+// refusesChanges says why no sheet of changes goes there whatever the jobs.
+func (c *call) refusesChanges(out outlet) error {
+	if out.stdout != nil && c.has("json") {
+		return fmt.Errorf("-json and -o %s both want standard output; name a file with -o", c.flags["o"])
 	}
-	return c.reportChanges(says, moved)
+	return out.refuses()
 }
 
 // both reads the two jobs of a call. What is wrong with either is said of both.

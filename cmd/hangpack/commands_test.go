@@ -52,8 +52,8 @@ func TestFlagsAnywhere(t *testing.T) {
 // TestEmptyWords: what a script's unset variable leaves is not taken for a name.
 func TestEmptyWords(t *testing.T) {
 	for says, args := range map[string][]string{
-		"check got an empty name for JOB":                                              {"check", ""},
-		"pack: -o wants a value; write -o FILE":                                        {"pack", "a.yaml", "-o", ""},
+		"check got an empty name for JOB":                                                       {"check", ""},
+		"pack: -o wants a value; write -o FILE":                                                 {"pack", "a.yaml", "-o", ""},
 		"there is no command ; write one of pack, check, points, changes, new, schema, version": {""},
 	} {
 		var out, errs strings.Builder

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -38,12 +39,8 @@ func pack(c *call) int {
 // own, and then puts them where they go.
 func (c *call) draw(j *paperwork.Job, choice paperwork.Choice, out outlet) int {
 	paper, err := j.DrawChosen(choice)
-	var stacks []stackFile
-	whole := !c.has("only") && !c.has("stack")
-	if err == nil && whole && out.stdout == nil {
-		stacks, err = stackFiles(j, out)
-	}
-	if err != nil {
+	stacks, more := c.stackFiles(j, out)
+	if err = cmp.Or(err, more); err != nil {
 		say(c.stderr, "%s: %v", c.operand, err)
 		return exitFailed
 	}
@@ -54,21 +51,21 @@ func (c *call) draw(j *paperwork.Job, choice paperwork.Choice, out outlet) int {
 	if !c.put(out, paper.PDF) {
 		return exitFailed
 	}
-	if !c.has("q") {
-		io.WriteString(c.aside(out), j.Summary(plain(out.name), paper))
-	}
-	if !c.has("q") && out.stdout != nil && whole && j.TellsStacksApart() {
-		io.WriteString(c.stderr, "no PDF per stack is written beside standard output\n")
-	}
+	c.tell(out, j.Summary(plain(out.name), paper))
 	for _, s := range stacks {
 		if !c.put(s.outlet, s.PDF) {
 			return exitFailed
 		}
-		if !c.has("q") {
-			fmt.Fprintf(c.stdout, "wrote %s, %d of %d pages\n", plain(s.name), s.Pages, s.Of)
-		}
+		c.tell(out, fmt.Sprintf("wrote %s, %d of %d pages\n", plain(s.name), s.Pages, s.Of))
 	}
 	return verdict(j)
+}
+
+// tell says what was written, unless the call is to be quiet.
+func (c *call) tell(out outlet, says string) {
+	if !c.has("q") {
+		io.WriteString(c.aside(out), says)
+	}
 }
 
 // put puts a PDF where it goes and reports whether it is there.

@@ -16,8 +16,16 @@ type stackFile struct {
 }
 
 // stackFiles are those of a job whose address tells stacks apart: SL.pdf beside the
-// pack.
-func stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err error) {
+// pack. Chosen sheets are written alone, and so is a pack on standard output, where
+// that is said.
+func (c *call) stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err error) {
+	switch {
+	case c.has("only") || c.has("stack") || !j.TellsStacksApart():
+		return nil, nil
+	case out.stdout != nil:
+		c.tell(out, "no PDF per stack is written beside standard output\n")
+		return nil, nil
+	}
 	papers, err := j.DrawStacks()
 	for _, p := range papers {
 		files = append(files, stackFile{fileOutlet(filepath.Join(filepath.Dir(out.name), p.ID+".pdf")), p})
