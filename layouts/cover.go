@@ -12,6 +12,7 @@ type Cover struct {
 	Facts    []Fact
 	Stacks   []StackRow
 	Total    string
+	Alone    string  // what one of two hoists alone could not hold; "" where nothing
 	Venue    []Entry // the sheets that its head rigger reads
 	Open     []OpenItem
 	Again    string // what must be approved again when it changes
@@ -47,7 +48,7 @@ func (v Cover) pages(c *canvas) []page {
 	for _, s := range v.Stacks {
 		pieces = append(pieces, c.stackRow(s))
 	}
-	pieces = append(pieces, c.words(textB, v.Total, 2), c.contents(v.Venue))
+	pieces = append(pieces, c.words(textB, v.Total, 0.5), c.words(textB, v.Alone, 1), c.contents(v.Venue))
 	// who signs sees on the same page what is open, unless that is very long
 	end := append(c.openItems(v.Open), c.signOff(), c.words(small, v.Again, 0))
 	pieces = append(pieces, together(end, c.body().h*0.6)...)
@@ -116,7 +117,7 @@ func (c *canvas) stackRow(s StackRow) piece {
 		facts += c.fact(f, w).h
 	}
 	h := max(float64(len(name))*textB.lead()+facts+3, side+3)
-	return piece{h: h + 1.6, draw: func(c *canvas, room box) {
+	return piece{h: h + 0.6, draw: func(c *canvas, room box) {
 		c.line(room.x, room.y, room.right(), room.y, light)
 		c.text(room.x, room.y+11, id, s.ID)
 		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})

@@ -38,8 +38,8 @@ func (j *Job) cover() layouts.Cover {
 	c := layouts.Cover{
 		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
 		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.both(t.Static), u.both(t.Design), j.includesOthers(), after("; ", j.includesHeld())),
-		Again: approvedAgain,
-		Note:  Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
+		Alone: j.aloneWords(), Again: approvedAgain,
+		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
 	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.stacks {
@@ -51,6 +51,21 @@ func (j *Job) cover() layouts.Cover {
 		}
 	}
 	return c
+}
+
+// aloneWords name the stacks that one of their two hoists could not hold alone, with
+// all that it holds by, and "" where there are none.
+func (j *Job) aloneWords() string {
+	var ids []string
+	for _, h := range j.stacks {
+		if h.aloneShort() != "" {
+			ids = append(ids, h.ID)
+		}
+	}
+	if len(ids) == 0 {
+		return ""
+	}
+	return "One hoist (motor) alone: MORE THAN it or its gear MAY HOLD at " + strings.Join(ids, ", ") + ": see LIFTS."
 }
 
 func (j *Job) facts() []layouts.Fact {
@@ -67,13 +82,13 @@ func (h *hung) coverRow() layouts.StackRow {
 	u, s := h.unit(), h.finished
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
-	for i, p := range h.points {
+	for _, p := range h.points {
 		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
 		if m := p.Most; m.Where != "" {
 			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
 		}
 		if len(h.Picks) == 2 {
-			is += ", " + u.load(p.Alone) + " if alone" + after(": ", h.aloneOver(i))
+			is += ", " + u.load(p.Alone) + " if alone"
 		}
 		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + after(", ", h.heldMark())})
 	}

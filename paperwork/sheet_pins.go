@@ -218,10 +218,8 @@ func (h *hung) pinNotes() []string {
 	if words := h.twinWords(); words != "" {
 		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.twin.ID, words))
 	}
-	for i := range h.swung {
-		if over := h.aloneOver(i); over != "" {
-			notes = append(notes, fmt.Sprintf("On the %s hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", h.end(i), over, h.ID))
-		}
+	if over := h.aloneShort(); over != "" {
+		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
 	if types := h.unknown(); len(types) > 0 {
 		notes = append(notes, h.unknownWords(types)+".")

@@ -167,36 +167,43 @@ func (h *hung) aloneSum(i int) string {
 	if h.overloads(i, kg) {
 		used = percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, after("; ", h.aloneGearOver(i)))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, after("; ", moreThan(h.aloneOver(i, gearAlone...))))
 }
 
-// aloneOver says what could not hold the stack on hoist i alone, the hoist itself
-// among it, and "" where there is nothing.
-func (h *hung) aloneOver(i int) string {
-	return h.overWords(i, "hoist", "pick hole", "bar", "hinge pin", "link pin")
-}
-
-// aloneGearOver says it of all but the hoist.
-func (h *hung) aloneGearOver(i int) string {
-	return h.overWords(i, "pick hole", "bar", "hinge pin", "link pin")
-}
-
-// overWords say which of some parts could not hold the stack on hoist i alone.
-func (h *hung) overWords(i int, among ...string) string {
-	var over []string
+// aloneOver names what could not hold the stack on hoist i alone, of some parts.
+func (h *hung) aloneOver(i int, among ...string) (over []string) {
 	for _, c := range h.aloneChecks(i) {
 		if c.over() && slices.Contains(among, c.part) {
 			over = append(over, c.part)
 		}
 	}
-	var words []string
-	if len(over) > 0 {
-		words = append(words, "MORE THAN "+strings.Join(over, ", ")+" MAY HOLD")
-	}
 	if _, pushed := h.alonePushed(i); pushed {
-		words = append(words, "PUSHES a link that may only be pulled")
+		over = append(over, "a link that may only be pulled")
 	}
-	return strings.Join(words, "; ")
+	return over
+}
+
+// gearAlone are the parts that hold a stack below its hoist.
+var gearAlone = []string{"pick hole", "bar", "hinge pin", "link pin"}
+
+// moreThan says that a load is more than some parts may hold, and "" where there
+// are none.
+func moreThan(parts []string) string {
+	if len(parts) == 0 {
+		return ""
+	}
+	return "MORE THAN " + strings.Join(parts, ", ") + " MAY HOLD"
+}
+
+// aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
+func (h *hung) aloneShort() string {
+	var all []string
+	for i := range h.swung {
+		if over := moreThan(h.aloneOver(i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
+			all = append(all, h.end(i)+" "+over)
+		}
+	}
+	return strings.Join(all, "; ")
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
