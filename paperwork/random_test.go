@@ -192,6 +192,9 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 	if g.Intn(4) > 0 {
 		w("    dolly: dolly")
 	}
+	if g.Intn(4) == 0 {
+		w("    floor: %.1f m", g.between(-1, 2))
+	}
 	if g.Intn(3) > 0 {
 		w("    pins_set: %s", g.pick("on_dolly", "in_the_air"))
 	}

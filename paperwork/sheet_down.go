@@ -57,10 +57,17 @@ func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 		for last < s.to && h.truckHole(last+1) == h.truckHole(n) {
 			last++
 		}
-		steps = append(steps, layouts.Do{Says: fmt.Sprintf("Joints above %s: %s.", cabinetsWords(span{n, last}), h.truckWords(n))})
+		steps = append(steps, layouts.Do{Says: fmt.Sprintf("%s above %s: %s.", jointWord(last-n+1), cabinetsWords(span{n, last}), h.truckWords(n))})
 		n = last + 1
 	}
 	return append(steps, layouts.Do{Says: h.releaseWords(k, s.from), Strong: true}, layouts.Do{Says: h.freeWords(k)})
+}
+
+func jointWord(n int) string {
+	if n == 1 {
+		return "Joint"
+	}
+	return "Joints"
 }
 
 // releaseWords are the order at the joint above cabinet n, of set k counted from 0.

@@ -1,0 +1,280 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+)
+
+// The words of the cards against the job and its figures: which hole, which way
+// round, how many, in which order.
+
+func stepsOf(c layouts.Card) string {
+	var all []string
+	for _, d := range c.Steps {
+		all = append(all, d.Says)
+	}
+	return strings.Join(all, " | ")
+}
+
+// eachFlown asks of the stacks of random jobs that are not held and have no unknown
+// centres of gravity.
+func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *hung, f StackFigures)) {
+	t.Helper()
+	eachStack(t, from, func(t *testing.T, h *hung, f StackFigures) {
+		if !h.held() && len(h.unknown()) == 0 {
+			ask(t, h, f)
+		}
+	})
+}
+
+// tiltsOf are the bar's tilts after each lift, in degrees.
+func tiltsOf(f StackFigures) (tilts []float64) {
+	for _, l := range f.Lifts {
+		tilts = append(tilts, l.Tilt)
+	}
+	return append(tilts, f.Tilt)
+}
+
+// TestSwings: what swings, and which way, follows from the tilts of two lifts; going
+// down it is the other way.
+func TestSwings(t *testing.T) {
+	swings := 0
+	eachFlown(t, 31_000, func(t *testing.T, h *hung, f StackFigures) {
+		tilts, up, down := tiltsOf(f), h.liftSheet(), h.downSheet()
+		for k := 1; k < len(tilts); k++ {
+			turn := tilts[k] - tilts[k-1]
+			notes := strings.Join(up.Cards[k].Notes, " ") // the card of lift k, counted from 1, is the one after the bar's
+			freed := stepsOf(down.Cards[len(tilts)-1-k])
+			if math.Abs(turn) < 0.0499 {
+				assert.NotContains(t, notes, "it swings")
+				assert.NotContains(t, freed, "hangs swings")
+				continue
+			}
+			if math.Abs(turn) < 0.0501 {
+				continue
+			}
+			way, back := "front down", "front up"
+			if turn < 0 {
+				way, back = back, way
+			}
+			assert.Contains(t, notes, fmt.Sprintf("Joined and free it swings %.1f° %s", math.Abs(turn), way))
+			assert.Contains(t, freed, fmt.Sprintf("what still hangs swings %.1f° %s", math.Abs(turn), back))
+			swings++
+		}
+	})
+	require.Greater(t, swings, 40)
+}
+
+// TestEachDegreeMoves: what a degree of tilt moves is what the system gives at the
+// two tilts.
+func TestEachDegreeMoves(t *testing.T) {
+	moves := 0
+	eachFlown(t, 33_000, func(t *testing.T, h *hung, f StackFigures) {
+		if len(h.holes) == 1 {
+			return
+		}
+		for k, card := range h.liftSheet().Cards[1:] {
+			tilt := tiltsOf(f)[k] * math.Pi / 180
+			before, after := solve(t, h.Stack, h.joined(k).flown, h.holes, tilt, 1), solve(t, h.Stack, h.joined(k).flown, h.holes, tilt+math.Pi/180, 1)
+			kg := (after.hooks[1] - before.hooks[1]) / 9.80665
+			from, to := "front", "rear"
+			if kg < 0 {
+				from, to = to, from
+			}
+			assert.Contains(t, strings.Join(card.Notes, " "), fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().reading(math.Abs(kg)), from, to))
+			moves++
+		}
+	})
+	require.Greater(t, moves, 40)
+}
+
+// TestCardsOfTheJob: the hole on a card is that of its set's first joint, steps name
+// it, hooks go into their own holes, slack chains read their rigging, and on the way
+// down each set's pins are counted, the lowest set first.
+func TestCardsOfTheJob(t *testing.T) {
+	eachFlown(t, 35_000, func(t *testing.T, h *hung, f StackFigures) {
+		up, down := h.liftSheet(), h.downSheet()
+		require.Len(t, up.Cards, len(h.Sets)+1)
+		require.Len(t, down.Cards, len(h.Sets))
+		h.firstCard(t, up.Cards[0])
+		first := 1
+		for k, n := range h.Sets {
+			label := h.Cabinets[first-1].Hole.Label
+			card, back := up.Cards[k+1], down.Cards[len(h.Sets)-1-k]
+			if card.Joint != nil {
+				assert.Equal(t, []string{label, fmt.Sprint(first)}, []string{card.Joint.Hole.Label, card.Joint.Below})
+				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
+			}
+			if h.PinsSet == job.InTheAir && n > 1 {
+				assert.Contains(t, stepsOf(card), "Link pins of "+cabinetsWords(span{first + 1, first + n - 1}))
+			} else {
+				assert.NotContains(t, stepsOf(card), "Link pins of")
+			}
+			assert.Equal(t, label, back.Joint.Hole.Label)
+			h.downCardOf(t, back, first, n)
+			if h.Dolly != nil && k < len(f.Lifts) {
+				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().length(*f.Lifts[k].PickClear-f.Lifts[k].Drop-h.Floor)+" above the floor")
+				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.unit().length(*f.Lifts[k].PickClear))
+			}
+			first += n
+		}
+		high := math.Max(f.Points[0].PickHeight, f.Points[len(f.Points)-1].PickHeight)
+		assert.Contains(t, stepsOf(up.Cards[len(h.Sets)]), fmt.Sprintf("lowest corner %s, highest pick hole %s.", h.unit().length(f.Lowest), h.unit().length(high)))
+	})
+}
+
+// firstCard holds the card of the bar.
+func (h *hung) firstCard(t *testing.T, c layouts.Card) {
+	t.Helper()
+	label := func(i int) string { return h.Bar.PickHoles[h.holes[i]].Label }
+	if len(h.holes) == 1 {
+		assert.Contains(t, stepsOf(c), "Hook on at pick hole "+label(0)+";")
+	} else {
+		assert.Contains(t, stepsOf(c), "front at pick hole "+label(0)+", rear at "+label(1)+";")
+	}
+	bar := solveBar(t, h)
+	for i, r := range c.Reads[:len(h.Picks)] {
+		p := h.Picks[i]
+		kg := p.Below.Mass
+		if h.start != nil {
+			kg += bar[i]
+		}
+		if h.LoadCell == job.AboveHoist {
+			kg += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength
+		}
+		assert.Equal(t, h.unit().reading(kg), r.Is, "%s", r.Of)
+	}
+	if len(h.holes) == 2 {
+		assert.Equal(t, bar[0] >= 0 && bar[1] >= 0 && !h.barAbovePicks(), h.start != nil, "the bar hangs level where both hooks pull and it does not roll over")
+	}
+}
+
+// barAbovePicks reports whether the bar's own centre of gravity is not below the
+// line through both pick holes, so that it would roll over.
+func (h *hung) barAbovePicks() bool {
+	a, b := h.Bar.PickHoles[h.holes[0]].At, h.Bar.PickHoles[h.holes[1]].At
+	kg, behind, below := h.Bar.Mass, h.Bar.Mass*h.Bar.CentreOfGravity.Behind, h.Bar.Mass*h.Bar.CentreOfGravity.Below
+	for _, e := range h.Extras {
+		if e.Cabinet == 0 {
+			kg, behind, below = kg+e.Mass, behind+e.Mass*e.At.Behind, below+e.Mass*e.At.Below
+		}
+	}
+	at := (behind/kg - a.Behind) / (b.Behind - a.Behind)
+	return below/kg-(a.Below+at*(b.Below-a.Below)) <= 1e-9
+}
+
+// solveBar is what each of two hooks holds of the bar alone, level, in kg: moments
+// about the other one.
+func solveBar(t *testing.T, h *hung) []float64 {
+	t.Helper()
+	if len(h.holes) == 1 {
+		return nil
+	}
+	w := solve(t, h.Stack, 0, h.holes, 0, 1)
+	return []float64{w.hooks[0] / 9.80665, w.hooks[1] / 9.80665}
+}
+
+// downCardOf holds the card of the release of n cabinets from first on.
+func (h *hung) downCardOf(t *testing.T, c layouts.Card, first, n int) {
+	t.Helper()
+	hinges, links := 0, 0
+	for _, cab := range h.Cabinets[first-1 : first-1+n] {
+		hinges, links = hinges+cab.HingePins, links+cab.LinkPins
+	}
+	counts := map[string]string{}
+	for _, r := range c.Reads {
+		counts[r.Of] = r.Is
+	}
+	assert.Equal(t, []string{count(links, "pin"), count(hinges, "pin")}, []string{counts["link pins in"], counts["hinge pins in"]})
+	steps := stepsOf(c)
+	if first > 1 {
+		_, release, _ := strings.Cut(steps, fmt.Sprintf("Joint above cabinet %d: hinge slack", first))
+		owner := h.Cabinets[first-2]
+		if own := h.Cabinets[first-1]; own.HolesForJointAbove {
+			owner = own
+		}
+		if owner.Transport == nil {
+			assert.Contains(t, release, "NOT GIVEN")
+		} else {
+			assert.Contains(t, release, "to hole "+owner.Transport.Label+", locked")
+		}
+	}
+	if n > 1 {
+		assert.Regexp(t, fmt.Sprintf("Joint(s above cabinets %d to [0-9]+| above cabinet %d): link pins out", first+1, first+1), steps)
+	}
+}
+
+// TestAloneTable: each column is of its own hoist, in the order front, rear.
+func TestAloneTable(t *testing.T) {
+	tables := 0
+	eachFlown(t, 37_000, func(t *testing.T, h *hung, f StackFigures) {
+		for _, row := range h.aloneTable().Rows {
+			for i, says := range []string{row[1], row[3]} {
+				u, p := h.unit(), h.Picks[i]
+				switch row[0] {
+				case "cabinet 1 looks":
+					tilt := solveTilt(h, i)
+					if !strings.Contains(says, "tips over") {
+						assert.True(t, strings.HasPrefix(says, aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.end(i), says)
+						past := h.Bar.TiltLimit != nil && (tilt > h.Bar.TiltLimit.Down || -tilt > h.Bar.TiltLimit.Up)
+						assert.Equal(t, past, strings.Contains(says, "PAST"), says)
+					}
+				case "roof point":
+					kg := (f.Mass + p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass) * (1 + h.job.Practice.MassTolerance)
+					assert.Equal(t, u.both(kg), says)
+				case "hoist":
+					kg := (f.Mass + p.Below.Mass) * (1 + h.job.Practice.MassTolerance)
+					over := kg*9.80665 > p.Hoist.Capacity*h.job.Practice.HoistUse+1
+					assert.Equal(t, over, strings.Contains(says, "MORE THAN"), says)
+				}
+			}
+		}
+		tables += min(1, len(h.swung))
+	})
+	require.Greater(t, tables, 20)
+}
+
+// solveTilt is the tilt at which the whole stack hangs from pick i alone: found by
+// halving, where the bare turning moment of the system is nothing.
+func solveTilt(h *hung, i int) float64 {
+	turn := func(tilt float64) float64 {
+		x, kg := 0.0, 0.0
+		weigh := func(m float64, place complex128) { x, kg = x+m*real(place), kg+m }
+		weigh(h.Bar.Mass, at(h.Bar.CentreOfGravity, tilt))
+		aim, pin := tilt, complex128(0)
+		for _, e := range h.Extras {
+			if e.Cabinet == 0 {
+				weigh(e.Mass, at(e.At, tilt))
+			}
+		}
+		for k, c := range h.Cabinets {
+			aim += c.Hole.Splay * math.Pi / 180
+			weigh(c.Mass, pin+at(c.CentreOfGravity, aim))
+			for _, e := range h.Extras {
+				if e.Cabinet == k+1 {
+					weigh(e.Mass, pin+at(e.At, aim))
+				}
+			}
+			pin += at(job.Offset{Below: c.HingePitch}, aim)
+		}
+		return x/kg - real(at(h.Bar.PickHoles[h.holes[i]].At, tilt))
+	}
+	lo, hi := -math.Pi/2, math.Pi/2 // front up and front down by a right angle
+	for range 100 {
+		mid := (lo + hi) / 2
+		if (turn(mid) > 0) == (turn(lo) > 0) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return (lo + hi) / 2
+}
