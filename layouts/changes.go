@@ -102,15 +102,17 @@ func (c *canvas) changedStack(s ChangedStack) []piece {
 }
 
 func (c *canvas) changedHead(s ChangedStack) piece {
-	name := c.wrap(textB, c.body().w-40, s.Name)
+	id := face{true, 18}
+	x := 8 + c.width(id, s.ID) + 4
+	name := c.wrap(textB, c.body().w-x, s.Name)
 	h := max(10, 5+float64(len(name))*textB.lead())
 	if len(s.Joints) > 0 {
 		h += 5
 	}
 	return piece{h: h, keep: true, draw: func(c *canvas, room box) {
 		c.sideMark(s.Shape, box{room.x, room.y + 2.5, 6, 6})
-		c.text(room.x+8, room.y+8.2, face{true, 18}, s.ID)
-		c.lines(room.x+8+c.width(face{true, 18}, s.ID)+4, room.y+7.6, textB, name)
+		c.text(room.x+8, room.y+8.2, id, s.ID)
+		c.lines(room.x+x, room.y+7.6, textB, name)
 		if len(s.Joints) > 0 {
 			c.changedHeads(room)
 		}

@@ -103,7 +103,7 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so; rear link pins to the right")
 	tabX := room.x + boxW - t.width() - 6
 	y := room.y + rowsUp
-	c.dollyBar(box{room.x, y, boxW, bar}, tabX, room.w, d)
+	c.dollyBar(box{room.x, y, boxW, bar}, room.w, d)
 	y += bar
 	for i, r := range d.Rows {
 		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
@@ -162,19 +162,24 @@ func (c *canvas) picksInLine(d Dolly, w float64) bool {
 func (c *canvas) barHeight(d Dolly, w float64) float64 {
 	switch {
 	case len(d.Picks) == 0:
-		return 11.5
+		return 11.5 + max(float64(len(c.aboveLines(d, w))-2), 0)*textB.lead()
 	case c.picksInLine(d, w):
 		return pickBar
 	}
 	return pickBar*float64(len(d.Picks)) + dollyMost/2 + 1
 }
 
+// aboveLines are what the first joint hangs from, beside the widest tab there may be.
+func (c *canvas) aboveLines(d Dolly, w float64) []string {
+	return c.wrap(textB, boxesWidth(w)-12-c.dollyTabs(d, dollyRow).width(), d.Above)
+}
+
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
 // with its pick holes, as tall as the holes of the joints.
-func (c *canvas) dollyBar(b box, tabX, w float64, d Dolly) {
+func (c *canvas) dollyBar(b box, w float64, d Dolly) {
 	c.rect(b, solid, grey)
 	if len(d.Picks) == 0 {
-		c.lines(b.x+4, b.y+5.4, textB, c.wrap(textB, tabX-b.x-6, d.Above))
+		c.lines(b.x+4, b.y+5.4, textB, c.aboveLines(d, w))
 		return
 	}
 	at := spot{b.x + 4, b.y}

@@ -182,16 +182,24 @@ func TestAloneAsOneSystem(t *testing.T) {
 			}
 			for k, c := range h.Cabinets {
 				r := c.PinRatings
-				if k > 0 && h.Cabinets[k-1].PinRatings != nil && (r == nil || h.Cabinets[k-1].PinRatings.Hinge < r.Hinge) {
-					r = &job.PinRatings{Hinge: h.Cabinets[k-1].PinRatings.Hinge}
+				if above := h.Bar.PinRatings; k > 0 || above != nil {
+					if k > 0 {
+						above = h.Cabinets[k-1].PinRatings
+					}
+					if r == nil {
+						r = above
+					} else if above != nil {
+						r = &job.PinRatings{Hinge: math.Min(r.Hinge, above.Hinge), Link: math.Min(r.Link, above.Link)}
+					}
 				}
 				if r != nil {
-					share := map[int]float64{1: 1, 2: p.SideShare}[c.HingePins]
-					most["hinge pin"] = math.Max(most["hinge pin"], math.Hypot(w.pull[k], w.side[k])*share/(r.Hinge*p.GearUse))
+					share := map[int]float64{1: 1, 2: p.SideShare}
+					most["hinge pin"] = math.Max(most["hinge pin"], math.Hypot(w.pull[k], w.side[k])*share[c.HingePins]/(r.Hinge*p.GearUse))
+					most["link pin"] = math.Max(most["link pin"], math.Abs(w.links[k])*share[c.LinkPins]/(r.Link*p.GearUse))
 				}
 			}
 			for _, c := range h.aloneChecks(i) {
-				if c.part != "link pin" && c.limit > 0 {
+				if c.limit > 0 {
 					assert.InDelta(t, most[c.part], c.load/c.limit, 1e-6*math.Max(1, most[c.part]), "%s, %s", c.part, h.end(i))
 				}
 			}

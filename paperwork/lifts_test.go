@@ -213,3 +213,35 @@ func TestOneMustHold(t *testing.T) {
 	assert.Empty(t, alone(must.Cautions))
 	assert.True(t, must.Held)
 }
+
+// TestUnknownCentresWorsen: a limit that is passed as worked out and further in a
+// corner is held with the sum of that corner.
+func TestUnknownCentresWorsen(t *testing.T) {
+	low := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 150 kg", 1)
+	j, s := open(t, low), Finding{}
+	for _, f := range j.Figures.Stacks[1].Holds {
+		if f.Rule == "pick_hole" && f.Where == "rear" {
+			s = f
+		}
+	}
+	rear := j.Figures.Stacks[1].Points[1].Most.Static - j.Figures.Stacks[1].Points[1].Static + j.Figures.Stacks[1].Picks[1].Load
+	assert.Greater(t, rear, j.Figures.Stacks[1].Picks[1].Load+5)
+	assert.Contains(t, s.Says, units{}.addend(rear)+" x 1.05 x 1.25")
+	assert.Contains(t, s.Says, "if the centre of gravity that is not known lies rear and low")
+}
+
+// TestTipsOverAlone: from a pick hole that does not lie above the centre of gravity
+// the stack tips over when the other hoist goes slack.
+func TestTipsOverAlone(t *testing.T) {
+	yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: T1, rear_hole: T2}",
+		"pick_holes: {count: 41, ahead_of_hinge: 60 mm, spacing: 15 mm, above_hinge: 95 mm}",
+		"pick_holes: [{label: T1, behind_hinge: 0 mm, below_hinge: 3 m}, {label: T2, behind_hinge: 900 mm, above_hinge: 4 m}]")
+	s := open(t, yaml)
+	assert.Contains(t, found(append(s.Figures.Stacks[0].Cautions, s.Figures.Stacks[0].Holds...)), "one_hoist_gear, front")
+	says := ""
+	for _, f := range s.Figures.Stacks[0].Cautions {
+		says += f.Says
+	}
+	assert.Contains(t, says, "on the front hoist alone the centre of gravity is not below the pick hole: it tips over")
+	assert.NotContains(t, says, "on the rear hoist alone the centre")
+}

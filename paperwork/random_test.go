@@ -56,7 +56,7 @@ func (g *gambler) job() string {
 		w("  spares: %d %%", g.Intn(30))
 	}
 	w("paper: {size: %s, units: %s}", g.pick("A4", "Letter"), g.pick("metric", "imperial"))
-	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s}", g.Intn(20), g.between(1, 2), g.pick("no", "no", "no", "no", "no", "no", "yes"))
+	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s, gear_use: %d %%, hoist_use: %d %%}", g.Intn(20), g.between(1, 2), g.pick("no", "no", "no", "no", "no", "no", "yes"), 70+10*g.Intn(4), 70+10*g.Intn(4))
 	cabinets := []string{g.key("one", 32), g.key("two", 32), g.key("three", 32)}
 	w("gear:\n  cabinets:")
 	for _, key := range cabinets {
@@ -163,6 +163,7 @@ func (g *gambler) otherGear(w func(string, ...any)) {
 		class += fmt.Sprintf(", speed: %.1f %s", g.between(2, 16), g.pick("m/min", "ft/min"))
 	}
 	w("  hoists:\n    hoist: {capacity: 4 t, mass: 52 kg, chain_mass: 1.1 kg/m, chain_length: 60 m, falls: %d, headroom: 550 mm%s}", 1+g.Intn(2), class)
+	w("    other-hoist: {capacity: %.1f t, mass: 80 kg, chain_mass: 2 kg/m, chain_length: 58 m, headroom: 700 mm, speed: %.1f m/min}", g.between(2, 5), g.between(2, 10))
 }
 
 func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
@@ -208,7 +209,8 @@ func (g *gambler) stack(w func(string, ...any), i int, cabinets []string) {
 		if g.wild {
 			rear = front + 1 + g.Intn(14)
 		}
-		w("    hang: {picks: 2, hoist: hoist, front_hole: %s, rear_hole: %s%s}", g.holes[front], g.holes[rear], cell)
+		hoists := g.pick("hoist", "other-hoist", "{front: hoist, rear: other-hoist}", "{front: other-hoist, rear: hoist}")
+		w("    hang: {picks: 2, hoist: %s, front_hole: %s, rear_hole: %s%s}", hoists, g.holes[front], g.holes[rear], cell)
 	}
 	w("    trim: {%s: %.2f m}", g.pick("lowest", "highest_pick"), g.between(20, 30))
 	if g.Intn(3) > 0 {

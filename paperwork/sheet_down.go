@@ -10,8 +10,8 @@ import (
 // and what is done at each joint. The order at a joint: common practice.
 func (h *hung) downSheet() layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.head(), Ruler: layouts.Ruler{Imperial: h.job.Imperial},
-		Says: []string{"Coming down: the lifts in reverse, from the lowest " + h.oneSet() + " up. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords()},
+		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.headOf("Coming down"), Ruler: layouts.Ruler{Imperial: h.job.Imperial},
+		Says: []string{"The lifts in reverse, from the lowest " + h.oneSet() + " up. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords()},
 		Stop: []string{
 			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",
 			"Raise or lower until the hook reads what it should; then the hinge moves by hand and pins come out by hand. If not, find out why before anyone goes on.",
@@ -79,7 +79,7 @@ func (h *hung) releaseWords(k, n int) string {
 	if n > 1 {
 		pins = h.truckWords(n)
 	}
-	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Then %s. Then hinge pins out, and back in.", n, pins)
+	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Then %s. Then hinge pins out, back into the cabinet.", n, pins)
 }
 
 // truckWords say where the link pins of the joint above cabinet n go for the truck.

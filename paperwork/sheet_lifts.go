@@ -13,8 +13,8 @@ import (
 // read, and how to get down.
 func (h *hung) liftSheet() layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.head(),
-		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords()},
+		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.headOf("Going up, lift by lift"),
+		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords() + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + h.steerWords()},
 		Stop:  h.stopWords(),
 		Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Cards: []layouts.Card{h.startCard()},
 		Alone: h.aloneTable(),
@@ -41,6 +41,21 @@ func (h *hung) heightWords() string {
 		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.job.HeightsFrom)
 	}
 	return fmt.Sprintf("Heights above %s; dollies roll at %s.", h.job.HeightsFrom, h.unit().length(h.Floor))
+}
+
+// headOf is the head of a stack's sheet, with what the sheet is of.
+func (h *hung) headOf(what string) layouts.Head {
+	head := h.head()
+	head.Says = what + " · " + head.Says
+	return head
+}
+
+// steerWords ask who steers a stack that hangs from one hook.
+func (h *hung) steerWords() string {
+	if len(h.Picks) == 2 {
+		return ""
+	}
+	return " Nothing in this paper keeps it from turning; steered by: ______________________"
 }
 
 // stopWords say what to do when a reading is not as it should be. Reasons: common

@@ -28,11 +28,18 @@ func (c *call) complain(complaints job.Complaints) {
 			fmt.Fprint(c.stderr, excerpt(one))
 		}
 	}
-	if n := len(complaints); n == 1 {
-		fmt.Fprintln(c.stderr, "1 complaint; nothing written")
-	} else {
-		fmt.Fprintf(c.stderr, "%d complaints; nothing written\n", n)
+	fmt.Fprintln(c.stderr, howMany(len(complaints))+"; nothing written")
+}
+
+// howMany counts complaints, of which no more than a certain number are kept.
+func howMany(n int) string {
+	switch {
+	case n == 1:
+		return "1 complaint"
+	case n >= job.ComplaintsMost:
+		return fmt.Sprintf("%d complaints or more", n)
 	}
+	return fmt.Sprintf("%d complaints", n)
 }
 
 // complaintData is a complaint as data. Keys may be added, never renamed.

@@ -33,6 +33,9 @@ func TestComplainInFull(t *testing.T) {
 		20: {20, "", "20 complaints; nothing written"},
 		21: {20, "and 1 more", "21 complaints; nothing written"},
 		33: {20, "and 13 more", "33 complaints; nothing written"},
+
+		job.ComplaintsMost - 1: {20, "and 9979 more", "9999 complaints; nothing written"},
+		job.ComplaintsMost:     {20, "and 9980 more", "10000 complaints or more; nothing written"},
 	} {
 		var errs bytes.Buffer
 		c := call{stdout: newStream(&bytes.Buffer{}), stderr: newStream(&errs)}

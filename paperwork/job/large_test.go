@@ -46,6 +46,6 @@ func TestManyNamesEnd(t *testing.T) {
 		j, complaints := readText(text)
 		assert.Nil(t, j, name)
 		assert.NotEmpty(t, complaints, name)
-		assert.LessOrEqual(t, len(complaints), complaintsMost, name)
+		assert.LessOrEqual(t, len(complaints), ComplaintsMost, name)
 	}
 }

@@ -92,12 +92,12 @@ func (r *reader) at(v *value, format string, args ...any) {
 	r.complain(v.spot, v.key, format, args...)
 }
 
-// complaintsMost is the most complaints that are kept of a job: far more than a
+// ComplaintsMost is the most complaints that are kept of a job: far more than a
 // person mends before the next run.
-const complaintsMost = 10_000
+const ComplaintsMost = 10_000
 
 func (r *reader) complain(at spot, key, format string, args ...any) {
-	if len(r.complaints) == complaintsMost {
+	if len(r.complaints) == ComplaintsMost {
 		return
 	}
 	c := Complaint{File: at.file.name, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...)), order: at.file.order}
