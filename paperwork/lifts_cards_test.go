@@ -307,3 +307,54 @@ func solveTilt(h *hung, i int) float64 {
 	}
 	return (lo + hi) / 2
 }
+
+// TestHingesOnCards: a hinge that turns over is on the card of its lift, and on the
+// way down the other way round; so is a lift at which the bar tilts far.
+func TestHingesOnCards(t *testing.T) {
+	turns := 0
+	eachFlown(t, 39_000, func(t *testing.T, h *hung, f StackFigures) {
+		up, down := h.liftSheet(), h.downSheet()
+		for k := 1; k < len(h.Sets); k++ {
+			before, now := h.joined(k-1), h.joined(k)
+			pulls, pushes := 0, 0
+			for j := range before.joints {
+				a, b := before.joints[j].HingePull, now.joints[j].HingePull
+				first := true // it has not turned at a lift before
+				for n := 1; n < k; n++ {
+					if j < len(h.joined(n-1).joints) && h.joined(n - 1).joints[j].HingePull*h.joined(n).joints[j].HingePull < 0 {
+						first = false
+					}
+				}
+				switch {
+				case !first || math.Abs(a) < alike || math.Abs(b) < alike:
+				case a > 0 && b < 0:
+					pushes++
+				case a < 0 && b > 0:
+					pulls++
+				}
+			}
+			goes, back := strings.Join(up.Cards[k+1].Warnings, " "), strings.Join(down.Cards[len(h.Sets)-1-k].Warnings, " ")
+			if pushes > 0 {
+				assert.Contains(t, goes, "from pulled to pushed")
+				assert.Contains(t, back, "from pushed to pulled")
+				turns++
+			}
+			if pulls > 0 {
+				assert.Contains(t, goes, "from pushed to pulled")
+				assert.Contains(t, back, "from pulled to pushed")
+			}
+		}
+	})
+	require.Greater(t, turns, 10)
+}
+
+// TestTiltsOnCards: a lift at which the bar tilts far warns on its card, and again
+// on the way down when only that part is left.
+func TestTiltsOnCards(t *testing.T) {
+	h := open(t, edited(t, "practice: {", "practice: {lift_tilt: 2 deg, ")).stacks[0]
+	require.Contains(t, found(h.cautions), "lift_tilt, lift 1")
+	assert.Contains(t, strings.Join(h.liftSheet().Cards[1].Warnings, " "), "the bar tilts to")
+	assert.Empty(t, h.liftSheet().Cards[2].Warnings)
+	assert.Contains(t, strings.Join(h.downSheet().Cards[0].Warnings, " "), "the bar tilts to", "once dolly B is off")
+	assert.Empty(t, h.downSheet().Cards[1].Warnings)
+}

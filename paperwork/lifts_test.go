@@ -245,3 +245,40 @@ func TestTipsOverAlone(t *testing.T) {
 	assert.Contains(t, says, "on the front hoist alone the centre of gravity is not below the pick hole: it tips over")
 	assert.NotContains(t, says, "on the rear hoist alone the centre")
 }
+
+// TestBarAlone: the bar is lifted alone where both hooks pull then; where one would
+// have to push it is pinned to the first dolly before, and the sheet says why.
+func TestBarAlone(t *testing.T) {
+	// its centre of gravity is 260 mm behind the hinge, hole n at 15 mm · (n - 1) - 60 mm
+	for holes, level := range map[string]bool{"front_hole: 1, rear_hole: 41": true, "front_hole: 1, rear_hole: 22": false, "front_hole: 23, rear_hole: 41": false, "front_hole: 22, rear_hole: 41": true, "front_hole: 1, rear_hole: 23": true} {
+		h := open(t, edited(t, onePick, "{picks: 2, hoist: hoist, "+holes+"}")).stacks[0]
+		assert.Equal(t, level, h.start != nil, holes)
+		card := h.startCard()
+		assert.Equal(t, level, len(card.Warnings) == 0, holes)
+		assert.Equal(t, level, card.Joint == nil, holes)
+	}
+}
+
+// TestAloneCells: what is more than may be held says so, and a bar past its limit,
+// each way by its own.
+func TestAloneCells(t *testing.T) {
+	cell := func(yaml, row string, i int) string {
+		for _, r := range open(t, yaml).stacks[0].aloneTable().Rows {
+			if r[0] == row {
+				return r[1+2*i]
+			}
+		}
+		return ""
+	}
+	two := edited(t, onePick, twoPicks)
+	small := strings.Replace(two, "capacity: 500 kg", "capacity: 300 kg", 1)
+	assert.Contains(t, cell(two, "hoist", 0), " of 500 kg")
+	assert.Contains(t, cell(small, "hoist", 0), ", MORE THAN 300 kg (hoist)") // 288 kg + 5 %
+	for limit, past := range map[string][2]bool{"{down: 90 deg, up: 90 deg}": {false, false}, "{down: 90 deg, up: 1 deg}": {true, false}, "{down: 1 deg, up: 90 deg}": {false, true}} {
+		yaml := strings.Replace(two, "tilt_limit: {down: 15 deg, up: 8 deg}", "tilt_limit: "+limit, 1)
+		yaml = strings.Replace(yaml, "aim: 1 deg down", "aim: level", 1)
+		for i := range 2 {
+			assert.Equal(t, past[i], strings.Contains(cell(yaml, "cabinet 1 looks", i), "PAST its limit"), "%s, pick %d: %s", limit, i, cell(yaml, "cabinet 1 looks", i))
+		}
+	}
+}

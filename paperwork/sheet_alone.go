@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -97,4 +98,40 @@ func (h *hung) outOfStep(i int) (says, used string) {
 	}
 	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, radians(stepsApart), speed)
 	return fmt.Sprintf("after %s s if it runs on alone at %s", fixed(s, 1), h.unit().pace(speed)), ""
+}
+
+// aloneOver names what could not hold the stack on hoist i alone, of some parts.
+func (h *hung) aloneOver(i int, among ...string) (over []string) {
+	for _, c := range h.aloneChecks(i) {
+		if c.over() && slices.Contains(among, c.part) {
+			over = append(over, c.part)
+		}
+	}
+	if _, pushed := h.alonePushed(i); pushed {
+		over = append(over, "a link that may only be pulled")
+	}
+	return over
+}
+
+// gearAlone are the parts that hold a stack below its hoist.
+var gearAlone = []string{"pick hole", "bar", "hinge pin", "link pin"}
+
+// moreThan says that a load is more than some parts may hold, and "" where there
+// are none.
+func moreThan(parts []string) string {
+	if len(parts) == 0 {
+		return ""
+	}
+	return "MORE THAN " + strings.Join(parts, ", ") + " MAY HOLD"
+}
+
+// aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
+func (h *hung) aloneShort() string {
+	var all []string
+	for i := range h.swung {
+		if over := moreThan(h.aloneOver(i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
+			all = append(all, h.end(i)+" "+over)
+		}
+	}
+	return strings.Join(all, "; ")
 }

@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"strings"
 
 	"hangpack/layouts"
 )
@@ -36,7 +37,22 @@ func (h *hung) downCard(k int) layouts.Card {
 	kg, _ := h.setMass(k)
 	s := span{h.first(k) + 1, h.first(k) + h.Sets[k]}
 	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().load(kg)}, Joint: h.cardJoint(k), View: h.viewOf(h.joined(k)),
-		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Notes: h.downNotes(k)}
+		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
+}
+
+// downWarnings are what comes up when set k, counted from 0, is off: hinges that
+// turn back, and how what is left hangs.
+func (h *hung) downWarnings(k int) []string {
+	all := h.turnWarnings(k, -1)
+	if k == 0 {
+		return all
+	}
+	for _, f := range h.cautions {
+		if at, _, _ := strings.Cut(f.Where, ","); at == h.joined(k-1).where && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
+			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
+		}
+	}
+	return all
 }
 
 // downSteps are what to do to release set k, counted from 0.

@@ -26,61 +26,6 @@ func (h *hung) setName(k int) string {
 	return "the cabinets"
 }
 
-// startCard is the first moment: two picks hang the bar alone and level; with one
-// it would hang on end, and is pinned to the first dolly before the hook pulls.
-func (h *hung) startCard() layouts.Card {
-	c := layouts.Card{Of: "first", Which: "the bar"}
-	if h.start == nil {
-		return h.pinnedStart(c)
-	}
-	off := h.job.Practice.AimTolerance
-	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: aim(0), May: aimsFrom(-off, off)})
-	c.View = h.viewOf(*h.start)
-	c.Says = []string{"alone, level", h.unit().load(h.start.centre.Mass)}
-	c.Steps = []layouts.Do{{Says: h.hookOn()}, {Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true}}
-	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
-	return c
-}
-
-// pinnedStart is the first moment of a bar that is not lifted alone.
-func (h *hung) pinnedStart(c layouts.Card) layouts.Card {
-	c.Says, c.Joint = []string{"on " + h.setName(0)}, h.cardJoint(0)
-	c.Steps = []layouts.Do{{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", h.setName(0), h.Cabinets[0].Hole.Label)},
-		{Says: h.hookOn()}, {Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true}}
-	if len(h.Picks) == 2 {
-		c.Steps[2].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."
-		c.Warnings = []string{"Do not lift the bar alone: from these pick holes it does not hang level by itself."}
-	}
-	c.Reads = h.slackReads()
-	c.Notes = []string{fmt.Sprintf("Down from here: chain slack, hook off; the bar stays pinned to %s.", h.setName(0))}
-	return c
-}
-
-// startReadings are of the bar alone.
-func (h *hung) startReadings() (all []reading) {
-	for i := range h.Picks {
-		all = append(all, h.readingOf(i, func(v *hung) state { return *v.start }))
-	}
-	return all
-}
-
-// slackReads are of chains that carry their rigging and nothing below it.
-func (h *hung) slackReads() (reads []layouts.Read) {
-	u := h.unit()
-	for i, p := range h.Picks {
-		kg := p.Below.Mass + h.ownOfHoist(i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.reading(kg), May: "at most " + u.reading(kg+h.job.Practice.ReadingFloor)})
-	}
-	return reads
-}
-
-func (h *hung) hookOn() string {
-	if len(h.Picks) == 1 {
-		return fmt.Sprintf("Hook on at pick hole %s; shackle closed and locked.", h.label(h.holes[0]).Text)
-	}
-	return fmt.Sprintf("Hooks on: front at pick hole %s, rear at %s; shackles closed and locked.", h.label(h.holes[0]).Text, h.label(h.holes[1]).Text)
-}
-
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
 func (h *hung) cardJoint(k int) *layouts.CardJoint {
 	n := h.first(k)
@@ -214,8 +159,14 @@ func (h *hung) liftWarnings(k int) (all []string) {
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}
+	return append(all, h.turnWarnings(k, 1)...)
+}
+
+// turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
+// going up, and -1 coming down.
+func (h *hung) turnWarnings(k int, way float64) (all []string) {
 	for _, from := range []float64{1, -1} {
-		if joints := h.turnsFrom(k, from); joints != "" {
+		if joints := h.turnsFrom(k, from*way); joints != "" {
 			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at joints %s: expect a knock, hands off.", pulled(from), pulled(-from), joints))
 		}
 	}

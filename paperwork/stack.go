@@ -203,40 +203,6 @@ func (h *hung) lowHook(i int) float64 { return h.pickHeight(i) + h.Picks[i].Belo
 // pickHeight returns the height of pick i at trim.
 func (h *hung) pickHeight(i int) float64 { return h.raise + h.finished.picks[i].Z }
 
-func hoist(h *job.Hoist) calc.Hoist {
-	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
-}
-
-func offset(o job.Offset) calc.Offset { return calc.Offset{Behind: o.Behind, Below: o.Below} }
-
-// body gives calc a stack of the job, with unknown centres of gravity at a place
-// of their middle third.
-func body(s *job.Stack, at third) calc.Stack {
-	b := calc.Stack{Bar: calc.Bar{
-		Mass:            s.Bar.Mass,
-		CentreOfGravity: offset(s.Bar.CentreOfGravity),
-		LinkArm:         s.LinkArm,
-	}}
-	for _, c := range s.Cabinets {
-		b.Cabinets = append(b.Cabinets, calc.Cabinet{
-			Mass:            c.Mass,
-			CentreOfGravity: at.centre(c.Cabinet),
-			Splay:           radians(c.Hole.Splay),
-			HingePitch:      c.HingePitch,
-			LinkArm:         c.LinkArm,
-			Corners:         calc.Outline(c.Depth, c.FrontHeight, c.BackHeight, c.HingeBehindFront, c.HingeBelowTop),
-		})
-	}
-	for _, e := range s.Extras {
-		tied := &b.Bar.Extras
-		if e.Cabinet > 0 {
-			tied = &b.Cabinets[e.Cabinet-1].Extras
-		}
-		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: offset(e.At)})
-	}
-	return b
-}
-
 // placed is a cabinet with its number from the top.
 type placed struct {
 	job.Placed
