@@ -51,9 +51,9 @@ func TestGoldenVenueSheets(t *testing.T) {
 
 // TestGoldenLiftSheets holds the lift sheets and those of coming down of centres of
 // gravity that are not known, of twenty-four cabinets in feet and pounds on Letter,
-// and of the longest names.
+// of the longest names, and of one cabinet without a dolly.
 func TestGoldenLiftSheets(t *testing.T) {
-	for _, name := range []string{"unknown-centres", "twenty-four-cabinets", "longest-names"} {
+	for _, name := range []string{"unknown-centres", "twenty-four-cabinets", "longest-names", "one-cabinet"} {
 		paper, pages := paperOf(t, openFile(t, "../testdata/jobs/"+name+".yaml"))
 		lifts := map[int]bool{}
 		for i, page := range pages {

@@ -11,18 +11,25 @@ import (
 // the truck, and which joint is released then.
 func (h *hung) loadOut(k int, s span) string {
 	var parts []string
-	for n := h.firstKept(k, s); n <= s.to; {
-		hole, last := h.truckHole(n), n
-		for last < s.to && h.truckHole(last+1) == hole {
-			last++
-		}
-		parts = append(parts, fmt.Sprintf("joints above %s: %s", cabinetsWords(span{n, last}), hole))
-		n = last + 1
+	for _, run := range h.truckRuns(span{h.firstKept(k, s), s.to}) {
+		parts = append(parts, fmt.Sprintf("joints above %s: %s", cabinetsWords(run), h.truckHole(run.from)))
 	}
 	if h.firstKept(k, s) > s.from {
 		parts = append(parts, fmt.Sprintf("then release the joint above cabinet %d", s.from))
 	}
 	return strings.Join(parts, "; ") + "."
+}
+
+// truckRuns cuts the joints above some cabinets into runs that travel in one hole.
+func (h *hung) truckRuns(s span) (runs []span) {
+	for n := s.from; n <= s.to; n++ {
+		if last := len(runs) - 1; last >= 0 && h.truckHole(n) == h.truckHole(n-1) {
+			runs[last].to = n
+		} else {
+			runs = append(runs, span{n, n})
+		}
+	}
+	return runs
 }
 
 // firstKept is the first cabinet of a sheet whose joint above stays together

@@ -68,13 +68,8 @@ func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 		under = fmt.Sprintf("Lower%s until all of it stands on the floor and the hook reads what it should. Stop.", h.together())
 	}
 	steps = append(steps, layouts.Do{Says: under, Strong: true})
-	for n := s.from + 1; n <= s.to; {
-		last := n
-		for last < s.to && h.truckHole(last+1) == h.truckHole(n) {
-			last++
-		}
-		steps = append(steps, layouts.Do{Says: fmt.Sprintf("%s above %s: %s.", jointWord(last-n+1), cabinetsWords(span{n, last}), h.truckWords(n))})
-		n = last + 1
+	for _, run := range h.truckRuns(span{s.from + 1, s.to}) {
+		steps = append(steps, layouts.Do{Says: fmt.Sprintf("%s above %s: %s.", jointWord(run.to-run.from+1), cabinetsWords(run), h.truckWords(run.from))})
 	}
 	return append(steps, layouts.Do{Says: h.releaseWords(k, s.from), Strong: true}, layouts.Do{Says: h.freeWords(k)})
 }
