@@ -29,15 +29,26 @@ func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 	for _, v := range h.ways() {
 		for _, c := range v.aloneParts(i) {
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
-			switch {
-			case at < 0:
+			if at < 0 {
 				checks = append(checks, c)
-			case c.limit > 0 && c.load/c.limit > checks[at].load/checks[at].limit+within:
+			} else if c.worse(checks[at]) {
 				checks[at] = c
 			}
 		}
 	}
 	return checks
+}
+
+// worse reports whether a check of a kind of part says more than another one: a
+// higher use, or where neither has a limit a higher load.
+func (c aloneCheck) worse(old aloneCheck) bool {
+	switch {
+	case c.limit > 0 && old.limit > 0:
+		return c.load/c.limit > old.load/old.limit+within
+	case c.limit == 0 && old.limit == 0:
+		return c.load > old.load+alike
+	}
+	return c.limit > 0
 }
 
 // aloneParts are hoist, pick hole, bar, and every joint's pins.

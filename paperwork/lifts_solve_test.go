@@ -3,6 +3,7 @@ package paperwork
 import (
 	"math"
 	"math/cmplx"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -180,7 +181,11 @@ func TestAloneAsOneSystem(t *testing.T) {
 			if h.Bar.PickRating > 0 {
 				most["pick hole"] = w.hooks[0] / (h.Bar.PickRating * p.GearUse)
 			}
+			mostForce := map[string]float64{}
 			for k, c := range h.Cabinets {
+				share := map[int]float64{1: 1, 2: p.SideShare}
+				mostForce["hinge pin"] = math.Max(mostForce["hinge pin"], math.Hypot(w.pull[k], w.side[k])*share[c.HingePins])
+				mostForce["link pin"] = math.Max(mostForce["link pin"], math.Abs(w.links[k])*share[c.LinkPins])
 				r := c.PinRatings
 				if above := h.Bar.PinRatings; k > 0 || above != nil {
 					if k > 0 {
@@ -193,12 +198,14 @@ func TestAloneAsOneSystem(t *testing.T) {
 					}
 				}
 				if r != nil {
-					share := map[int]float64{1: 1, 2: p.SideShare}
 					most["hinge pin"] = math.Max(most["hinge pin"], math.Hypot(w.pull[k], w.side[k])*share[c.HingePins]/(r.Hinge*p.GearUse))
 					most["link pin"] = math.Max(most["link pin"], math.Abs(w.links[k])*share[c.LinkPins]/(r.Link*p.GearUse))
 				}
 			}
 			for _, c := range h.aloneChecks(i) {
+				if c.limit == 0 && strings.HasSuffix(c.part, " pin") {
+					assert.InDelta(t, mostForce[c.part], c.load, 1+1e-9*scale, "%s, not rated, %s", c.part, h.end(i))
+				}
 				if c.limit > 0 {
 					assert.InDelta(t, most[c.part], c.load/c.limit, 1e-6*math.Max(1, most[c.part]), "%s, %s", c.part, h.end(i))
 				}
