@@ -14,16 +14,16 @@ const (
 // Columns of what to read; the box takes what is left.
 var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}}
 
-// card is one moment of a sequence, whole on one page; its view is drawn at a
+// card is one moment of a sequence, whole on one page; its view has a width and a
 // scale.
-func (c *canvas) card(v Card, scale int) piece {
-	stepWidth := c.body().w - whichWidth - viewWidth - readWidth - 2*cardGap
+func (c *canvas) card(v Card, size viewSize) piece {
+	stepWidth := c.body().w - whichWidth - size.w - readWidth - 2*cardGap
 	which, reads := c.which(v), c.reads(v.Reads)
 	steps := c.numbered(v.Steps, stepWidth)
 	tail := c.cardTail(v)
 	upper := max(which.h, steps.h, reads.h)
 	if v.View != nil {
-		upper = max(upper, viewHeight(*v.View, scale))
+		upper = max(upper, viewHeight(*v.View, size.scale))
 	}
 	h := upper + tail.h + 3
 	return piece{h: h + 1.5, draw: func(c *canvas, room box) {
@@ -32,9 +32,9 @@ func (c *canvas) card(v Card, scale int) piece {
 		which.draw(c, box{room.x + 1.5, y, whichWidth - 1.5, upper})
 		x := room.x + whichWidth
 		if v.View != nil {
-			c.view(x+viewWidth/2-1.5, y, *v.View, scale)
+			c.view(x+size.w/2-1.5, y, *v.View, size.scale)
 		}
-		x += viewWidth + cardGap
+		x += size.w + cardGap
 		steps.draw(c, box{x, y, stepWidth, upper})
 		reads.draw(c, box{x + stepWidth + cardGap, y, readWidth, upper})
 		tail.draw(c, box{room.x + 1.5, y + upper + 1, room.w - 3, tail.h})

@@ -49,32 +49,66 @@ type AloneTable struct {
 	Note    string
 }
 
-var aloneColumns = []column{{"", 29, false}, {"front hoist alone", 56, false}, {"used", 14, true}, {"rear hoist alone", 56, false}, {"used", 0, true}}
+var aloneColumns = []column{{"", 26, false}, {"front hoist alone", 55, false}, {"used", 15, true}, {"", 4, false}, {"rear hoist alone", 55, false}, {"used", 0, true}}
 
-func (v Sequence) pages(c *canvas) []page {
+// pages draws the views of one hoist alone as tall as they may be without taking one
+// page more.
+func (v Sequence) pages(c *canvas) (best []page) {
+	for _, tall := range []float64{62, 44, 30} {
+		if pages := v.pagesWith(c, tall); best == nil || len(pages) < len(best) {
+			best = pages
+		}
+	}
+	return best
+}
+
+func (v Sequence) pagesWith(c *canvas, aloneTall float64) []page {
 	var pieces []piece
 	for _, s := range v.Says {
 		pieces = append(pieces, c.words(small, s, 1))
 	}
 	pieces = append(pieces, c.stopBox(v.Stop))
-	scale := v.scale()
-	pieces = append(pieces, c.viewHead(v.Ruler, scale))
-	for _, card := range v.Cards {
-		pieces = append(pieces, c.card(card, scale))
+	size := v.viewSize()
+	if size.w > 0 {
+		pieces = append(pieces, c.viewHead("From the side as it hangs", v.Ruler, size.scale))
 	}
-	pieces = append(pieces, c.aloneTable(v.Ruler, v.Alone)...)
+	for _, card := range v.Cards {
+		pieces = append(pieces, c.card(card, size))
+	}
+	pieces = append(pieces, c.aloneTable(v.Ruler, v.Alone, aloneTall)...)
 	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
 }
 
-// scale is the largest at which every card's view fits its column.
-func (v Sequence) scale() int {
+// A viewSize is how wide the views of cards are, and their scale; nothing where they
+// have none.
+type viewSize struct {
+	w     float64
+	scale int
+}
+
+// viewSize gives views more room where they would be too small to read, and the
+// largest scale at which every card's view fits its column.
+func (v Sequence) viewSize() (size viewSize) {
+	const small = 100 // 1:100, at which a cabinet is a few millimetres tall
 	var views []Elevation
 	for _, card := range v.Cards {
 		if card.View != nil {
 			views = append(views, *card.View)
 		}
 	}
-	return viewScale(v.Ruler, views, viewWidth-2*viewEdge, viewTall)
+	if len(views) == 0 {
+		return size
+	}
+	for _, room := range [][2]float64{{25, 54}, {32, 54}, {32, 72}} {
+		scale := viewScale(v.Ruler, views, room[0]-2*viewEdge, room[1])
+		if size.scale == 0 || scale < size.scale {
+			size = viewSize{room[0], scale}
+		}
+		if scale <= small {
+			break
+		}
+	}
+	return size
 }
 
 // stopBox is what to do when what is read is not what should be: its first line
@@ -92,12 +126,12 @@ func (c *canvas) stopBox(says []string) piece {
 	}}
 }
 
-func (c *canvas) aloneTable(r Ruler, t AloneTable) []piece {
+func (c *canvas) aloneTable(r Ruler, t AloneTable, tall float64) []piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
 	note := c.words(small, t.Note, 2)
 	note.keep = true
 	pieces := append([]piece{c.heading(t.Heading), note}, c.table(aloneColumns, t.Rows, small)...)
-	return append(append(together(pieces, c.body().h*0.6), c.gap(3)), c.views(r, t.Views)...)
+	return append(append(together(pieces, c.body().h*0.6), c.gap(3)), c.views(t.Heading+", from the side", r, t.Views, tall)...)
 }

@@ -75,6 +75,10 @@ func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
 func wordsOf(s string) (words []string) {
 	for _, word := range strings.Fields(s) {
 		n := len(words)
+		if n > 0 && goesOn(words[n-1], word) {
+			words[n-1] += " " + word
+			continue
+		}
 		if n > 0 && isUnit(strings.TrimRight(word, ".,;:)")) && strings.ContainsAny(words[n-1][len(words[n-1])-1:], "0123456789") {
 			words[n-1] += " " + word
 			continue
@@ -82,6 +86,13 @@ func wordsOf(s string) (words []string) {
 		words = append(words, word)
 	}
 	return words
+}
+
+// goesOn reports whether a word goes on with the length that the one before it
+// begins: inches after feet, a fraction after whole inches.
+func goesOn(before, word string) bool {
+	digit := strings.ContainsAny(word[:1], "0123456789")
+	return digit && strings.HasSuffix(before, " ft") || digit && strings.Contains(word, "/") && strings.Contains(before, " ft ")
 }
 
 func isUnit(s string) bool {

@@ -8,11 +8,8 @@ type View struct {
 }
 
 const (
-	viewWidth = 25.0 // mm, of a card's view
-	viewTall  = 54.0
-	viewStub  = 3.0 // of a small drawing's hook lines
-	viewEdge  = 3.0 // clear at either side, and the aim lines at the right
-	aloneTall = 62.0
+	viewStub = 3.0 // mm, of a small drawing's hook lines
+	viewEdge = 3.0 // clear at either side, and the aim lines at the right
 )
 
 // viewScale is the largest scale at which every view fits a room.
@@ -25,12 +22,12 @@ func viewScale(r Ruler, views []Elevation, w, h float64) int {
 	return scale
 }
 
-// viewHead states the scale of the drawings below it.
-func (c *canvas) viewHead(r Ruler, scale int) piece {
+// viewHead states of what and at which scale the drawings below it are.
+func (c *canvas) viewHead(of string, r Ruler, scale int) piece {
 	f := frame{scale: scale}
 	return piece{h: 6, keep: true, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+3.4, smallB, "Drawn from the side as it hangs, "+scaleWords(f)+", audience →")
-		c.scaleBar(r, f, room.x+98, room.y+2.4, 30)
+		c.text(room.x, room.y+3.4, smallB, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
+		c.scaleBar(r, f, room.x+124, room.y+2.4, 24)
 	}}
 }
 
@@ -53,18 +50,18 @@ func (c *canvas) view(x, y float64, e Elevation, scale int) {
 }
 
 // views are drawings side by side at one scale, under a line that states it.
-func (c *canvas) views(r Ruler, views []View) []piece {
+func (c *canvas) views(of string, r Ruler, views []View, most float64) []piece {
 	var sides []Elevation
 	for _, v := range views {
 		sides = append(sides, v.Side)
 	}
 	cell := c.body().w / float64(len(views))
-	scale := viewScale(r, sides, cell-2*viewEdge, aloneTall)
+	scale := viewScale(r, sides, cell-2*viewEdge, most)
 	tall := 0.0
 	for _, s := range sides {
 		tall = max(tall, viewHeight(s, scale))
 	}
-	return []piece{c.viewHead(r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
+	return []piece{c.viewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
 		for i, v := range views {
 			mid := room.x + cell*(float64(i)+0.5)
 			c.view(mid, room.y, v.Side, scale)

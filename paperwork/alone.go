@@ -28,6 +28,9 @@ func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+alike }
 func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 	for _, v := range h.ways() {
 		for _, c := range v.aloneParts(i) {
+			if sum := c.worked; v != h {
+				c.worked = func() string { return sum() + " (" + v.third.ifSo() + ")" }
+			}
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
 			if at < 0 {
 				checks = append(checks, c)
@@ -97,28 +100,36 @@ func (h *hung) alonePinSum(force float64, pins int) string {
 // cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
 // is a hold where practice wants each of them to hold it alone.
 func (h *hung) cautionOneHoist() {
-	found := h.caution
+	found, so := h.caution, ": run both together, watch the tilt"
 	if h.job.Practice.OneMustHold {
-		found = h.hold
+		found, so = h.hold, ""
 	}
 	for i, s := range h.swung {
 		for _, c := range h.aloneChecks(i) {
-			switch {
-			case !c.over():
-			case c.rule == "one_hoist":
-				found(c.rule, c.where, "alone it would hold %s, more than %s: run both together, watch the tilt", c.worked(), c.most()).by = c.load / c.limit
-			default:
-				found(c.rule, c.where, "%s, with the %s hoist alone: %s is more than %s", c.part, h.end(i), c.worked(), c.most()).by = c.load / c.limit
+			if c.over() {
+				f := found(c.rule, c.where, "%s", h.aloneWords(c, i, so))
+				f.of, f.by = c.part, c.load/c.limit
 			}
 		}
 		if s.lever <= within {
-			found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i)).by = -s.lever
+			f := found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
+			f.of, f.by = "balance", -s.lever
 		}
 		if j, pushed := h.alonePushed(i); pushed {
 			force := s.joints[j].Link
-			found("one_hoist_gear", where(joint(j), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force)).by = -force
+			f := found("one_hoist_gear", where(joint(j), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force))
+			f.of, f.by = "push", -force
 		}
 	}
+}
+
+// aloneWords say what one part holds with hoist i alone, and what to do so of a
+// hoist.
+func (h *hung) aloneWords(c aloneCheck, i int, so string) string {
+	if c.rule == "one_hoist" {
+		return fmt.Sprintf("alone it would hold %s, more than %s%s", c.worked(), c.most(), so)
+	}
+	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.part, h.end(i), c.worked(), c.most())
 }
 
 // alonePushed finds the joint whose link is pushed most with hoist i alone, of

@@ -64,6 +64,8 @@ type PointChange struct {
 	To         float64 `json:"to_kg"`
 	FromStatic float64 `json:"from_static_kg"`
 	ToStatic   float64 `json:"to_static_kg"`
+	FromMost   float64 `json:"from_most_kg"` // design load, at the lift or wherever it is most
+	ToMost     float64 `json:"to_most_kg"`
 	Moved      bool    `json:"moved"` // in plan or in height
 }
 
@@ -184,10 +186,11 @@ func (h *hung) placeWords() string {
 	return words
 }
 
-// A placed point is where a point is and what it carries.
+// A pointAt is where a point is and what it carries.
 type pointAt struct {
 	id                 string
 	left, down, height float64
+	most               float64 // design load, kg
 	Carried
 }
 
@@ -195,11 +198,11 @@ type pointAt struct {
 func (j *Job) pointsAt() (all []pointAt) {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
-			all = append(all, pointAt{p.ID, p.StageLeft, p.Downstage, p.PickHeight, p.Carried})
+			all = append(all, pointAt{p.ID, p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
 		}
 	}
 	for _, o := range j.Figures.Others {
-		all = append(all, pointAt{o.ID, o.StageLeft, o.Downstage, o.Height, o.Carried})
+		all = append(all, pointAt{o.ID, o.StageLeft, o.Downstage, o.Height, o.Design, o.Carried})
 	}
 	return all
 }
@@ -215,6 +218,11 @@ func (p pointAt) movedFrom(q pointAt) bool {
 	return math.Abs(p.left-q.left) > placeDust || math.Abs(p.down-q.down) > placeDust || math.Abs(p.height-q.height) > placeDust
 }
 
+func (p pointAt) loadedUnlike(q pointAt) bool {
+	unlike := func(a, b float64) bool { return math.Abs(a-b) > loadDust }
+	return unlike(p.Static, q.Static) || unlike(p.Design, q.Design) || unlike(p.most, q.most)
+}
+
 // comparePoints compares the points that both revisions have, and names the others.
 func (c *Changes) comparePoints() {
 	was := map[string]pointAt{}
@@ -227,8 +235,8 @@ func (c *Changes) comparePoints() {
 		switch {
 		case !both:
 			c.PointsAdded = append(c.PointsAdded, p.id)
-		case p.movedFrom(q) || math.Abs(p.Static-q.Static) > loadDust || math.Abs(p.Design-q.Design) > loadDust:
-			c.Points = append(c.Points, PointChange{p.id, q.Design, p.Design, q.Static, p.Static, p.movedFrom(q)})
+		case p.movedFrom(q) || p.loadedUnlike(q):
+			c.Points = append(c.Points, PointChange{p.id, q.Design, p.Design, q.Static, p.Static, q.most, p.most, p.movedFrom(q)})
 		}
 	}
 	for _, p := range c.old.pointsAt() {

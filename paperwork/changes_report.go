@@ -121,6 +121,15 @@ func (u units) differenceOf(from, to float64) string {
 	}
 }
 
+// mostWords say what a point carries at the most, where that is more than finished
+// in either revision: while it is being built, or with an unknown centre of gravity.
+func (u units) mostWords(p PointChange) string {
+	if p.FromMost <= p.From+loadDust && p.ToMost <= p.To+loadDust {
+		return ""
+	}
+	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.load(p.FromMost), u.load(p.ToMost), u.differenceOf(p.FromMost, p.ToMost))
+}
+
 func (c Changes) reportPoints(b *strings.Builder) {
 	u := c.new.unit()
 	for i, p := range c.Points {
@@ -132,6 +141,9 @@ func (c Changes) reportPoints(b *strings.Builder) {
 			moved = "; MOVED"
 		}
 		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.load(p.FromStatic), u.load(p.ToStatic), u.load(p.From), u.load(p.To), u.differenceOf(p.From, p.To), moved)
+		if most := u.mostWords(p); most != "" {
+			writeUnder(b, p.ID+": "+most)
+		}
 	}
 }
 

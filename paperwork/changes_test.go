@@ -113,7 +113,7 @@ func TestMovesGiveTheNewSchedule(t *testing.T) {
 		}
 		assert.Equal(t, []any{there.Stay, there.Added, there.Gone, there.CabinetsAdded, there.CabinetsGone}, []any{back.Stay, back.Gone, back.Added, back.CabinetsGone, back.CabinetsAdded}, "seed %d", seed)
 		for i, p := range there.Points {
-			assert.Equal(t, PointChange{p.ID, p.To, p.From, p.ToStatic, p.FromStatic, p.Moved}, back.Points[indexOf(back.Points, p.ID)], "seed %d: %d", seed, i)
+			assert.Equal(t, PointChange{p.ID, p.To, p.From, p.ToStatic, p.FromStatic, p.ToMost, p.FromMost, p.Moved}, back.Points[indexOf(back.Points, p.ID)], "seed %d: %d", seed, i)
 		}
 		assert.Len(t, back.Points, len(there.Points))
 	}

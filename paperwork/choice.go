@@ -54,6 +54,9 @@ func among(what, written string, known []string) (words []string, err error) {
 }
 
 func meantAmong(word string, known []string) string {
+	if word == "plan" {
+		return "the plan goes with points"
+	}
 	if meant := job.Near(word, known); meant != "" {
 		return "did you mean " + meant + "?"
 	}

@@ -55,7 +55,7 @@ func TestSwings(t *testing.T) {
 			notes := strings.Join(up.Cards[k].Notes, " ") // the card of lift k, counted from 1, is the one after the bar's
 			freed := stepsOf(down.Cards[len(tilts)-1-k])
 			if math.Abs(turn) < 0.0499 {
-				assert.NotContains(t, notes, "it swings")
+				assert.NotContains(t, notes, "may swing further")
 				assert.NotContains(t, freed, "hangs swings")
 				continue
 			}
@@ -66,7 +66,7 @@ func TestSwings(t *testing.T) {
 			if turn < 0 {
 				way, back = back, way
 			}
-			assert.Contains(t, notes, fmt.Sprintf("Joined and free it swings %.1f° %s", math.Abs(turn), way))
+			assert.Contains(t, notes, fmt.Sprintf("Joined and free it hangs %.1f° %s of that", math.Abs(turn), way))
 			assert.Contains(t, freed, fmt.Sprintf("what still hangs swings %.1f° %s", math.Abs(turn), back))
 			swings++
 		}
@@ -115,14 +115,18 @@ func TestCardsOfTheJob(t *testing.T) {
 				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
-				assert.Contains(t, stepsOf(card), "Link pins of "+cabinetsWords(span{first + 1, first + n - 1}))
+				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+cabinetsWords(span{first + 1, first + n - 1})+", as on the sheet of "+h.setName(k))
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}
 			assert.Equal(t, label, back.Joint.Hole.Label)
 			h.downCardOf(t, back, first, n)
 			if h.Dolly != nil && k < len(f.Lifts) {
-				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().length(*f.Lifts[k].PickClear-f.Lifts[k].Drop-h.Floor)+" above the floor")
+				clear := *f.Lifts[k].PickClear - f.Lifts[k].Drop
+				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().length(clear-h.Floor)+" above ")
+				if h.Floor != 0 {
+					assert.Contains(t, stepsOf(card), "above what dollies roll on (height "+h.unit().length(clear)+")")
+				}
 				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.unit().length(*f.Lifts[k].PickClear))
 			}
 			first += n
@@ -197,7 +201,7 @@ func (h *hung) downCardOf(t *testing.T, c layouts.Card, first, n int) {
 	assert.Equal(t, []string{count(links, "pin"), count(hinges, "pin")}, []string{counts["link pins in"], counts["hinge pins in"]})
 	steps := stepsOf(c)
 	if first > 1 {
-		_, release, _ := strings.Cut(steps, fmt.Sprintf("Joint above cabinet %d: hinge slack", first))
+		_, release, _ := strings.Cut(steps, fmt.Sprintf("Joint above cabinet %d: hinge and link slack", first))
 		owner := h.Cabinets[first-2]
 		if own := h.Cabinets[first-1]; own.HolesForJointAbove {
 			owner = own
@@ -234,14 +238,14 @@ func (h *hung) downCardOf(t *testing.T, c layouts.Card, first, n int) {
 
 // innerJoints are the joints within a set, as the sheet DOWN names them, and where
 // their pins go.
-var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0-9]+))?: link pins out, to (hole \S+|their truck hole), locked`)
+var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0-9]+))?, from the lowest up, each as it goes slack: link pins out, to (hole \S+|their truck hole), locked`)
 
 // TestAloneTable: each column is of its own hoist, in the order front, rear.
 func TestAloneTable(t *testing.T) {
 	tables := 0
 	eachFlown(t, 37_000, func(t *testing.T, h *hung, f StackFigures) {
 		for _, row := range h.aloneTable().Rows {
-			for i, says := range []string{row[1], row[3]} {
+			for i, says := range []string{row[1], row[4]} {
 				u, p := h.unit(), h.Picks[i]
 				switch row[0] {
 				case "cabinet 1 looks":

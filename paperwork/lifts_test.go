@@ -133,7 +133,12 @@ func TestWindowsWiden(t *testing.T) {
 // unknownJob is the job of centres that nobody knows.
 func unknownJob(t *testing.T) string {
 	t.Helper()
-	text, err := os.ReadFile("../testdata/jobs/unknown-centres.yaml")
+	return fileText(t, "../testdata/jobs/unknown-centres.yaml")
+}
+
+func fileText(t *testing.T, file string) string {
+	t.Helper()
+	text, err := os.ReadFile(file)
 	require.NoError(t, err)
 	return string(text)
 }
@@ -265,7 +270,7 @@ func TestAloneCells(t *testing.T) {
 	cell := func(yaml, row string, i int) string {
 		for _, r := range open(t, yaml).stacks[0].aloneTable().Rows {
 			if r[0] == row {
-				return r[1+2*i]
+				return r[1+3*i]
 			}
 		}
 		return ""

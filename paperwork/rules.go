@@ -25,6 +25,7 @@ type Finding struct {
 	Where string `json:"where"`
 	Says  string `json:"says"`
 
+	of string  // which part, where a rule has several at one place
 	by float64 // how far past its limit, among findings of one rule at one place
 }
 

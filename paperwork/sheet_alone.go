@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -40,7 +41,7 @@ func (h *hung) aloneTable() layouts.AloneTable {
 func (h *hung) bothEnds(of string, at func(i int) (says, used string)) []string {
 	front, usedFront := at(0)
 	rear, usedRear := at(1)
-	return []string{of, front, usedFront, rear, usedRear}
+	return []string{of, front, usedFront, "", rear, usedRear}
 }
 
 // aloneCell writes one check.
@@ -49,45 +50,68 @@ func (h *hung) aloneCell(c aloneCheck) (says, used string) {
 	if k, _, found := strings.Cut(c.where, ", "); found {
 		at = k + ": "
 	}
-	switch {
-	case c.limit == 0:
-		return at + c.worked() + ". NOT CHECKED: no rating given", "-"
-	case c.over():
-		return at + c.worked() + ", MORE THAN " + c.most(), percent(c.load / c.limit)
+	if c.limit == 0 {
+		return at + c.worked() + ". NOT CHECKED: no rating given", "not rated"
 	}
-	return at + c.worked() + " of " + c.most(), percent(c.load / c.limit)
+	says = at + c.worked() + " of " + c.most()
+	if c.over() {
+		says = at + c.worked() + ", MORE THAN " + c.most()
+	}
+	if joints := h.unratedJoints(); at != "" && joints != "" {
+		says += ". NOT CHECKED: " + jointsWord(joints) + ", not rated"
+	}
+	return says, percent(c.load / c.limit)
 }
 
 // swungAim is what the stack looks like from pick i alone.
 func (h *hung) swungAim(i int) (says, used string) {
 	from, to := h.over(func(v *hung) float64 { return v.swung[i].poses[0].Aim })
 	says = h.unit().between(from, to, aim)
-	if l := h.Bar.TiltLimit; l != nil && (h.swung[i].tilt > l.Down+within || -h.swung[i].tilt > l.Up+within) {
-		says += fmt.Sprintf("; bar %s, PAST its limit", aim(h.swung[i].tilt))
+	least, most := h.over(func(v *hung) float64 { return v.swung[i].tilt })
+	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+within || -least > l.Up+within) {
+		says += fmt.Sprintf("; bar %s, PAST its limit", h.unit().between(least, most, aim))
 	}
-	if h.swung[i].lever <= within {
+	if lever, _ := h.over(func(v *hung) float64 { return v.swung[i].lever }); lever <= within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
 	}
 	return says, ""
 }
 
-// mostPushed is the link that is pushed most with pick i alone.
+// mostPushed is the link that is pushed most with pick i alone: of those that may
+// only be pulled, if there is one.
 func (h *hung) mostPushed(i int) (says, used string) {
-	worst, at := -alike, -1
-	for _, v := range h.ways() {
-		for k, j := range v.swung[i].joints {
-			if j.Link < worst {
-				worst, at = j.Link, k
+	for _, may := range []bool{false, true} {
+		worst, at := -alike, -1
+		for _, v := range h.ways() {
+			for k, j := range v.swung[i].joints {
+				if j.Link < worst && h.mayPush(k) == may {
+					worst, at = j.Link, k
+				}
 			}
 		}
+		switch {
+		case at >= 0 && may:
+			return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(worst)), ""
+		case at >= 0:
+			return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(worst)), ""
+		}
 	}
-	switch {
-	case at < 0:
-		return "none", ""
-	case h.mayPush(at):
-		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(worst)), ""
+	return "none", ""
+}
+
+// unratedJoints lists the joints whose pins have no rating, and "" where all have.
+func (h *hung) unratedJoints() string {
+	var runs []string
+	for k := 0; k < len(h.Cabinets); k++ {
+		from := k
+		for k < len(h.Cabinets) && h.ratings(k) == nil {
+			k++
+		}
+		if k > from {
+			runs = append(runs, jointRun(from+1, k))
+		}
 	}
-	return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(worst)), ""
+	return strings.Join(runs, ", ")
 }
 
 // outOfStep is how soon the aim is off when hoist i runs on and the other stands.
@@ -97,7 +121,7 @@ func (h *hung) outOfStep(i int) (says, used string) {
 		return "if it runs on alone: speed " + notGiven, ""
 	}
 	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, radians(stepsApart), speed)
-	return fmt.Sprintf("after %s s if it runs on alone at %s", fixed(s, 1), h.unit().pace(speed)), ""
+	return fmt.Sprintf("after %s s if it runs on alone at %s", fixed(math.Floor(s*10)/10, 1), h.unit().pace(speed)), ""
 }
 
 // aloneOver names what could not hold the stack on hoist i alone, of some parts.

@@ -23,6 +23,9 @@ func (c Changes) sheet() (layouts.Changes, error) {
 		if p.Moved {
 			moved = "MOVED: see POINTS"
 		}
+		if most := u.mostWords(p); most != "" {
+			moved += "; " + most
+		}
 		s.Points = append(s.Points, []string{p.ID, u.load(p.FromStatic), u.load(p.ToStatic), u.load(p.From), u.load(p.To), u.differenceOf(p.From, p.To), moved})
 	}
 	return s, err

@@ -58,7 +58,7 @@ func (j *Job) cover() layouts.Cover {
 func (j *Job) aloneWords() string {
 	var ids []string
 	for _, h := range j.stacks {
-		if h.aloneShort() != "" {
+		if !h.held() && h.aloneShort() != "" {
 			ids = append(ids, h.ID)
 		}
 	}

@@ -11,11 +11,11 @@ import (
 // and what is done at each joint. The order at a joint: common practice.
 func (h *hung) downSheet() layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.headOf("Coming down"), Ruler: layouts.Ruler{Imperial: h.job.Imperial},
-		Says: []string{"The lifts in reverse, from the lowest " + h.oneSet() + " up. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords()},
+		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.headOf("Coming down"),
+		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords() + " " + h.heightWords() + h.betweenWords()},
 		Stop: []string{
 			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",
-			"Raise or lower until the hook reads what it should; then the hinge moves by hand and pins come out by hand. If not, find out why before anyone goes on.",
+			"Raise or lower until the hook reads what it should. A reading alone does not unload a joint: hinge and link have to move by hand, and pins to come out by hand. If not, find out why before anyone goes on.",
 		},
 	}
 	for k := len(h.Sets) - 1; k >= 0; k-- {
@@ -24,19 +24,11 @@ func (h *hung) downSheet() layouts.Sequence {
 	return s
 }
 
-// oneSet is what a set is called in general.
-func (h *hung) oneSet() string {
-	if h.hasDollies() {
-		return "dolly"
-	}
-	return "cabinet"
-}
-
 // downCard is the release of set k, counted from 0.
 func (h *hung) downCard(k int) layouts.Card {
 	kg, _ := h.setMass(k)
 	s := span{h.first(k) + 1, h.first(k) + h.Sets[k]}
-	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().load(kg)}, Joint: h.cardJoint(k), View: h.viewOf(h.joined(k)),
+	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
 }
 
@@ -57,21 +49,42 @@ func (h *hung) downWarnings(k int) []string {
 
 // downSteps are what to do to release set k, counted from 0.
 func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
+	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
+	hook := "the hook reads what it should"
+	if len(h.Picks) == 2 {
+		hook = "both hooks read what they should"
+	}
 	if k == len(h.lifts) {
-		steps = append(steps, layouts.Do{Says: "Weight on the hoist (motor): read. Then the secondary comes off, if there is one."})
-		if len(h.Picks) == 2 {
-			steps[0].Says = "Weight on both hoists (motors): read. Then the secondary comes off, if there is one."
-		}
+		add(false, "Weight on the hoist (motor): read. "+h.secondaryOff())
 	}
-	under := fmt.Sprintf("Roll %s in, castors locked. Lower%s until it carries %s and the hook reads what it should. Stop.", h.setName(k), h.together(), cabinetsWords(s))
-	if !h.hasDollies() {
-		under = fmt.Sprintf("Lower%s until all of it stands on the floor and the hook reads what it should. Stop.", h.together())
+	if h.hasDollies() {
+		add(true, fmt.Sprintf("Nobody below. Lower%s%s. Roll %s in, castors locked.", h.together(), h.dollyHeight(), h.setName(k)))
 	}
-	steps = append(steps, layouts.Do{Says: under, Strong: true})
+	add(false, fmt.Sprintf("Lower until cabinet %d stands on %s, then go on as its maker says.", s.to, h.standsOn(k)))
 	for _, run := range h.truckRuns(span{s.from + 1, s.to}) {
-		steps = append(steps, layouts.Do{Says: fmt.Sprintf("%s above %s: %s.", jointWord(run.to-run.from+1), cabinetsWords(run), h.truckWords(run.from))})
+		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.to-run.from+1), cabinetsWords(run), h.truckWords(run.from)))
 	}
-	return append(steps, layouts.Do{Says: h.releaseWords(k, s.from), Strong: true}, layouts.Do{Says: h.freeWords(k)})
+	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), cabinetsWords(s), hook))
+	add(true, h.releaseWords(k, s.from))
+	add(false, h.freeWords(k))
+	return steps
+}
+
+// secondaryOff says what comes off once the weight is on the hoists.
+func (h *hung) secondaryOff() string {
+	if h.Secondary == nil {
+		return "Then a secondary comes off, if there is one."
+	}
+	return "Then the secondary comes off: " + h.Secondary.What + "."
+}
+
+// dollyHeight says how high the lowest corner has to stay for a dolly to roll in
+// below all that hangs, where its type is named.
+func (h *hung) dollyHeight() string {
+	if h.Dolly == nil {
+		return ""
+	}
+	return ": lowest corner " + h.aboveFloor(h.Dolly.DeckHeight+h.job.Practice.Clearance)
 }
 
 func jointWord(n int) string {
@@ -86,11 +99,11 @@ func (h *hung) releaseWords(k, n int) string {
 	if k == 0 && h.start == nil {
 		return "Chain slack, hook off. The bar stays pinned to it until it is lifted off by hand or fork."
 	}
-	pins := "link pins out, back into their holes, locked"
+	pins := "link pins out, back into the bar's own holes, locked"
 	if n > 1 {
 		pins = h.truckWords(n)
 	}
-	return fmt.Sprintf("Joint above cabinet %d: hinge slack, try by hand. Then %s. Then hinge pins out, back into the cabinet.", n, pins)
+	return fmt.Sprintf("Joint above cabinet %d: hinge and link slack, try both by hand. Then %s. Then hinge pins out, back into the cabinet.", n, pins)
 }
 
 // truckWords say where the link pins of the joint above cabinet n go for the truck.
@@ -114,11 +127,11 @@ func (h *hung) freeWords(k int) string {
 
 // freedWords say how far the flown part swings when set k, counted from 0, is off it.
 func (h *hung) freedWords(k int) string {
-	turn := -h.swing(k)
-	if angle(turn) == angle(0) || len(h.Picks) == 2 {
+	words := h.swingOf(k, -1)
+	if words == "" {
 		return "what still hangs keeps its aim"
 	}
-	return "what still hangs swings " + turnWords(turn) + ", hands off"
+	return "what still hangs swings " + words + ", or further if the dolly held it elsewhere, hands off"
 }
 
 // downReads are what the hooks should read with set k hanging and with it on its

@@ -17,7 +17,7 @@ func (h *hung) startCard() layouts.Card {
 	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: aim(0), May: aimsFrom(-off, off)})
 	c.View = h.viewOf(*h.start)
 	c.Says = []string{"alone, level", h.unit().load(h.start.centre.Mass)}
-	c.Steps = []layouts.Do{{Says: h.hookOn()}, {Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true}}
+	c.Steps = append(h.tieSteps(), layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})
 	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
 	return c
 }
@@ -25,15 +25,23 @@ func (h *hung) startCard() layouts.Card {
 // pinnedStart is the first moment of a bar that is not lifted alone.
 func (h *hung) pinnedStart(c layouts.Card) layouts.Card {
 	c.Says, c.Joint = []string{"on " + h.setName(0)}, h.cardJoint(0)
-	c.Steps = []layouts.Do{{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", h.setName(0), h.Cabinets[0].Hole.Label)},
-		{Says: h.hookOn()}, {Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true}}
+	c.Steps = append(h.tieSteps(), layouts.Do{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", h.setName(0), h.Cabinets[0].Hole.Label)},
+		layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
 	if len(h.Picks) == 2 {
-		c.Steps[2].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."
+		c.Steps[len(c.Steps)-1].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."
 		c.Warnings = []string{"Do not lift the bar alone: from these pick holes it does not hang level by itself."}
 	}
 	c.Reads = h.slackReads()
 	c.Notes = []string{fmt.Sprintf("Down from here: chain slack, hook off; the bar stays pinned to %s.", h.setName(0))}
 	return c
+}
+
+// tieSteps say what is tied to the bar before its first reading, which counts it.
+func (h *hung) tieSteps() []layouts.Do {
+	if tied := h.tiedTo(0, 0); tied != "" {
+		return []layouts.Do{{Says: "Tied to the bar first, and in all readings: " + tied + "."}}
+	}
+	return nil
 }
 
 // startReadings are of the bar alone.

@@ -14,7 +14,7 @@ import (
 func (h *hung) liftSheet() layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.headOf("Going up, lift by lift"),
-		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords() + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + h.steerWords()},
+		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords() + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + h.steerWords() + h.betweenWords()},
 		Stop:  h.stopWords(),
 		Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Cards: []layouts.Card{h.startCard()},
 		Alone: h.aloneTable(),
@@ -40,7 +40,11 @@ func (h *hung) heightWords() string {
 	if h.Floor == 0 {
 		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.job.HeightsFrom)
 	}
-	return fmt.Sprintf("Heights above %s; dollies roll at %s.", h.job.HeightsFrom, h.unit().length(h.Floor))
+	way := "above"
+	if h.Floor < 0 {
+		way = "below"
+	}
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.job.HeightsFrom, h.unit().length(math.Abs(h.Floor)), way)
 }
 
 // headOf is the head of a stack's sheet, with what the sheet is of.
@@ -48,6 +52,15 @@ func (h *hung) headOf(what string) layouts.Head {
 	head := h.head()
 	head.Says = what + " · " + head.Says
 	return head
+}
+
+// betweenWords say why figures lie between two, where a centre of gravity is not
+// known.
+func (h *hung) betweenWords() string {
+	if types := h.unknown(); len(types) > 0 {
+		return " " + h.unknownWords(types) + "."
+	}
+	return ""
 }
 
 // steerWords ask who steers a stack that hangs from one hook.
@@ -113,7 +126,13 @@ func fromTo(a, b string) string {
 }
 
 // aimsFrom writes what an aim may lie between.
-func aimsFrom(from, to float64) string { return fromTo(aim(from), aim(to)) }
+func aimsFrom(from, to float64) string {
+	a, b := aim(from), aim(to)
+	if s := fromTo(a, b); s != a+" to "+b {
+		return s
+	}
+	return "between " + a + " and " + b
+}
 
 // over returns the least and the most of a figure wherever unknown centres of
 // gravity lie.

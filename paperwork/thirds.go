@@ -69,7 +69,7 @@ func (h *hung) ways() []*hung { return append([]*hung{h}, h.corners...) }
 func (h *hung) takeWorst() {
 	for _, v := range h.corners {
 		v.check()
-		said := "if the centre of gravity that is not known lies " + v.third.name
+		said := v.third.ifSo()
 		h.holds = worse(h.holds, v.holds, said)
 		h.cautions = worse(h.cautions, v.cautions, said)
 		h.takeUses(v.uses, said)
@@ -82,12 +82,15 @@ func (t third) words() string {
 	return after("centre of gravity ", t.name)
 }
 
+// ifSo says where unknown centres of gravity have to lie for what is said.
+func (t third) ifSo() string { return "if the centre of gravity that is not known lies " + t.name }
+
 // worse adds to findings those that come up only elsewhere, and puts in the place
 // of one a worse one of its kind.
 func worse(found, elsewhere []Finding, said string) []Finding {
 	for _, f := range elsewhere {
 		f.Says += " (" + said + ")"
-		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where })
+		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where && old.of == f.of })
 		switch {
 		case i < 0:
 			found = append(found, f)

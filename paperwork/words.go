@@ -40,6 +40,9 @@ func (u units) also(kg float64) string {
 	if u.imperial {
 		return units{}.load(kg)
 	}
+	if s := u.force(kg * calc.G); kg < 0 && s != u.force(0) {
+		return "-" + s
+	}
 	return u.force(kg * calc.G)
 }
 
@@ -231,7 +234,7 @@ func radians(deg float64) float64 { return deg * math.Pi / 180 }
 // pace writes the speed of a hoist, given in metres a second, a minute.
 func (u units) pace(mPerS float64) string {
 	if u.imperial {
-		return trimmed(round(mPerS*60/(12*inchM), 1)) + " ft/min"
+		return trimmed(round(mPerS*60/(12*inchM), 2)) + " ft/min"
 	}
-	return trimmed(round(mPerS*60, 1)) + " m/min"
+	return trimmed(round(mPerS*60, 2)) + " m/min"
 }

@@ -97,13 +97,24 @@ type outlet struct {
 func (c *call) outlet() outlet {
 	name, given := c.flags["o"]
 	if !given {
-		name = strings.TrimSuffix(c.operand, filepath.Ext(c.operand)) + ".pdf"
+		name = strings.TrimSuffix(c.operand, filepath.Ext(c.operand)) + c.chosenSuffix() + ".pdf"
 	}
 	info, err := os.Stat(name)
 	if name == "-" || err == nil && c.stdout.info != nil && os.SameFile(info, c.stdout.info) {
 		return outlet{"standard output", c.stdout.info, c.stdout.terminal, c.stdout}
 	}
 	return fileOutlet(name)
+}
+
+// chosenSuffix tells a file of chosen sheets from that of the whole pack, which it
+// must not replace unasked: '-pins-SL'.
+func (c *call) chosenSuffix() (suffix string) {
+	for _, flag := range []string{"only", "stack"} {
+		if c.has(flag) {
+			suffix += "-" + strings.NewReplacer(",", "-", " ", "", "/", "", "\\", "").Replace(c.flags[flag])
+		}
+	}
+	return suffix
 }
 
 // fileOutlet is a file, which may be there already.

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"path/filepath"
 	"strings"
 
@@ -37,7 +38,7 @@ func (c *call) stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err 
 // one that the pack is made of.
 func clashes(stacks []stackFile, pack outlet, made []string) error {
 	for _, s := range stacks {
-		if strings.EqualFold(filepath.Base(s.name), filepath.Base(pack.name)) {
+		if s.sameAs(pack) {
 			return fmt.Errorf("%s is also the file of stack %s, since job.url has {stack}; name the pack otherwise with -o", pack.name, s.ID)
 		}
 		if err := s.clash(made); err != nil {
@@ -45,4 +46,13 @@ func clashes(stacks []stackFile, pack outlet, made []string) error {
 		}
 	}
 	return nil
+}
+
+// sameAs reports whether two places are one file, links and other spellings seen
+// through.
+func (out outlet) sameAs(other outlet) bool {
+	if out.info != nil && other.info != nil {
+		return os.SameFile(out.info, other.info)
+	}
+	return strings.EqualFold(filepath.Base(out.name), filepath.Base(other.name))
 }

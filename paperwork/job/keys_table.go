@@ -137,7 +137,7 @@ var hoistKeys = []Key{
 	{Path: "gear.hoists.*.chain_length", Kind: Length, Hint: largeLengths, Above: true, Max: 200, Need: Required, Meaning: "all of its chain"},
 	tally("gear.hoists.*.falls", 1, 8, Defaulted, "1", "falls of chain"),
 	size("gear.hoists.*.headroom", Required, "", "hook to hook, run right up"),
-	{Path: "gear.hoists.*.speed", Kind: Speed, Hint: speeds, Above: true, Max: 1, Need: Optional, Meaning: "of its hook, as it runs"},
+	{Path: "gear.hoists.*.speed", Kind: Speed, Hint: speeds, Min: 0.1 / 60, Max: 1, Need: Optional, Meaning: "of its hook, as it runs"},
 	words("gear.hoists.*.class", 48, Optional, "", "may it hold over people? in the shop's own words"),
 }
 

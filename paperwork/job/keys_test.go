@@ -81,7 +81,7 @@ func TestRanges(t *testing.T) {
 		"gear.bars.*.most.*":            "0 to 1000",
 		"gear.dollies.*.takes":          "1 to 40",
 		"gear.hoists.*.falls":           "1 to 8",
-		"gear.hoists.*.speed":           "above 0, at most 60 m/min",
+		"gear.hoists.*.speed":           "0.1 m/min to 60 m/min",
 		"gear.hoists.*.chain_mass":      "0 to 100 kg/m",
 		"gear.cabinets.*.splay_holes":   "1 to 60",
 		"stacks[].rigging_above.length": "0 to 200 m",

@@ -50,28 +50,52 @@ func (r *reader) twinOf(v *value, items []*value) *value {
 	if of.bad {
 		return nil
 	}
-	var ids []string
-	for _, other := range items {
-		id := other.word("id")
-		switch {
-		case id != of.text:
-			ids = append(ids, id)
-		case other == v:
-			r.at(of, "a stack is no twin of itself; name the other one")
-			return nil
-		case other.word("twin_of") == v.word("id"):
-			r.at(of, "%s and %s name each other; leave twin_of out of one that gives all", v.word("id"), of.text)
-			return nil
-		case other.field("twin_of") != nil:
-			r.at(of, "%s is itself a twin; write twin_of: %s", of.text, clipped(other.word("twin_of")))
-			return nil
-		default:
-			return other
+	other := called(items, of.text)
+	switch {
+	case other == nil:
+		r.at(of, "no stack has the id %q; %s", clipped(of.text), whatThereIs(of.text, otherIDs(items, v)))
+	case other == v:
+		r.at(of, "a stack is no twin of itself; name the other one")
+	case other.field("twin_of") == nil:
+		return other
+	default:
+		r.at(of, "%s is itself a twin; %s", of.text, rootOf(items, other))
+	}
+	return nil
+}
+
+// rootOf says which stack a twin of a twin has to name.
+func rootOf(items []*value, twin *value) string {
+	for range items {
+		next := called(items, twin.word("twin_of"))
+		if next == nil {
+			break
+		}
+		if twin = next; twin.field("twin_of") == nil {
+			return "write twin_of: " + twin.word("id")
 		}
 	}
-	ids = slices.DeleteFunc(ids, func(id string) bool { return id == v.word("id") })
-	r.at(of, "no stack has the id %q; %s", clipped(of.text), whatThereIs(of.text, ids))
+	return "leave twin_of out of the one that gives all"
+}
+
+// called returns the stack of an id, or nil.
+func called(items []*value, id string) *value {
+	for _, v := range items {
+		if id != "" && v.word("id") == id {
+			return v
+		}
+	}
 	return nil
+}
+
+// otherIDs are the ids of all stacks but one.
+func otherIDs(items []*value, but *value) (ids []string) {
+	for _, v := range items {
+		if id := v.word("id"); v != but && id != "" {
+			ids = append(ids, id)
+		}
+	}
+	return ids
 }
 
 // takeFromTwin gives a stack the keys of another that it does not give itself.

@@ -1,0 +1,95 @@
+package paperwork
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// aloneRow is a row of the table of one hoist alone: front, its use, rear, its use.
+func aloneRow(h *hung, of string) []string {
+	for _, r := range h.aloneTable().Rows {
+		if r[0] == of {
+			return []string{r[1], r[2], r[4], r[5]}
+		}
+	}
+	return nil
+}
+
+// TestUnratedJointsHideNothing: a joint without a rating hides no overloaded one, and
+// stands beside it as not checked.
+func TestUnratedJointsHideNothing(t *testing.T) {
+	j := openFile(t, "../testdata/jobs/unrated-joints-first.yaml")
+	assert.Equal(t, []string{"one_hoist_gear, joint 3, rear"}, found(j.Figures.Stacks[0].Holds))
+	row := aloneRow(j.stacks[0], "link pin")
+	assert.Contains(t, row[2], "joint 3: ")
+	assert.Contains(t, row[2], "MORE THAN 2.30 kN")
+	assert.Contains(t, row[2], "NOT CHECKED: joints 1, 2, not rated") // top on bar, top on top
+	assert.Equal(t, "1, 2", j.stacks[0].unratedJoints())
+	assert.Empty(t, open(t, plainJob).stacks[0].unratedJoints())
+	bare := open(t, edited(t, "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars", "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n", ""))
+	assert.Equal(t, "1 to 8", bare.stacks[0].unratedJoints())
+}
+
+// TestForbiddenPushFirst: a link that may not be pushed is told before one that is
+// pushed harder and may be.
+func TestForbiddenPushFirst(t *testing.T) {
+	h := openFile(t, "../testdata/jobs/two-pushed-links.yaml").stacks[0]
+	joints := h.swung[0].joints
+	require.Less(t, joints[0].Link, joints[2].Link)
+	require.Less(t, joints[2].Link, -alike)
+	assert.True(t, h.mayPush(0) && !h.mayPush(2))
+	assert.Equal(t, "joint 3: "+h.unit().force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
+}
+
+// TestTwoFindingsAtOnePlace: of two findings of one rule at one joint neither takes
+// the place of the other, wherever an unknown centre of gravity lies.
+func TestTwoFindingsAtOnePlace(t *testing.T) {
+	says := ""
+	for _, f := range openFile(t, "../testdata/jobs/pushed-and-overloaded.yaml").Figures.Stacks[0].Holds {
+		if f.Where == "joint 1, front" {
+			says += f.Says + "\n"
+		}
+	}
+	assert.Equal(t, 1, strings.Count(says, "hinge pin, with the front hoist alone"), says)
+	assert.Equal(t, 1, strings.Count(says, "link, with the front hoist alone: pushed"), says)
+}
+
+// TestLimitsOfUnknownCentres: one hoist alone is held against the bar's tilt limit
+// wherever an unknown centre of gravity lies, and says where it has to lie for the
+// worst.
+func TestLimitsOfUnknownCentres(t *testing.T) {
+	yaml := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
+	h := open(t, yaml).stacks[1]
+	least, most := h.over(func(v *hung) float64 { return -v.swung[0].tilt })
+	require.Greater(t, degrees(most-least), 1.0)
+	for limit, past := range map[float64]bool{degrees(least) - 0.5: true, degrees(most) - 0.1: true, degrees(most) + 0.1: false} {
+		with := strings.Replace(yaml, "up: 60 deg", "up: "+fixed(limit, 2)+" deg", 1)
+		assert.Equal(t, past, strings.Contains(aloneRow(open(t, with).stacks[1], "cabinet 1 looks")[0], "PAST its limit"), "%g°", limit)
+	}
+	rated := open(t, strings.Replace(yaml, "gear:\n", "gear:\n", 1)).stacks[1]
+	assert.Contains(t, strings.Join(aloneRow(rated, "hinge pin"), " ")+strings.Join(aloneRow(rated, "link pin"), " "), "if the centre of gravity that is not known lies")
+}
+
+// TestChangedAtALift: a load that is another one only while the stack is being built
+// is a change that the venue has to accept.
+func TestChangedAtALift(t *testing.T) {
+	file := "../testdata/jobs/lift-loads-more.yaml"
+	old := openFile(t, file)
+	require.NotEmpty(t, old.Figures.Stacks[0].Points[0].Most.Where)
+	yaml := strings.Replace(fileText(t, file), "    dolly: dolly\n", "    dolly: dolly\n    sets: [6, 6]\n", 1)
+	c := Compare(old, open(t, yaml))
+	require.Len(t, c.Points, 1)
+	p := c.Points[0]
+	assert.Equal(t, "SL-front", p.ID)
+	assert.InDelta(t, p.From, p.To, 1e-9, "finished it carries the same")
+	assert.Greater(t, math.Abs(p.ToMost-p.FromMost), 1.0)
+	text, err := c.Report()
+	require.NoError(t, err)
+	flat := strings.Join(strings.Fields(text), " ")
+	assert.Contains(t, flat, "SL-front: at the most, at a lift, design "+units{}.load(p.FromMost)+", now "+units{}.load(p.ToMost))
+	assert.Contains(t, flat, "Ask the venue again, before it flies: point SL-front.")
+}
