@@ -59,8 +59,7 @@ func kindOf(t *testing.T, j *Job, words []layouts.Mark) (kind, stack string) {
 func TestChosenSheets(t *testing.T) {
 	r := rand.New(rand.NewSource(4))
 	for name, j := range readJobs(t) {
-		whole, err := j.Draw()
-		require.NoError(t, err)
+		whole, _ := paperOf(t, j)
 		pages := byPage(whole.Marks)
 		for range 3 {
 			var only, stacks []string
@@ -145,8 +144,7 @@ func TestStackPapers(t *testing.T) {
 		papers, err := j.DrawStacks()
 		require.NoError(t, err)
 		assert.Equal(t, strings.Contains(j.job.URL, "{stack}"), j.TellsStacksApart(), name)
-		whole, err := j.Draw()
-		require.NoError(t, err)
+		whole, _ := paperOf(t, j)
 		pages := byPage(whole.Marks)
 		for _, p := range papers {
 			for n, ink := range byPage(p.Marks) {

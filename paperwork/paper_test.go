@@ -47,9 +47,22 @@ func contents(t *testing.T, pdf []byte) (pages []string) {
 	return pages
 }
 
+// Pages that many tests read are taken apart once, up to so many.
+var pagesRead = map[string][]word{}
+
+const readMost = 2000
+
 // wordsOn reads the texts of one page in the order they were set. A character
 // of the embedded font is two bytes, its UTF-16 unit.
 func wordsOn(page string) (words []word) {
+	if had, ok := pagesRead[page]; ok {
+		return had
+	}
+	defer func() {
+		if len(pagesRead) < readMost {
+			pagesRead[page] = words
+		}
+	}()
 	pt := 0.0
 	for _, m := range texts.FindAllStringSubmatch(page, -1) {
 		if m[1] != "" {

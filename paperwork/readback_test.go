@@ -17,9 +17,24 @@ import (
 // The paper is read back here: what the texts and codes of a pack say must be
 // what the job and its figures say.
 
+// The jobs that many tests read, and what is drawn of them, are made once: no test
+// changes them.
+var (
+	jobsRead = map[string]*Job{}
+	drawn    = map[*Job]drawnPack{}
+)
+
+type drawnPack struct {
+	paper layouts.Paper
+	pages []string
+}
+
 // readJobs are the examples and a few random jobs.
 func readJobs(t *testing.T) map[string]*Job {
 	t.Helper()
+	if len(jobsRead) > 0 {
+		return jobsRead
+	}
 	jobs := map[string]*Job{}
 	for _, name := range examples {
 		jobs[name] = openFile(t, "../examples/"+name+".yaml")
@@ -27,15 +42,24 @@ func readJobs(t *testing.T) map[string]*Job {
 	for seed := range int64(40) {
 		jobs[fmt.Sprintf("seed %d", seed)] = open(t, gamble(1000+seed).job())
 	}
+	jobsRead = jobs
 	return jobs
 }
 
 func paperOf(t *testing.T, j *Job) (layouts.Paper, []string) {
 	t.Helper()
+	if d, ok := drawn[j]; ok {
+		return d.paper, d.pages
+	}
 	paper, err := j.Draw()
 	require.NoError(t, err)
 	pages := contents(t, paper.PDF)
 	require.Len(t, pages, paper.Pages)
+	for _, read := range jobsRead {
+		if read == j {
+			drawn[j] = drawnPack{paper, pages}
+		}
+	}
 	return paper, pages
 }
 
