@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts"
 )
 
 // The pack seen by other programs: .ci/run installs them and sets
@@ -120,29 +122,40 @@ func overlaps(t *testing.T, page string, words [][4]float64, says []string) {
 func TestPhonesReadCodes(t *testing.T) {
 	for file, j := range packs(t) {
 		paper, _ := paperOf(t, j)
-		stem := strings.TrimSuffix(file, ".pdf")
-		want, pages := map[string]int{}, map[int]bool{}
-		for _, m := range paper.Marks {
-			if m.Kind != "code" {
-				continue
+		t.Run(filepath.Base(file), func(t *testing.T) {
+			t.Parallel()
+			want, got := map[string]int{}, map[string]int{}
+			for page, codes := range codesByPage(paper) {
+				image := pictureOf(t, file, page)
+				for _, code := range readCodes(t, image) {
+					got[code]++
+				}
+				for _, code := range codes {
+					want[code]++
+				}
 			}
-			if want[m.Text]++; !pages[m.Page] {
-				n := fmt.Sprint(m.Page)
-				tool(t, "pdftoppm", "-r", "150", "-gray", "-png", "-f", n, "-l", n, file, stem)
-			}
-			pages[m.Page] = true
-		}
-		images, err := filepath.Glob(stem + "-*.png")
-		require.NoError(t, err)
-		require.Len(t, images, len(pages))
-		got := map[string]int{}
-		for _, image := range images {
-			for _, code := range readCodes(t, image) {
-				got[code]++
-			}
-		}
-		assert.Equal(t, want, got, file)
+			assert.Equal(t, want, got)
+		})
 	}
+}
+
+// codesByPage are the texts of the codes of every page that has one.
+func codesByPage(paper layouts.Paper) map[int][]string {
+	codes := map[int][]string{}
+	for _, m := range paper.Marks {
+		if m.Kind == "code" {
+			codes[m.Page] = append(codes[m.Page], m.Text)
+		}
+	}
+	return codes
+}
+
+// pictureOf draws one page of a file as a phone sees it.
+func pictureOf(t *testing.T, file string, page int) string {
+	t.Helper()
+	stem, n := filepath.Join(t.TempDir(), "page"), fmt.Sprint(page)
+	tool(t, "pdftoppm", "-r", "150", "-gray", "-png", "-singlefile", "-f", n, "-l", n, file, stem)
+	return stem + ".png"
 }
 
 // readCodes reads the codes of one image; a page without codes has none.
