@@ -84,6 +84,7 @@ func Compare(old, new *Job) Changes {
 		CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{}, Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
 		Old: old.job.Fingerprint, New: new.job.Fingerprint, old: old, new: new}
 	c.compareJobs()
+	c.compareGear()
 	for _, h := range new.stacks {
 		was := old.stack(h.ID)
 		if was == nil {

@@ -32,7 +32,7 @@ func (c Changes) venueWords() []string {
 		switch {
 		case o.Stack != "" && slices.Contains(ofVenue, o.What):
 			again = append(again, o.What+" of "+o.Stack)
-		case o.Stack == "" && slices.Contains(ofVenueJob, o.What):
+		case o.Stack == "" && (slices.Contains(ofVenueJob, o.What) || strings.HasPrefix(o.What, figuresOf)):
 			again = append(again, o.What)
 		}
 	}
