@@ -11,8 +11,8 @@ const (
 	readBox    = 14.0
 )
 
-// Columns of what to read; the box takes what is left.
-var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}}
+// Columns of what to read; the last one is a box for the pen.
+var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}, {"you read", readBox, false}}
 
 // card is one moment of a sequence, whole on one page; its view has a width and a
 // scale.
@@ -58,23 +58,23 @@ func (c *canvas) which(v Card) piece {
 		if v.Joint != nil {
 			c.cardJoint(box{room.x, room.y + top, room.w - 1, joint}, *v.Joint)
 		}
-		y = room.y + top + joint
-		half := (room.w - 1) / 2
-		c.text(room.x, y+3, small, "time")
-		c.text(room.x+half, y+3, small, "initials")
-		c.rect(box{room.x, y + 4, half - 1, 7}, solid, white)
-		c.rect(box{room.x + half, y + 4, half - 1, 7}, solid, white)
+		c.whenAndWho(room.x, room.y+top+joint, (room.w-1)/2)
 	}}
+}
+
+// whenAndWho draws two boxes for the pen side by side, each in a room so wide.
+func (c *canvas) whenAndWho(x, y, w float64) {
+	c.text(x, y+3, small, "time")
+	c.text(x+w, y+3, small, "initials")
+	c.rect(box{x, y + 4, w - 1, 7}, solid, white)
+	c.rect(box{x + w, y + 4, w - 1, 7}, solid, white)
 }
 
 // cardJoint draws a joint as a small tab that straddles the line between two
 // bodies.
 func (c *canvas) cardJoint(room box, j CardJoint) {
 	const tall = 7.0
-	t := c.tabsFor(9, 5.5, small, []Hole{j.Hole})
-	for digit := 5.0; t.width() > room.w-9 && digit >= 3; digit -= 0.5 {
-		t = c.tabsFor(9, digit, small, []Hole{j.Hole})
-	}
+	t := c.tabWithin(room.w-9, 9, 5.5, j.Hole)
 	c.rect(box{room.x, room.y + 1, room.w, tall}, solid, white)
 	c.rect(box{room.x, room.y + 1 + tall, room.w, tall}, solid, white)
 	c.text(room.x+1.5, room.y+1+tall/2+1, textB, j.Above)
@@ -111,17 +111,11 @@ func (c *canvas) reads(reads []Read) piece {
 		row := c.readLine(r)
 		rows, h = append(rows, row), h+row.h
 	}
-	if len(reads) == 0 {
-		h = 0
-	}
 	return piece{h: h, draw: func(c *canvas, room box) {
 		x := room.x
 		for _, col := range readColumns {
 			c.text(x, room.y+3, small, col.head)
 			x += col.w
-		}
-		if len(rows) > 0 {
-			c.text(x, room.y+3, small, "you read")
 		}
 		y := room.y + 4.5
 		for _, row := range rows {

@@ -6,10 +6,10 @@ type Changes struct {
 	Says     string // 'REV A 3f9a1c07, now REV B …'
 	Warnings []string
 	Stacks   []ChangedStack
-	Points   [][]string
+	Points   [][]string // id, static was and now, design was and now, by how much, place
 	Job      []string
-	Venue    []string
-	Paper    []string
+	Venue    []string // what it has to accept anew
+	Paper    []string // what to bin and to print again
 	Closing  string // '5 joints move (10 pins), 11 stay.'
 }
 
@@ -124,7 +124,7 @@ func (c *canvas) changedHeads(room box) {
 	y := room.bottom() - 1
 	c.text(room.x+changeOld, y, small, "was in hole")
 	c.text(room.x+changeOld+changeRoom, y, smallB, "goes to hole")
-	x := room.right() - 4*changeTick - 3
+	x := changeTicks(room)
 	c.text(x-24, y, small, "on")
 	c.text(x, y, small, "moved")
 	c.text(x+2*changeTick+3, y, small, "checked")
@@ -137,18 +137,12 @@ func (c *canvas) changedJoint(j ChangedJoint) piece {
 	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
 	return piece{h: h, draw: func(c *canvas, room box) {
 		y := room.y + h/2
-		ticks := room.right() - 4*changeTick - 3
+		ticks := changeTicks(room)
 		c.line(room.x, y, ticks-28, y, solid)
 		c.text(room.x+1, y-2, section, j.Above)
 		c.text(room.x+1, y+6, section, j.Below)
 		c.lines(room.x+12, y+4, small, name)
-		old, next := c.changeTabs(j.From), c.changeTabs(j.To)
-		at := room.x + changeOld
-		c.round(box{at, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
-		c.label(at+(old.width()-old.whole-old.rest-old.splay)/2+old.whole, y+old.digit/2, old.digit, j.From.Label)
-		c.line(at-1, y+changeTab/2, at+old.width()+1, y-changeTab/2, heavy)
-		c.arrow(at+old.width()+2, room.x+changeOld+changeRoom-2, y, 2.5)
-		c.tab(room.x+changeOld+changeRoom, y, next, j.To)
+		c.changedHoles(room.x+changeOld, y, j)
 		c.text(ticks-24, y+1.5, textB, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
@@ -157,11 +151,16 @@ func (c *canvas) changedJoint(j ChangedJoint) piece {
 	}}
 }
 
-// changeTabs measures a tab for one hole; a wide label is set less tall.
-func (c *canvas) changeTabs(h Hole) tabStyle {
-	for digit := changeDigit; ; digit -= 0.5 {
-		if t := c.tabsFor(changeTab, digit, small, []Hole{h}); t.width() <= changeRoom-9 || digit <= 3 {
-			return t
-		}
-	}
+// changeTicks is where the boxes of a joint begin, two a side.
+func changeTicks(room box) float64 { return room.right() - 4*changeTick - 3 }
+
+// changedHoles draws the old hole struck through, and an arrow to the new one.
+func (c *canvas) changedHoles(x, y float64, j ChangedJoint) {
+	fit := func(h Hole) tabStyle { return c.tabWithin(changeRoom-9, changeTab, changeDigit, h) }
+	old, next := fit(j.From), fit(j.To)
+	c.round(box{x, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
+	c.label(x+(old.width()-old.whole-old.rest-old.splay)/2+old.whole, y+old.digit/2, old.digit, j.From.Label)
+	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
+	c.arrow(x+old.width()+2, x+changeRoom-2, y, 2.5)
+	c.tab(x+changeRoom, y, next, j.To)
 }

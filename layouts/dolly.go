@@ -122,10 +122,15 @@ func (c *canvas) dollyRows(room box, d Dolly) {
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
 func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
 
+// besideTabs is what the widest tab there may be leaves a box of its cabinet.
+func (c *canvas) besideTabs(d Dolly, w float64) float64 {
+	return boxesWidth(w) - c.dollyTabs(d, dollyRow).width()
+}
+
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
 func (c *canvas) firstFits(d Dolly, w float64) bool {
-	return c.width(small, d.First) < boxesWidth(w)-numberWidth-8-c.dollyTabs(d, dollyRow).width()
+	return c.width(small, d.First) < c.besideTabs(d, w)-numberWidth-8
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
@@ -141,41 +146,6 @@ func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
 		}
 	}
 	return c.tabsFor(min(digit+2.4, row-0.4), digit, textB, holes)
-}
-
-// barHeight is the height of what the first joint hangs from.
-func (c *canvas) barHeight(d Dolly, w float64) float64 {
-	switch {
-	case len(d.Picks) == 0:
-		return 11.5 + max(float64(len(c.aboveLines(d, w))-2), 0)*textB.lead()
-	case c.picksInLine(d, w):
-		return pickBar
-	}
-	return pickBar*float64(len(d.Picks)) + dollyMost/2 + 1
-}
-
-// aboveLines are what the first joint hangs from, beside the widest tab there may be.
-func (c *canvas) aboveLines(d Dolly, w float64) []string {
-	return c.wrap(textB, boxesWidth(w)-12-c.dollyTabs(d, dollyRow).width(), d.Above)
-}
-
-// dollyBar draws what the first joint hangs from: on the first dolly the bar
-// with its pick holes, as tall as the holes of the joints.
-func (c *canvas) dollyBar(b box, w float64, d Dolly) {
-	c.rect(b, solid, grey)
-	if len(d.Picks) == 0 {
-		c.lines(b.x+4, b.y+5.4, textB, c.aboveLines(d, w))
-		return
-	}
-	at := spot{b.x + 4, b.y}
-	for _, p := range d.Picks {
-		c.pickHole(at, p)
-		if c.picksInLine(d, w) {
-			at.x += c.pickWidth(p)
-		} else {
-			at.y += pickBar
-		}
-	}
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.
@@ -209,8 +179,7 @@ func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
 
 // dollyNames measures the names beside the widest tab there may be.
 func (c *canvas) dollyNames(d Dolly, w float64) names {
-	boxW := boxesWidth(w)
-	return c.namesFor(d.Rows, text, boxW-numberWidth-8-c.dollyTabs(d, dollyRow).width(), 2)
+	return c.namesFor(d.Rows, text, c.besideTabs(d, w)-numberWidth-8, 2)
 }
 
 // dollyRow draws one cabinet.

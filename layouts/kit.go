@@ -35,23 +35,32 @@ func (v Kit) pages(c *canvas) []page {
 	for _, s := range v.Says {
 		pieces = append(pieces, c.words(text, s, 1))
 	}
-	columns := c.rest(kitColumns)
-	var rows []piece
-	for _, g := range v.Groups {
+	pieces = append(pieces, c.goods(v.Groups)...)
+	pieces = append(pieces, c.gap(2), c.words(textB, v.Total, 1), c.heading("Dollies for the truck"))
+	pieces = append(pieces, c.trucks(v.Trucks)...)
+	pieces = append(pieces, c.gap(1), c.words(small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
+	return c.flowing("kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+}
+
+// goods is the table of all gear, sort by sort.
+func (c *canvas) goods(groups []KitGroup) []piece {
+	columns, rows := c.rest(kitColumns), []piece(nil)
+	for _, g := range groups {
 		rows = append(rows, c.groupName(g.Of))
 		for _, r := range g.Rows {
 			rows = append(rows, c.countedRow(columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
 		}
 	}
-	pieces = append(pieces, under(c.tableHead(columns), rows)...)
-	pieces = append(pieces, c.gap(2), c.words(textB, v.Total, 1), c.heading("Dollies for the truck"))
-	columns, rows = c.rest(truckColumns), nil
-	for _, t := range v.Trucks {
+	return under(c.tableHead(columns), rows)
+}
+
+// trucks is the table of loaded dollies.
+func (c *canvas) trucks(all []TruckRow) []piece {
+	columns, rows := c.rest(truckColumns), []piece(nil)
+	for _, t := range all {
 		rows = append(rows, c.countedRow(columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
 	}
-	pieces = append(pieces, under(c.tableHead(columns), rows)...)
-	pieces = append(pieces, c.gap(1), c.words(small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
-	return c.flowing("kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+	return under(c.tableHead(columns), rows)
 }
 
 // groupName stands over the rows of one sort.

@@ -45,7 +45,7 @@ type Read struct{ Of, Is, May string }
 type AloneTable struct {
 	Heading string
 	Views   []View
-	Rows    [][]string
+	Rows    [][]string // what, front and its use, "", rear and its use
 	Note    string
 }
 
@@ -89,13 +89,8 @@ type viewSize struct {
 // viewSize gives views more room where they would be too small to read, and the
 // largest scale at which every card's view fits its column.
 func (v Sequence) viewSize() (size viewSize) {
-	const small = 100 // 1:100, at which a cabinet is a few millimetres tall
-	var views []Elevation
-	for _, card := range v.Cards {
-		if card.View != nil {
-			views = append(views, *card.View)
-		}
-	}
+	const readable = 100 // 1:100, at which a cabinet is a few millimetres tall
+	views := v.views()
 	if len(views) == 0 {
 		return size
 	}
@@ -104,11 +99,21 @@ func (v Sequence) viewSize() (size viewSize) {
 		if size.scale == 0 || scale < size.scale {
 			size = viewSize{room[0], scale}
 		}
-		if scale <= small {
+		if scale <= readable {
 			break
 		}
 	}
 	return size
+}
+
+// views are the drawings of those cards that have one.
+func (v Sequence) views() (views []Elevation) {
+	for _, card := range v.Cards {
+		if card.View != nil {
+			views = append(views, *card.View)
+		}
+	}
+	return views
 }
 
 // stopBox is what to do when what is read is not what should be: its first line

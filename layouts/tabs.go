@@ -124,6 +124,16 @@ func (c *canvas) tabsFor(height, digit float64, beside face, holes []Hole) tabSt
 	return t
 }
 
+// tabWithin measures the tab of one hole, its digits as tall as they may be, and no
+// less than 3 mm, for the tab to be at most so wide.
+func (c *canvas) tabWithin(width, height, digit float64, h Hole) tabStyle {
+	t := c.tabsFor(height, digit, small, []Hole{h})
+	for ; t.width() > width && digit > 3; t = c.tabsFor(height, digit, small, []Hole{h}) {
+		digit -= 0.5
+	}
+	return t
+}
+
 // width returns how wide a tab is.
 func (t tabStyle) width() float64 {
 	return max(t.whole+t.rest+t.splay+0.5*t.digit+2, t.height*1.5)

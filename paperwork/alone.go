@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"hangpack/calc"
+	"hangpack/paperwork/job"
 )
 
 // An aloneCheck is one part that would have to hold the whole stack with the
@@ -65,16 +66,20 @@ func (h *hung) aloneParts(i int) []aloneCheck {
 		h.aloneGear("bar", h.end(i), h.onHook(kg), h.Bar.Rating, func() string { return h.plusTolerance(kg) }, h.gearLimit),
 	}
 	for k, j := range s.joints {
-		at, c := where(joint(k), h.end(i)), h.Cabinets[k]
-		hinge, link := 0.0, 0.0
-		if r := h.ratings(k); r != nil {
-			hinge, link = r.Hinge, r.Link
+		rated, c := h.ratings(k), h.Cabinets[k]
+		if rated == nil {
+			rated = &job.PinRatings{}
 		}
-		checks = append(checks,
-			h.aloneGear("hinge pin", at, h.alonePin(j.Hinge(), c.HingePins), hinge, func() string { return h.alonePinSum(j.Hinge(), c.HingePins) }, h.pinLimit),
-			h.aloneGear("link pin", at, h.alonePin(j.Link, c.LinkPins), link, func() string { return h.alonePinSum(j.Link, c.LinkPins) }, h.pinLimit))
+		at := where(joint(k), h.end(i))
+		checks = append(checks, h.alonePins("hinge pin", at, j.Hinge(), c.HingePins, rated.Hinge), h.alonePins("link pin", at, j.Link, c.LinkPins, rated.Link))
 	}
 	return checks
+}
+
+// alonePins holds the pins that share a joint's force, in newtons, against the
+// rating of one.
+func (h *hung) alonePins(part, where string, force float64, pins int, rating float64) aloneCheck {
+	return h.aloneGear(part, where, h.alonePin(force, pins), rating, func() string { return h.alonePinSum(force, pins) }, h.pinLimit)
 }
 
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
@@ -104,22 +109,27 @@ func (h *hung) cautionOneHoist() {
 	if h.job.Practice.OneMustHold {
 		found, so = h.hold, ""
 	}
-	for i, s := range h.swung {
+	for i := range h.swung {
 		for _, c := range h.aloneChecks(i) {
 			if c.over() {
 				f := found(c.rule, c.where, "%s", h.aloneWords(c, i, so))
 				f.of, f.by = c.part, c.load/c.limit
 			}
 		}
-		if s.lever <= within {
-			f := found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
-			f.of, f.by = "balance", -s.lever
-		}
-		if j, pushed := h.alonePushed(i); pushed {
-			force := s.joints[j].Link
-			f := found("one_hoist_gear", where(joint(j), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force))
-			f.of, f.by = "push", -force
-		}
+		h.cautionSwung(i, found)
+	}
+}
+
+// cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
+// may only be pulled.
+func (h *hung) cautionSwung(i int, found func(rule, where, format string, args ...any) *Finding) {
+	if lever := h.swung[i].lever; lever <= within {
+		f := found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
+		f.of, f.by = "balance", -lever
+	}
+	if k, force := pushedAlone([]*hung{h}, i, false); k >= 0 {
+		f := found("one_hoist_gear", where(joint(k), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force))
+		f.of, f.by = "push", -force
 	}
 }
 
@@ -132,14 +142,17 @@ func (h *hung) aloneWords(c aloneCheck, i int, so string) string {
 	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.part, h.end(i), c.worked(), c.most())
 }
 
-// alonePushed finds the joint whose link is pushed most with hoist i alone, of
-// those that may only be pulled; it reports false where there is none.
-func (h *hung) alonePushed(i int) (at int, pushed bool) {
-	worst := -alike
-	for k, j := range h.swung[i].joints {
-		if j.Link < worst && !h.mayPush(k) {
-			worst, at, pushed = j.Link, k, true
+// pushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
+// alone, and that force in newtons: among the links that may be pushed or those that
+// may not, in any of some ways that a stack may hang. It is -1 where there is none.
+func pushedAlone(ways []*hung, i int, may bool) (at int, force float64) {
+	at, force = -1, -alike
+	for _, h := range ways {
+		for k, j := range h.swung[i].joints {
+			if j.Link < force && h.mayPush(k) == may {
+				at, force = k, j.Link
+			}
 		}
 	}
-	return at, pushed
+	return at, force
 }

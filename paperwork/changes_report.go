@@ -4,20 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"hangpack/paperwork/job"
 )
-
-// practiceWords write what a shop checks by.
-func practiceWords(p job.Practice) string {
-	held := "no"
-	if p.OneMustHold {
-		held = "yes"
-	}
-	return fmt.Sprintf("tolerance %s, dynamic factor %s, hoists %s, gear %s, side share %s, least share %s, aim %s°, lift tilt %s°, clearance %s m, reserve %s m, readings %s kg, one must hold %s",
-		share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), share(p.LeastShare),
-		trimmed(degrees(p.AimTolerance)), trimmed(degrees(p.LiftTilt)), trimmed(p.Clearance), trimmed(p.LimitReserve), trimmed(p.ReadingFloor), held)
-}
 
 // Report writes the changes for a person at a terminal, at most 100 columns; the
 // count of joints last. It draws both packs to tell which sheets change, and returns
@@ -25,7 +12,7 @@ func practiceWords(p job.Practice) string {
 func (c Changes) Report() (string, error) {
 	var b strings.Builder
 	paper, err := c.paperWords()
-	fmt.Fprintf(&b, "REV %s %s, now REV %s %s\n", c.old.job.Revision, c.Old, c.new.job.Revision, c.New)
+	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
 		writeUnder(&b, s)
 	}
@@ -34,10 +21,15 @@ func (c Changes) Report() (string, error) {
 	}
 	c.reportPoints(&b)
 	b.WriteString("\n")
-	for _, s := range append(append(append(c.jobWords(), c.venueWords()...), paper...), c.closing()) {
+	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), paper, []string{c.closing()}) {
 		b.WriteString(strings.Join(folded(s, columns), "\n") + "\n")
 	}
 	return b.String(), err
+}
+
+// revisions names both, with their fingerprints.
+func (c Changes) revisions() string {
+	return fmt.Sprintf("REV %s %s, now REV %s %s", c.old.job.Revision, c.Old, c.new.job.Revision, c.New)
 }
 
 // warnings are what has to be known before all else.
@@ -68,17 +60,22 @@ func (c Changes) changedStacks() (ids []string) {
 	return ids
 }
 
+// jointsOf are the joints of a stack that move.
+func (c Changes) jointsOf(stack string) (joints []JointChange) {
+	for _, j := range c.Joints {
+		if j.Stack == stack {
+			joints = append(joints, j)
+		}
+	}
+	return joints
+}
+
 func (c Changes) reportStack(b *strings.Builder, h *hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.stack(h.ID)
-	heads := false
-	for _, j := range c.Joints {
-		if j.Stack != h.ID {
-			continue
-		}
-		if !heads {
+	for i, j := range c.jointsOf(h.ID) {
+		if i == 0 {
 			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
-			heads = true
 		}
 		k := j.Cabinet - 1
 		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, letter(h.setOf(j.Cabinet)-1))
@@ -95,39 +92,33 @@ func (c Changes) stackWords(h *hung) (all []string) {
 			all = append(all, fmt.Sprintf("pick holes: %s, now %s", c.old.stack(h.ID).holeWords(), h.holeWords()))
 		}
 	}
-	if n := slices.IndexFunc(c.CabinetsAdded, func(a CabinetChange) bool { return a.Stack == h.ID }); n >= 0 {
-		all = append(all, fmt.Sprintf("new from cabinet %d on: set them from the new dolly sheets", c.CabinetsAdded[n].Cabinet))
+	if n := firstOf(c.CabinetsAdded, h.ID); n > 0 {
+		all = append(all, fmt.Sprintf("new from cabinet %d on: set them from the new dolly sheets", n))
 	}
-	if n := slices.IndexFunc(c.CabinetsGone, func(a CabinetChange) bool { return a.Stack == h.ID }); n >= 0 {
-		all = append(all, fmt.Sprintf("gone from cabinet %d on", c.CabinetsGone[n].Cabinet))
+	if n := firstOf(c.CabinetsGone, h.ID); n > 0 {
+		all = append(all, fmt.Sprintf("gone from cabinet %d on", n))
 	}
+	return append(all, c.otherWords(h.ID)...)
+}
+
+// firstOf is the first cabinet of a stack among some, 0 where there is none.
+func firstOf(cabinets []CabinetChange, stack string) int {
+	for _, c := range cabinets {
+		if c.Stack == stack {
+			return c.Cabinet
+		}
+	}
+	return 0
+}
+
+// otherWords are the other changes of a stack, or of the job where stack is "".
+func (c Changes) otherWords(stack string) (all []string) {
 	for _, o := range c.Others {
-		if o.Stack == h.ID {
+		if o.Stack == stack {
 			all = append(all, fmt.Sprintf("%s: %s, now %s", o.What, o.From, o.To))
 		}
 	}
 	return all
-}
-
-// differenceOf writes by how much a load grew or fell.
-func (u units) differenceOf(from, to float64) string {
-	switch d := to - from; {
-	case u.load(max(d, -d)) == u.load(0):
-		return "no change"
-	case d > 0:
-		return u.load(d) + " more"
-	default:
-		return u.load(-d) + " less"
-	}
-}
-
-// mostWords say what a point carries at the most, where that is more than finished
-// in either revision: while it is being built, or with an unknown centre of gravity.
-func (u units) mostWords(p PointChange) string {
-	if p.FromMost <= p.From+loadDust && p.ToMost <= p.To+loadDust {
-		return ""
-	}
-	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.load(p.FromMost), u.load(p.ToMost), u.differenceOf(p.FromMost, p.ToMost))
 }
 
 func (c Changes) reportPoints(b *strings.Builder) {
@@ -148,22 +139,27 @@ func (c Changes) reportPoints(b *strings.Builder) {
 }
 
 // jobWords are changes of the whole job, and of stacks that one revision has alone.
-func (c Changes) jobWords() (all []string) {
-	for _, o := range c.Others {
-		if o.Stack == "" {
-			all = append(all, fmt.Sprintf("%s: %s, now %s", o.What, o.From, o.To))
-		}
-	}
-	for _, l := range []struct {
-		what string
-		ids  []string
-	}{{"stacks added", c.Added}, {"stacks gone", c.Gone}, {"points added", c.PointsAdded}, {"points gone", c.PointsGone}} {
-		if len(l.ids) > 0 {
-			all = append(all, l.what+": "+strings.Join(l.ids, ", "))
-		}
-	}
+func (c Changes) jobWords() []string {
+	all := append(c.otherWords(""), listed("",
+		nameList{"stacks added", c.Added}, nameList{"stacks gone", c.Gone}, nameList{"points added", c.PointsAdded}, nameList{"points gone", c.PointsGone})...)
 	if c.Old != c.New && len(all)+len(c.Joints)+len(c.Picks)+len(c.Points)+len(c.Others) == 0 {
 		all = append(all, "The jobs differ in nothing that is listed here.")
+	}
+	return all
+}
+
+// A nameList is a list of names and what they are.
+type nameList struct {
+	of    string
+	names []string
+}
+
+// listed writes those lists that have a name: 'stacks added: SL, SR'.
+func listed(end string, lists ...nameList) (all []string) {
+	for _, l := range lists {
+		if len(l.names) > 0 {
+			all = append(all, l.of+": "+strings.Join(l.names, ", ")+end)
+		}
 	}
 	return all
 }

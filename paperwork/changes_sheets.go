@@ -18,7 +18,15 @@ var (
 
 // venueWords say what the venue has to accept anew.
 func (c Changes) venueWords() []string {
-	var again []string
+	again := c.again()
+	if len(again) == 0 {
+		return []string{"Nothing that the cover wants accepted again has changed. The venue may want the new revision all the same: ask."}
+	}
+	return []string{"Ask the venue again, before it flies: " + strings.Join(again, ", ") + "."}
+}
+
+// again is what the venue has to accept anew.
+func (c Changes) again() (again []string) {
 	for _, p := range c.Points {
 		again = append(again, "point "+p.ID)
 	}
@@ -36,10 +44,7 @@ func (c Changes) venueWords() []string {
 			again = append(again, o.What)
 		}
 	}
-	if len(again) == 0 {
-		return []string{"Nothing that the cover wants accepted again has changed. The venue may want the new revision all the same: ask."}
-	}
-	return []string{"Ask the venue again, before it flies: " + strings.Join(again, ", ") + "."}
+	return again
 }
 
 // sheetChanges are sheets of both revisions by what has to be done with them.
@@ -47,15 +52,19 @@ type sheetChanges struct{ other, same, added, gone []string }
 
 // sheetChanges draws both packs and compares them page by page, but for what every
 // new revision changes: its spine, its REV, page numbers, fingerprints and codes.
-func (c Changes) sheetChanges() (s sheetChanges, err error) {
+func (c Changes) sheetChanges() (sheetChanges, error) {
 	was, err := c.old.pageWords()
 	if err != nil {
-		return s, err
+		return sheetChanges{}, err
 	}
 	now, err := c.new.pageWords()
 	if err != nil {
-		return s, err
+		return sheetChanges{}, err
 	}
+	return compareSheets(was, now), nil
+}
+
+func compareSheets(was, now pageWords) (s sheetChanges) {
 	for _, name := range now.names {
 		switch text, both := was.says[name]; {
 		case !both:
@@ -71,7 +80,7 @@ func (c Changes) sheetChanges() (s sheetChanges, err error) {
 			s.gone = append(s.gone, name)
 		}
 	}
-	return s, nil
+	return s
 }
 
 // pageWords are what the pages of a pack say, by their names in their order.
@@ -80,33 +89,40 @@ type pageWords struct {
 	says  map[string]string
 }
 
-var pageNumbers = regexp.MustCompile(`page [0-9]+`)
-
 func (j *Job) pageWords() (p pageWords, err error) {
 	paper, err := j.Draw()
 	if err != nil {
 		return p, err
 	}
 	p.says = map[string]string{}
-	everNew := strings.NewReplacer("REV "+j.job.Revision, "REV", strings.ToUpper("REV "+j.job.Revision), "REV",
-		j.job.Fingerprint, "", strings.ToUpper(j.job.Fingerprint), "", "revision "+j.job.Revision, "revision")
-	name, page := "", 0
+	name, page, everNew := "", 0, j.everNew()
 	for _, m := range paper.Marks {
 		if m.Page != page && m.Text != "" {
 			name, page = m.Text, m.Page
 			p.names = append(p.names, name)
 		}
-		if m.Block == "spine" || m.Kind == "code" {
-			continue
+		if m.Block != "spine" && m.Kind != "code" {
+			p.says[name] += "\n" + said(m, everNew)
 		}
-		text := pageNumbers.ReplaceAllString(everNew.Replace(m.Text), "page")
-		if strings.HasPrefix(text, "REV") {
-			p.says[name] += "\nREV"
-			continue // it stands further left the longer it is
-		}
-		p.says[name] += fmt.Sprintf("\n%s %.1f %.1f %s", m.Kind, m.X0, m.Y1, text)
 	}
 	return p, nil
+}
+
+// everNew takes out of a text what is another one in every revision.
+func (j *Job) everNew() *strings.Replacer {
+	rev, mark := j.job.Revision, j.job.Fingerprint
+	return strings.NewReplacer("REV "+rev, "REV", strings.ToUpper("REV "+rev), "REV", mark, "", strings.ToUpper(mark), "", "revision "+rev, "revision")
+}
+
+var pageNumbers = regexp.MustCompile(`page [0-9]+`)
+
+// said is what a mark says and where.
+func said(m layouts.Mark, everNew *strings.Replacer) string {
+	text := pageNumbers.ReplaceAllString(everNew.Replace(m.Text), "page")
+	if strings.HasPrefix(text, "REV") {
+		return "REV" // it stands further left the longer it is
+	}
+	return fmt.Sprintf("%s %.1f %.1f %s", m.Kind, m.X0, m.Y1, text)
 }
 
 // paperWords say which sheets to bin and which to print again.
@@ -118,16 +134,9 @@ func (c Changes) paperWords() ([]string, error) {
 	if c.Old == c.New {
 		return []string{"Both are one and the same job: no sheet has to be changed."}, nil
 	}
-	words := []string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.job.Revision, c.Old)}
-	for _, l := range []struct {
-		says  string
-		names []string
-	}{{"These say something else now", s.other}, {"New", s.added}, {"Gone", s.gone}, {"These say the same, but for revision and page number", s.same}} {
-		if len(l.names) > 0 {
-			words = append(words, fmt.Sprintf("%s: %s.", l.says, strings.Join(l.names, ", ")))
-		}
-	}
-	return words, nil
+	return append([]string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.job.Revision, c.Old)}, listed(".",
+		nameList{"These say something else now", s.other}, nameList{"New", s.added}, nameList{"Gone", s.gone},
+		nameList{"These say the same, but for revision and page number", s.same})...), nil
 }
 
 // Paper sets the changes on paper.

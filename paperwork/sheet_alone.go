@@ -26,15 +26,21 @@ func (h *hung) aloneTable() layouts.AloneTable {
 	for i, s := range h.swung {
 		t.Views = append(t.Views, layouts.View{Says: h.end(i) + " hoist alone", Side: h.sideOf(s, 0)})
 	}
-	t.Rows = [][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}
-	for n, c := range h.aloneChecks(0) {
-		t.Rows = append(t.Rows, h.bothEnds(c.part, func(i int) (string, string) { return h.aloneCell(h.aloneChecks(i)[n]) }))
-	}
+	t.Rows = append([][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}, h.aloneRows()...)
 	t.Rows = append(t.Rows,
 		h.bothEnds("link most pushed", h.mostPushed),
 		h.bothEnds("roof point", func(i int) (string, string) { return h.unit().both(h.points[i].Alone), "" }),
 		h.bothEnds(fmt.Sprintf("aim %s° off", trimmed(stepsApart)), h.outOfStep))
 	return t
+}
+
+// aloneRows are those of the parts that hold the stack; both ends have the same parts.
+func (h *hung) aloneRows() (rows [][]string) {
+	checks := [2][]aloneCheck{h.aloneChecks(0), h.aloneChecks(1)}
+	for n, c := range checks[0] {
+		rows = append(rows, h.bothEnds(c.part, func(i int) (string, string) { return h.aloneCell(checks[i][n]) }))
+	}
+	return rows
 }
 
 // bothEnds is a row of the table.
@@ -80,21 +86,11 @@ func (h *hung) swungAim(i int) (says, used string) {
 // mostPushed is the link that is pushed most with pick i alone: of those that may
 // only be pulled, if there is one.
 func (h *hung) mostPushed(i int) (says, used string) {
-	for _, may := range []bool{false, true} {
-		worst, at := -alike, -1
-		for _, v := range h.ways() {
-			for k, j := range v.swung[i].joints {
-				if j.Link < worst && h.mayPush(k) == may {
-					worst, at = j.Link, k
-				}
-			}
-		}
-		switch {
-		case at >= 0 && may:
-			return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(worst)), ""
-		case at >= 0:
-			return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(worst)), ""
-		}
+	if at, force := pushedAlone(h.ways(), i, false); at >= 0 {
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(force)), ""
+	}
+	if at, force := pushedAlone(h.ways(), i, true); at >= 0 {
+		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(force)), ""
 	}
 	return "none", ""
 }
@@ -131,7 +127,7 @@ func (h *hung) aloneOver(i int, among ...string) (over []string) {
 			over = append(over, c.part)
 		}
 	}
-	if _, pushed := h.alonePushed(i); pushed {
+	if at, _ := pushedAlone([]*hung{h}, i, false); at >= 0 {
 		over = append(over, "a link that may only be pulled")
 	}
 	return over

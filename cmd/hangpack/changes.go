@@ -10,7 +10,7 @@ import (
 // changes prints what moved between two revisions of a job, and writes the sheet of
 // that where the line says so.
 func changes(c *call) int {
-	var out outlet
+	var out outlet // of the sheet, if there is to be one
 	if c.has("o") {
 		out = c.outlet()
 	}
@@ -24,16 +24,11 @@ func changes(c *call) int {
 	}
 	moved := paperwork.Compare(old, new)
 	if c.has("o") {
-		code = c.writeChanges(moved, out, append(old.Files(), new.Files()...))
+		if code := c.writeChanges(moved, out, append(old.Files(), new.Files()...)); code != exitDone {
+			return code
+		}
 	}
-	switch {
-	case code != exitDone:
-		return code
-	case c.has("json"):
-		printJSON(c.stdout, moved)
-		return exitDone
-	}
-	return c.reportChanges(c.aside(out), moved)
+	return c.tellChanges(c.aside(out), moved)
 }
 
 // refusesChanges says why no sheet of changes goes there whatever the jobs.
@@ -75,8 +70,12 @@ func (c *call) writeChanges(moved paperwork.Changes, out outlet, files []string)
 	return exitDone
 }
 
-// reportChanges prints them for a person.
-func (c *call) reportChanges(to *stream, moved paperwork.Changes) int {
+// tellChanges prints them, for a program or for a person.
+func (c *call) tellChanges(to *stream, moved paperwork.Changes) int {
+	if c.has("json") {
+		printJSON(to, moved)
+		return exitDone
+	}
 	text, err := moved.Report()
 	if err != nil {
 		say(c.stderr, "%s: %v", c.operands[1], err)

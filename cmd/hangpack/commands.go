@@ -30,11 +30,13 @@ type option struct {
 // A call is a command with what its line gives, and where it prints.
 type call struct {
 	command        *command
-	operand        string            // the first one
-	operands       []string          // all
+	operands       []string          // as many as the command wants
 	flags          map[string]string // those given, with their values
 	stdout, stderr *stream
 }
+
+// operand is the one operand of a command that wants one.
+func (c *call) operand() string { return c.operands[0] }
 
 func (c *call) has(flag string) bool {
 	_, given := c.flags[flag]

@@ -53,6 +53,8 @@ func TestFlagsAnywhere(t *testing.T) {
 func TestEmptyWords(t *testing.T) {
 	for says, args := range map[string][]string{
 		"check got an empty name for JOB":                                                       {"check", ""},
+		"changes got an empty name for OLD":                                                     {"changes", "", "b.yaml"},
+		"changes got an empty name for NEW":                                                     {"changes", "a.yaml", ""},
 		"pack: -o wants a value; write -o FILE":                                                 {"pack", "a.yaml", "-o", ""},
 		"there is no command ; write one of pack, check, points, changes, new, schema, version": {""},
 	} {

@@ -37,18 +37,11 @@ func help() string {
 func (c *command) help() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "  %s\n\nhangpack %s: %s.\n\n", c.example, c.synopsis(), c.means)
-	rows := [][2]string{}
-	if c.operand != "" {
-		rows = append(rows, [2]string{c.operand, c.about})
-	}
-	for _, o := range c.flags {
-		rows = append(rows, [2]string{o.synopsis(), o.means})
-	}
-	width := 8
+	width, rows := 8, c.parts()
 	for _, r := range rows {
 		width = max(width, len(r[0]))
 	}
-	for _, r := range append(rows, [2]string{"-help", "print this"}) {
+	for _, r := range rows {
 		fmt.Fprintf(&b, "  %-*s  %s\n", width, r[0], r[1])
 	}
 	b.WriteString("\n")
@@ -57,6 +50,17 @@ func (c *command) help() string {
 	}
 	b.WriteString(exitCodes(c.exits))
 	return b.String()
+}
+
+// parts are what may stand after a command, each with what it means.
+func (c *command) parts() (rows [][2]string) {
+	if c.operand != "" {
+		rows = append(rows, [2]string{c.operand, c.about})
+	}
+	for _, o := range c.flags {
+		rows = append(rows, [2]string{o.synopsis(), o.means})
+	}
+	return append(rows, [2]string{"-help", "print this"})
 }
 
 func exitCodes(lines string) string {

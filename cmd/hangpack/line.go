@@ -103,10 +103,7 @@ func (l *line) call() (*call, error) {
 		return nil, fmt.Errorf("%s: %w", c.name, l.wrong)
 	}
 	operands, err := c.operands(l.words[1:])
-	if err != nil {
-		return nil, err
-	}
-	return &call{command: c, operand: append(operands, "")[0], operands: operands, flags: l.flags}, nil
+	return &call{command: c, operands: operands, flags: l.flags}, err
 }
 
 // noCommand says what was perhaps meant by a word that is no command.
@@ -150,10 +147,8 @@ func (c *command) operands(words []string) ([]string, error) {
 	case len(words) != len(want):
 		return nil, fmt.Errorf("%s wants %s, %s, and got %d; write hangpack %s", c.name, strings.Join(want, " and "), c.about, len(words), c.use())
 	}
-	for i, w := range words {
-		if w == "" {
-			return nil, errors.New(c.name + " got an empty name for " + want[i])
-		}
+	if i := slices.Index(words, ""); i >= 0 {
+		return nil, errors.New(c.name + " got an empty name for " + want[i])
 	}
 	return words, nil
 }

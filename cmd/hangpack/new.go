@@ -13,12 +13,12 @@ var starter []byte
 
 // newJob writes a job to start from, where there is no file yet.
 func newJob(c *call) int {
-	if err := create(c.operand, starter); err != nil {
-		say(c.stderr, "cannot write %s: %v", c.operand, err)
+	if err := create(c.operand(), starter); err != nil {
+		say(c.stderr, "cannot write %s: %v", c.operand(), err)
 		return exitFailed
 	}
 	if !c.has("q") {
-		fmt.Fprintf(c.stdout, "wrote %s; change it to your show, then hangpack pack %s\n", plain(c.operand), plain(c.operand))
+		fmt.Fprintf(c.stdout, "wrote %s; change it to your show, then hangpack pack %s\n", plain(c.operand()), plain(c.operand()))
 	}
 	return exitDone
 }

@@ -16,7 +16,7 @@ const readMost = 2 << 20
 // open reads and works out the job of a call. ok is false when that ends the
 // command, with code.
 func (c *call) open() (j *paperwork.Job, code int, ok bool) {
-	j, complaints, ok := c.read(c.operand)
+	j, complaints, ok := c.read(c.operand())
 	switch {
 	case !ok:
 		return nil, exitFailed, false

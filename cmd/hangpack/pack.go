@@ -41,7 +41,7 @@ func (c *call) draw(j *paperwork.Job, choice paperwork.Choice, out outlet) int {
 	paper, err := j.DrawChosen(choice)
 	stacks, more := c.stackFiles(j, out)
 	if err = cmp.Or(err, more); err != nil {
-		say(c.stderr, "%s: %v", c.operand, err)
+		say(c.stderr, "%s: %v", c.operand(), err)
 		return exitFailed
 	}
 	if err := clashes(stacks, out, j.Files()); err != nil {
@@ -97,7 +97,7 @@ type outlet struct {
 func (c *call) outlet() outlet {
 	name, given := c.flags["o"]
 	if !given {
-		name = strings.TrimSuffix(c.operand, filepath.Ext(c.operand)) + c.chosenSuffix() + ".pdf"
+		name = strings.TrimSuffix(c.operand(), filepath.Ext(c.operand())) + c.chosenSuffix() + ".pdf"
 	}
 	info, err := os.Stat(name)
 	if name == "-" || err == nil && c.stdout.info != nil && os.SameFile(info, c.stdout.info) {

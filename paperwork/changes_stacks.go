@@ -1,0 +1,110 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"hangpack/paperwork/job"
+)
+
+// compareStacks compares a stack that both revisions have.
+func (c *Changes) compareStacks(was, h *hung) {
+	for _, d := range partsOf(was, h) {
+		c.Others = append(c.Others, OtherChange{h.ID, d.of, d.this, d.other})
+	}
+	if was.held() && !h.held() {
+		c.WasHeld = append(c.WasHeld, h.ID)
+	}
+	if was.held() || h.held() {
+		return
+	}
+	c.compareJoints(was, h)
+	if from, to := was.pickLabels(), h.pickLabels(); !slices.Equal(from, to) {
+		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
+	}
+}
+
+func (h *hung) pickLabels() (labels []Label) {
+	for _, hole := range h.holes {
+		labels = append(labels, h.label(hole))
+	}
+	return labels
+}
+
+// compareJoints compares joints by the number of the cabinet below them.
+func (c *Changes) compareJoints(was, h *hung) {
+	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
+		switch {
+		case k >= len(was.Cabinets):
+			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
+		case k >= len(h.Cabinets):
+			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
+		case was.Cabinets[k].Hole != h.Cabinets[k].Hole:
+			c.Move++
+			c.Joints = append(c.Joints, JointChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay, h.Cabinets[k].Hole.Splay})
+		default:
+			c.Stay++
+		}
+	}
+}
+
+// partsOf are what two revisions of a stack do not have alike besides joints and
+// pick holes: cabinets by type, place, and all that twins are compared by.
+func partsOf(was, h *hung) (all []difference) {
+	differ := func(of, this, other string) {
+		if this != other {
+			all = append(all, difference{of: of, this: this, other: other})
+		}
+	}
+	differ("cabinets", was.holdsWords(span{1, len(was.Cabinets)}), h.holdsWords(span{1, len(h.Cabinets)}))
+	differ("place", was.placeWords(), h.placeWords())
+	for _, d := range was.partDifferences(h) {
+		if d.of != "pick holes" && d.of != "number of cabinets" {
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// placeWords write where a stack's bar stands in plan, and its pan.
+func (h *hung) placeWords() string {
+	words := h.unit().across(h.StageLeft) + ", " + h.unit().upDown(h.Downstage)
+	if h.Pan != 0 {
+		way := "left"
+		if h.Pan < 0 {
+			way = "right"
+		}
+		words += ", pan " + trimmed(math.Abs(degrees(h.Pan))) + "° stage " + way
+	}
+	return words
+}
+
+// compareJobs compares what is of the whole job.
+func (c *Changes) compareJobs() {
+	words := func(j *job.Job) []string {
+		units := "metric"
+		if j.Imperial {
+			units = "imperial"
+		}
+		return []string{j.Revision, j.Title, j.Venue, j.Date, given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
+	}
+	from, to := words(c.old.job), words(c.new.job)
+	for i, what := range strings.Split("revision,title,venue,date,datum,heights above,units,practice", ",") {
+		if from[i] != to[i] {
+			c.Others = append(c.Others, OtherChange{"", what, from[i], to[i]})
+		}
+	}
+}
+
+// practiceWords write what a shop checks by.
+func practiceWords(p job.Practice) string {
+	held := "no"
+	if p.OneMustHold {
+		held = "yes"
+	}
+	return fmt.Sprintf("tolerance %s, dynamic factor %s, hoists %s, gear %s, side share %s, least share %s, aim %s°, lift tilt %s°, clearance %s m, reserve %s m, readings %s kg, one must hold %s",
+		share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), share(p.LeastShare),
+		trimmed(degrees(p.AimTolerance)), trimmed(degrees(p.LiftTilt)), trimmed(p.Clearance), trimmed(p.LimitReserve), trimmed(p.ReadingFloor), held)
+}

@@ -1,0 +1,70 @@
+package paperwork
+
+import (
+	"fmt"
+	"math"
+)
+
+// liftNotes say what the readings assume, and how the next joint comes together.
+func (h *hung) liftNotes(k int) (notes []string) {
+	s, u := h.joined(k), h.unit()
+	from, to := h.over(func(v *hung) float64 { return v.joined(k).tilt })
+	bar := "Bar " + u.between(from, to, aim) + ", as it settles."
+	if len(h.Picks) == 2 {
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", aim(s.tilt), h.movedWords(s))
+	}
+	notes = append(notes, bar)
+	if k == len(h.lifts) {
+		return notes
+	}
+	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", h.setName(k+1), s.flown, h.offLevel(k), h.swingWords(k+1)))
+}
+
+// offLevel says how far the lowest cabinet is off level after lift k, counted
+// from 0.
+func (h *hung) offLevel(k int) string {
+	from, to := h.over(func(v *hung) float64 { return v.joined(k).lastAim() })
+	words := h.unit().between(from, to, aim)
+	if words == aim(0) {
+		return words
+	}
+	return words + ", that much off level"
+}
+
+// movedWords say what a degree of tilt does to two readings.
+func (h *hung) movedWords(s state) string {
+	kg := h.moved(s)
+	from, to := "front", "rear"
+	if kg < 0 {
+		from, to = to, from
+	}
+	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().reading(math.Abs(kg)), from, to)
+}
+
+// swingWords say how the flown part turns when set k, counted from 0, hangs on it,
+// from hanging free before to hanging free after.
+func (h *hung) swingWords(k int) string {
+	words := h.swingOf(k, 1)
+	if words == "" {
+		return "Joined and free it keeps that aim."
+	}
+	return "Joined and free it hangs " + words + " of that, and may swing further on the way: hands off."
+}
+
+// swingOf writes how far the flown part turns when set k, counted from 0, is joined,
+// or with way -1 when it is released, and "" where it does not.
+func (h *hung) swingOf(k int, way float64) string {
+	from, to := h.over(func(v *hung) float64 { return way * v.swing(k) })
+	if len(h.Picks) == 2 || angle(from) == angle(0) && angle(to) == angle(0) {
+		return ""
+	}
+	return h.unit().between(from, to, turnWords)
+}
+
+// turnWords write a turn: '2.7° front down'.
+func turnWords(rad float64) string {
+	if rad > 0 {
+		return angle(rad) + " front down"
+	}
+	return angle(rad) + " front up"
+}

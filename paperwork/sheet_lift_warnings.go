@@ -1,0 +1,85 @@
+package paperwork
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// liftWarnings are the cautions that come up at lift k, counted from 0.
+func (h *hung) liftWarnings(k int) (all []string) {
+	at := h.joined(k).where
+	for _, f := range h.cautions {
+		lift := strings.HasPrefix(f.Where+",", at+",") && at != ""
+		last := at == "" && f.Rule == "link_pushed" && !strings.HasPrefix(f.Where, "lift")
+		if lift || last {
+			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
+		}
+	}
+	return append(all, h.turnWarnings(k, 1)...)
+}
+
+// turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
+// going up, and -1 coming down.
+func (h *hung) turnWarnings(k int, way float64) (all []string) {
+	for _, from := range []float64{1, -1} {
+		if joints := h.turnsFrom(k, from*way); joints != "" {
+			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", pulled(from), pulled(-from), jointsWord(joints)))
+		}
+	}
+	return all
+}
+
+// turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
+// a sign of their pull: '3, 5 to 7'.
+func (h *hung) turnsFrom(k int, from float64) string {
+	var runs []string
+	for n := 1; n <= h.joined(k).flown; n++ {
+		last := n
+		for last <= h.joined(k).flown && h.turnsAt(last, turn{k, from}) {
+			last++
+		}
+		if last == n {
+			continue
+		}
+		runs = append(runs, jointRun(n, last-1))
+		n = last
+	}
+	return strings.Join(runs, ", ")
+}
+
+// jointsWord names the joints of a list.
+func jointsWord(list string) string {
+	if strings.ContainsAny(list, ", ") {
+		return "joints " + list
+	}
+	return "joint " + list
+}
+
+// jointRun writes a run of joints: '3', '3, 4', '3 to 5'.
+func jointRun(from, to int) string {
+	switch to - from {
+	case 0:
+		return fmt.Sprint(from)
+	case 1:
+		return fmt.Sprintf("%d, %d", from, to)
+	}
+	return fmt.Sprintf("%d to %d", from, to)
+}
+
+// turnsAt reports whether joint n, counted from 1, turns over so.
+func (h *hung) turnsAt(n int, so turn) bool {
+	return slices.ContainsFunc(h.ways(), func(v *hung) bool {
+		t, ok := v.turning(n - 1)
+		return ok && t == so
+	})
+}
+
+// jointOf is the joint or the end that a finding names, in parentheses.
+func (h *hung) jointOf(f Finding) string {
+	parts := strings.Split(f.Where, ", ")
+	if last := parts[len(parts)-1]; !strings.HasPrefix(last, "lift") && last != "" {
+		return " (" + last + ")"
+	}
+	return ""
+}
