@@ -10,7 +10,7 @@ type Changes struct {
 	Job      []string
 	Venue    []string // what it has to accept anew
 	Paper    []string // what to bin and to print again
-	Closing  string // '5 joints move (10 pins), 11 stay.'
+	Closing  string   // '5 joints move (10 pins), 11 stay.'
 }
 
 // A ChangedStack is a stack with the joints that move and what else changes.
