@@ -27,9 +27,8 @@ func (h *hung) cautionAll() {
 func (h *hung) cautionAim() {
 	got := h.finished.poses[0].Aim
 	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
-		f := h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
-			aim(got), aim(h.Aim), angle(off), trimmed(degrees(h.job.Practice.AimTolerance)))
-		f.by = off
+		h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
+			aim(got), aim(h.Aim), angle(off), trimmed(degrees(h.job.Practice.AimTolerance))).by = off
 	}
 }
 

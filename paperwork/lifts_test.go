@@ -267,14 +267,7 @@ func TestBarAlone(t *testing.T) {
 // TestAloneCells: what is more than may be held says so, and a bar past its limit,
 // each way by its own.
 func TestAloneCells(t *testing.T) {
-	cell := func(yaml, row string, i int) string {
-		for _, r := range open(t, yaml).stacks[0].aloneTable().Rows {
-			if r[0] == row {
-				return r[1+3*i]
-			}
-		}
-		return ""
-	}
+	cell := func(yaml, row string, i int) string { return aloneRow(open(t, yaml).stacks[0], row)[2*i] }
 	two := edited(t, onePick, twoPicks)
 	small := strings.Replace(two, "capacity: 500 kg", "capacity: 300 kg", 1)
 	assert.Contains(t, cell(two, "hoist", 0), " of 500 kg")

@@ -58,17 +58,16 @@ func (h *hung) rated(rule, part string, load, limit float64, says func() (where,
 	}
 }
 
+// hold adds a hold. What it returns is for of and by, until the next one is added.
 func (h *hung) hold(rule, where, format string, args ...any) *Finding {
-	return add(&h.holds, rule, where, fmt.Sprintf(format, args...))
+	h.holds = append(h.holds, Finding{Rule: rule, Where: where, Says: fmt.Sprintf(format, args...)})
+	return &h.holds[len(h.holds)-1]
 }
 
+// caution adds a caution as hold does a hold.
 func (h *hung) caution(rule, where, format string, args ...any) *Finding {
-	return add(&h.cautions, rule, where, fmt.Sprintf(format, args...))
-}
-
-func add(to *[]Finding, rule, where, says string) *Finding {
-	*to = append(*to, Finding{Rule: rule, Where: where, Says: says})
-	return &(*to)[len(*to)-1]
+	h.cautions = append(h.cautions, Finding{Rule: rule, Where: where, Says: fmt.Sprintf(format, args...)})
+	return &h.cautions[len(h.cautions)-1]
 }
 
 // where joins the parts of a place that are not empty.

@@ -50,10 +50,6 @@ func (h *hung) downWarnings(k int) []string {
 // downSteps are what to do to release set k, counted from 0.
 func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
-	hook := "the hook reads what it should"
-	if len(h.Picks) == 2 {
-		hook = "both hooks read what they should"
-	}
 	if k == len(h.lifts) {
 		add(false, "Weight on the hoist (motor): read. "+h.secondaryOff())
 	}
@@ -64,10 +60,17 @@ func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
 	for _, run := range h.truckRuns(span{s.from + 1, s.to}) {
 		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.to-run.from+1), cabinetsWords(run), h.truckWords(run.from)))
 	}
-	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), cabinetsWords(s), hook))
+	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), cabinetsWords(s), h.hooksRead()))
 	add(true, h.releaseWords(k, s.from))
 	add(false, h.freeWords(k))
 	return steps
+}
+
+func (h *hung) hooksRead() string {
+	if len(h.Picks) == 2 {
+		return "both hooks read what they should"
+	}
+	return "the hook reads what it should"
 }
 
 // secondaryOff says what comes off once the weight is on the hoists.
@@ -147,8 +150,8 @@ func (h *hung) downReads(k int, s span) []layouts.Read {
 		reads = append(reads, named("chain slack: ", h.slackReads())...)
 	}
 	hinges, links := 0, 0
-	for n := s.from; n <= s.to; n++ {
-		hinges, links = hinges+h.Cabinets[n-1].HingePins, links+h.Cabinets[n-1].LinkPins
+	for _, c := range h.Cabinets[s.from-1 : s.to] {
+		hinges, links = hinges+c.HingePins, links+c.LinkPins
 	}
 	return append(reads, layouts.Read{Of: "link pins in", Is: count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: count(hinges, "pin"), May: "counted, locked"})
 }

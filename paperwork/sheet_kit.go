@@ -48,21 +48,31 @@ func (j *Job) kitWords() string {
 func (j *Job) truckRows() (rows []layouts.TruckRow) {
 	for _, h := range j.stacks {
 		if h.Dolly == nil {
-			kg := 0.0
-			for k := range h.Sets {
-				set, _ := h.setMass(k)
-				kg += set
-			}
-			rows = append(rows, layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().load(kg), All: notGiven, Height: notGiven})
+			rows = append(rows, h.noDollyRow())
 			continue
 		}
-		for k, n := range h.Sets {
-			kg, _ := h.setMass(k)
-			rows = append(rows, layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.first(k) + 1, h.first(k) + n}) + "; " + h.Dolly.Key,
-				Set: h.unit().load(kg), All: h.unit().load(kg + h.Dolly.Mass), Height: h.unit().length(h.onDolly(k) - h.Floor)})
+		for k := range h.Sets {
+			rows = append(rows, h.dollyRow(k))
 		}
 	}
 	return rows
+}
+
+// noDollyRow is a stack whose dollies are not known.
+func (h *hung) noDollyRow() layouts.TruckRow {
+	kg := 0.0
+	for k := range h.Sets {
+		set, _ := h.setMass(k)
+		kg += set
+	}
+	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().load(kg), All: notGiven, Height: notGiven}
+}
+
+// dollyRow is the dolly of set k, counted from 0.
+func (h *hung) dollyRow(k int) layouts.TruckRow {
+	kg, _ := h.setMass(k)
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.first(k) + 1, h.first(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+		Set: h.unit().load(kg), All: h.unit().load(kg + h.Dolly.Mass), Height: h.unit().length(h.onDolly(k) - h.Floor)}
 }
 
 // holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.

@@ -62,13 +62,11 @@ func (r *reader) shapeOf(generic string) *shape {
 
 // keysShape is of a section, or of names that the job chooses.
 func (r *reader) keysShape(generic string) *shape {
-	s := &shape{Type: types{"object"}}
 	names := r.below[generic]
 	if names[0] == "*" {
-		s.MinNames = int(r.rows[generic].Min)
-		s.NamesAre, s.Others = &shape{MinLength: 1, MaxLength: int(r.rows[generic].Max)}, r.shapeOf(generic+".*")
-		return s
+		return r.namesShape(generic)
 	}
+	s := &shape{Type: types{"object"}}
 	for _, name := range names {
 		s.Properties = append(s.Properties, property{name, r.shapeOf(join(generic, name))})
 	}
@@ -77,11 +75,24 @@ func (r *reader) keysShape(generic string) *shape {
 	case "gear":
 		s.Required = nil // see Schema
 	case "stacks[]":
-		own := func(name string) bool { return ownOfTwin[name] }
-		s.If, s.Else = &shape{Required: []string{"twin_of"}}, &shape{Required: slices.DeleteFunc(r.required(generic), own)}
-		s.Required = slices.DeleteFunc(s.Required, func(name string) bool { return !own(name) })
+		r.twinShape(s)
 	}
 	return s
+}
+
+// namesShape is of names that the job chooses.
+func (r *reader) namesShape(generic string) *shape {
+	named := r.rows[generic]
+	return &shape{Type: types{"object"}, MinNames: int(named.Min),
+		NamesAre: &shape{MinLength: 1, MaxLength: int(named.Max)}, Others: r.shapeOf(generic + ".*")}
+}
+
+// twinShape requires of a stack that is a twin only what it does not take from the
+// other one.
+func (r *reader) twinShape(s *shape) {
+	own := func(name string) bool { return ownOfTwin[name] }
+	s.If, s.Else = &shape{Required: []string{"twin_of"}}, &shape{Required: slices.DeleteFunc(slices.Clone(s.Required), own)}
+	s.Required = slices.DeleteFunc(s.Required, func(name string) bool { return !own(name) })
 }
 
 // required names the keys that a section must have.

@@ -33,14 +33,22 @@ func (r *reader) twin(v *value, items []*value, g gear) Stack {
 	found := slices.Clone(r.complaints[before:])
 	r.complaints = r.complaints[:before]
 	for _, c := range found {
-		if own := itemAt(items, c); own == v || other == nil {
+		if itemAt(items, c) == v || other == nil {
 			r.complaints = append(r.complaints, c)
-		} else if !slices.ContainsFunc(r.complaints, func(old Complaint) bool { return old.Line == c.Line && old.Col == c.Col && old.Message == c.Message }) {
-			of := v.field("twin_of")
-			r.complain(of.spot, of.key, "taken from %s, line %d: %s", of.text, c.Line, c.Message)
+		} else {
+			r.complainOfTaken(v.field("twin_of"), c)
 		}
 	}
 	return s
+}
+
+// complainOfTaken says at a twin_of what is wrong with something taken from the other
+// stack, unless that is said of the other one already.
+func (r *reader) complainOfTaken(of *value, c Complaint) {
+	same := func(old Complaint) bool { return old.Line == c.Line && old.Col == c.Col && old.Message == c.Message }
+	if !slices.ContainsFunc(r.complaints, same) {
+		r.complain(of.spot, of.key, "taken from %s, line %d: %s", of.text, c.Line, c.Message)
+	}
 }
 
 // twinOf returns the stack that a stack says it is a twin of, or complains and
