@@ -75,8 +75,9 @@ func Compare(old, new *Job) Changes {
 	c := unchanged(old, new)
 	c.compareJobs()
 	c.compareGear()
+	in := old.inUnitsOf(new)
 	for _, h := range new.stacks {
-		if was := old.stack(h.ID); was != nil {
+		if was := in.stack(h.ID); was != nil {
 			c.compareStacks(was, h)
 		} else {
 			c.Added = append(c.Added, h.ID)
@@ -92,6 +93,23 @@ func Compare(old, new *Job) Changes {
 	}
 	c.comparePoints()
 	return c
+}
+
+// inUnitsOf is a job with words in the units of another one, so that only what
+// differs reads differently.
+func (j *Job) inUnitsOf(other *Job) *Job {
+	if j.job.Imperial == other.job.Imperial {
+		return j
+	}
+	paper, same := *j.job, *j
+	paper.Imperial = other.job.Imperial
+	same.job, same.stacks = &paper, nil
+	for _, h := range j.stacks {
+		again := *h
+		again.job = &paper
+		same.stacks = append(same.stacks, &again)
+	}
+	return &same
 }
 
 // unchanged has every list, empty: as data none of them is null.

@@ -33,7 +33,7 @@ func (c *Changes) compareGear() {
 	old, new := c.old.gearOf(), c.new.gearOf()
 	for _, key := range slices.Sorted(maps.Keys(new)) {
 		if was, both := old[key]; both && !reflect.DeepEqual(was, new[key]) {
-			c.Others = append(c.Others, OtherChange{"", figuresOf + key, "as they were", "others: see CALCULATION"})
+			c.Others = append(c.Others, OtherChange{"", figuresOf + key, "as they were", "others"})
 		}
 	}
 }

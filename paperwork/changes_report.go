@@ -92,23 +92,33 @@ func (c Changes) stackWords(h *hung) (all []string) {
 			all = append(all, fmt.Sprintf("pick holes: %s, now %s", c.old.stack(h.ID).holeWords(), h.holeWords()))
 		}
 	}
-	if n := firstOf(c.CabinetsAdded, h.ID); n > 0 {
-		all = append(all, fmt.Sprintf("new from cabinet %d on: set them from the new dolly sheets", n))
+	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {
+		all = append(all, "new or of another type: cabinets "+new+"; set their joints from the new dolly sheets")
 	}
-	if n := firstOf(c.CabinetsGone, h.ID); n > 0 {
-		all = append(all, fmt.Sprintf("gone from cabinet %d on", n))
+	if gone := numbersOf(c.CabinetsGone, h.ID); gone != "" {
+		all = append(all, "gone or of another type: cabinets "+gone)
 	}
 	return append(all, c.otherWords(h.ID)...)
 }
 
-// firstOf is the first cabinet of a stack among some, 0 where there is none.
-func firstOf(cabinets []CabinetChange, stack string) int {
-	for _, c := range cabinets {
-		if c.Stack == stack {
-			return c.Cabinet
+// numbersOf lists the cabinets of a stack among some that changed: '3, 5 to 7'.
+func numbersOf(changes []CabinetChange, stack string) string {
+	var runs []span
+	for _, c := range changes {
+		if c.Stack != stack {
+			continue
+		}
+		if last := len(runs) - 1; last >= 0 && runs[last].to == c.Cabinet-1 {
+			runs[last].to = c.Cabinet
+		} else {
+			runs = append(runs, span{c.Cabinet, c.Cabinet})
 		}
 	}
-	return 0
+	var words []string
+	for _, r := range runs {
+		words = append(words, jointRun(r.from, r.to))
+	}
+	return strings.Join(words, ", ")
 }
 
 // otherWords are the other changes of a stack, or of the job where stack is "".

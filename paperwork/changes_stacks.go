@@ -33,21 +33,32 @@ func (h *hung) pickLabels() (labels []Label) {
 	return labels
 }
 
-// compareJoints compares joints by the number of the cabinet below them.
+// compareJoints compares joints by the number of the cabinet below them. A cabinet of
+// another type is another cabinet, whose joint is set anew.
 func (c *Changes) compareJoints(was, h *hung) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
-		switch {
-		case k >= len(was.Cabinets):
-			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
-		case k >= len(h.Cabinets):
+		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
+		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
+			c.compareJoint(h.ID, k+1, was.Cabinets[k].Hole, h.Cabinets[k].Hole)
+			continue
+		}
+		if old {
 			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
-		case was.Cabinets[k].Hole != h.Cabinets[k].Hole:
-			c.Move++
-			c.Joints = append(c.Joints, JointChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay, h.Cabinets[k].Hole.Splay})
-		default:
-			c.Stay++
+		}
+		if new {
+			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
 		}
 	}
+}
+
+// compareJoint compares the hole of the joint above cabinet n.
+func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
+	if was == now {
+		c.Stay++
+		return
+	}
+	c.Move++
+	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
 }
 
 // partsOf are what two revisions of a stack do not have alike besides joints and

@@ -94,11 +94,11 @@ func TestMovesGiveTheNewSchedule(t *testing.T) {
 			got[key] = m.To
 			moves++
 		}
-		for _, m := range there.CabinetsAdded {
-			got[fmt.Sprint(m.Stack, " ", m.Cabinet)] = m.Splay
-		}
 		for _, m := range there.CabinetsGone {
 			delete(got, fmt.Sprint(m.Stack, " ", m.Cabinet))
+		}
+		for _, m := range there.CabinetsAdded {
+			got[fmt.Sprint(m.Stack, " ", m.Cabinet)] = m.Splay
 		}
 		for key := range got { // stacks that only one of them has
 			id, _, _ := strings.Cut(key, " ")
@@ -146,10 +146,12 @@ func TestEachChange(t *testing.T) {
 		{"a mass", []string{"mass: 28 kg", "mass: 29 kg"}, []string{"2 kg more", "Ask the venue again, before it flies: point SL, figures of bar bar."}, []string{"MOVED"}},
 		{"the hole on the bar", []string{onePick, "{picks: 1, hoist: hoist, pick_hole: 23}"}, []string{"pick holes: pick hole 22, now pick hole 23", "pick holes of SL"}, nil},
 		{"when pins are set", []string{"    aim: 1", "    pins_set: on_dolly\n    aim: 1"}, []string{"pins set: not given, now on_dolly", "Nothing that the cover wants accepted again has changed."}, nil},
-		{"a cabinet less", []string{"count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]"}, []string{"gone from cabinet 8 on", "cabinets: 8 box, now 7 box", "0 joints move (0 pins), 7 stay"}, nil},
+		{"a cabinet less", []string{"count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]"}, []string{"gone or of another type: cabinets 8", "cabinets: 8 box, now 7 box", "0 joints move (0 pins), 7 stay"}, nil},
+		{"another cabinet in the same hole", []string{"  cabinets:\n    box:", "  cabinets:\n" + otherBox + "    box:", "{type: box, count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]}", "{type: box, count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]}, {type: other, count: 1, splay: [4]}"}, []string{"new or of another type: cabinets 8; set their joints from the new dolly sheets", "0 joints move (0 pins), 7 stay"}, nil},
+		{"units", []string{"gear:", "paper: {units: imperial}\ngear:"}, []string{"units: metric, now imperial", "0 joints move (0 pins), 8 stay"}, []string{"trim:", "place:"}},
 		{"held now", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: -4.5 m}", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"DO NOT FLY SL", "0 joints move (0 pins), 0 stay"}, []string{"5 box"}},
-		{"a speed", []string{"headroom: 550 mm}", "headroom: 550 mm, speed: 4 m/min}"}, []string{"figures of hoist hoist: as they were, now others: see CALCULATION"}, []string{"figures of bar"}},
-		{"a rating", []string{"rating: 750 kg", "rating: 740 kg"}, []string{"figures of bar bar: as they were, now others: see CALCULATION"}, []string{"figures of hoist"}},
+		{"a speed", []string{"headroom: 550 mm}", "headroom: 550 mm, speed: 4 m/min}"}, []string{"figures of hoist hoist: as they were, now others"}, []string{"figures of bar"}},
+		{"a rating", []string{"rating: 750 kg", "rating: 740 kg"}, []string{"figures of bar bar: as they were, now others"}, []string{"figures of hoist"}},
 		{"tolerance", []string{"mass_tolerance: 5 %", "mass_tolerance: 6 %"}, []string{"practice: tolerance 5 %", "now tolerance 6 %"}, nil},
 		{"another id", []string{"id: SL", "id: ML"}, []string{"stacks added: ML", "stacks gone: SL", "points added: ML", "points gone: SL"}, nil},
 	}

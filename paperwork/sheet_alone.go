@@ -127,7 +127,7 @@ func (h *hung) aloneOver(i int, among ...string) (over []string) {
 			over = append(over, c.part)
 		}
 	}
-	if at, _ := pushedAlone([]*hung{h}, i, false); at >= 0 {
+	if at, _ := pushedAlone(h.ways(), i, false); at >= 0 {
 		over = append(over, "a link that may only be pulled")
 	}
 	return over
