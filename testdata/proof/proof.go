@@ -1,0 +1,77 @@
+// Package proof writes down what the figures on the paper were checked against.
+// Tests hand it their checks; it runs them and holds a page to what came out, so
+// that the page cannot say more than the tests do.
+package proof
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// A Check holds figures to something outside the code that makes them.
+type Check struct {
+	Figure  string   // as the paper names it
+	Keys    []string // its names in check -json; none for what is on paper alone
+	Against string   // a printed source with its number, a solve of its own, or a law
+	Unit    string   // of the worst difference; "" for one without
+	// Run fails the test where the check does not hold, and returns how many cases
+	// it took and the largest difference that it saw, in Unit.
+	Run func(t *testing.T) (cases int, worst float64)
+}
+
+// Page runs every check as a test of its own and holds the file to the table
+// that comes of them. UPDATE_GOLDEN=1 writes the table. If only some checks are
+// run, the file is left alone.
+func Page(t *testing.T, file, title string, checks []Check) {
+	t.Helper()
+	rows := []string{"# " + title, "", "Made by the tests; see DEVELOPERS.md.", "",
+		"| figure | in check -json | checked against | cases | worst difference |", "|---|---|---|---:|---:|"}
+	ran := 0
+	for _, c := range checks {
+		t.Run(c.Figure, func(t *testing.T) {
+			cases, worst := c.Run(t)
+			require.Positive(t, cases, "a check without cases")
+			rows = append(rows, row(c, cases, worst))
+			ran++
+		})
+	}
+	if ran == len(checks) && !t.Failed() {
+		held(t, file, strings.Join(rows, "\n")+"\n")
+	}
+}
+
+func row(c Check, cases int, worst float64) string {
+	keys := "on paper alone"
+	if len(c.Keys) > 0 {
+		keys = "`" + strings.Join(c.Keys, "`, `") + "`"
+	}
+	return fmt.Sprintf("| %s | %s | %s | %d | %s |", c.Figure, keys, c.Against, cases, difference(worst, c.Unit))
+}
+
+// difference is written with two figures, or as the power of ten above it where
+// it is the rounding of the machine and may not be the same on another one.
+func difference(worst float64, unit string) string {
+	switch {
+	case worst == 0:
+		return "none"
+	case worst < 1e-6:
+		return strings.TrimSpace(fmt.Sprintf("below 1e%.0f %s", math.Max(-9, math.Floor(math.Log10(worst))+1), unit))
+	}
+	return strings.TrimSpace(fmt.Sprintf("%.2g %s", worst, unit))
+}
+
+func held(t *testing.T, file, got string) {
+	t.Helper()
+	if os.Getenv("UPDATE_GOLDEN") != "" {
+		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+	}
+	want, err := os.ReadFile(file)
+	require.NoError(t, err, "make it with UPDATE_GOLDEN=1 go test ./...")
+	assert.Equal(t, string(want), got, "%s: UPDATE_GOLDEN=1 go test ./... writes it anew", file)
+}
