@@ -43,7 +43,6 @@ type canvas struct {
 	room     box
 	marks    []Mark
 	err      error
-	ems      map[measured]float64
 	now      face // the PDF library's
 	codes    map[string]bitmap
 	links    map[string]int // of each target, the PDF library's number
@@ -53,7 +52,7 @@ type canvas struct {
 // newCanvas returns a canvas with nothing on it. All that could differ from
 // run to run is fixed: dates, order, the fonts' own bytes.
 func newCanvas(letter bool, day time.Time) *canvas {
-	c := &canvas{w: 210, h: 297, ems: map[measured]float64{}, codes: map[string]bitmap{}, links: map[string]int{}, pages: map[string]int{}}
+	c := &canvas{w: 210, h: 297, codes: map[string]bitmap{}, links: map[string]int{}, pages: map[string]int{}}
 	if letter {
 		c.w, c.h = 215.9, 279.4
 	}

@@ -1,23 +1,28 @@
 package layouts
 
-import "strings"
+import (
+	"math"
+	"strings"
+)
 
-// A measured text: its width in ems does not depend on its size.
-type measured struct {
-	bold bool
-	s    string
+// width returns how wide a text is, in mm: the font has no kerning, so that a
+// text is as wide as its characters together.
+func (c *canvas) width(f face, s string) float64 {
+	units, of := 0, f.advances()
+	for _, r := range s {
+		units += c.advance(of, r)
+	}
+	return float64(units) / perEm * f.em()
 }
 
-// width returns how wide a text is, in mm. Each text is measured once.
-func (c *canvas) width(f face, s string) float64 {
-	key := measured{f.bold, s}
-	ems, ok := c.ems[key]
-	if !ok {
-		c.set(face{f.bold, 100})
-		ems = c.pdf.GetStringWidth(s) / face{f.bold, 100}.em()
-		c.ems[key] = ems
+// advance returns how far the pen moves after a character, and faults one that the
+// font lacks: it would print an empty box.
+func (c *canvas) advance(of []uint16, r rune) int {
+	units := advanceOf(of, r)
+	if units == 0 {
+		c.fault("page %d: the paper's font has no %q", c.page, r)
 	}
-	return ems * f.em()
+	return units
 }
 
 // text writes s with its left end at x and its baseline at y.
@@ -106,15 +111,13 @@ func isUnit(s string) bool {
 // fitting returns how many bytes of s, whole characters and at least one, are
 // no wider than w.
 func (c *canvas) fitting(f face, w float64, s string) int {
-	n := 0
+	units, of, most := 0, f.advances(), int(math.Floor(w/f.em()*perEm+1e-6))
 	for i, r := range s {
-		if end := i + len(string(r)); i == 0 || c.width(f, s[:end]) <= w {
-			n = end
-			continue
+		if units += c.advance(of, r); units > most && i > 0 {
+			return i
 		}
-		break
 	}
-	return n
+	return len(s)
 }
 
 // lines writes lines from the baseline y down and returns the next baseline.
