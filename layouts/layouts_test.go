@@ -16,7 +16,7 @@ import (
 	"golang.org/x/image/math/fixed"
 )
 
-func canvasFor() *canvas { return newCanvas(false, time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)) }
+func canvasFor() *canvas { return drawn(Pack{Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)}) }
 
 // The two faces have the same characters, so that one set serves for both.
 func TestFacesHaveTheSameCharacters(t *testing.T) {
@@ -141,5 +141,7 @@ func TestCodesGrowWithTheirText(t *testing.T) {
 	long := Code{Text: strings.Repeat("12:WWWW ", 40)}
 	side := c.codeSide(long)
 	assert.Greater(t, side, usualCode)
-	assert.GreaterOrEqual(t, side/float64(len(c.bitmapOf(long.Text))+2*quiet), leastModule)
+	modules, err := encode(long.Text)
+	require.NoError(t, err)
+	assert.GreaterOrEqual(t, side/float64(len(modules)+2*quiet), leastModule)
 }

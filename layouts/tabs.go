@@ -50,7 +50,7 @@ func (c *canvas) hole(x, y float64, f face, ground int, s string) {
 			c.openCounter(x, y, f, ground)
 		case r == '.' && pointOf(s, i):
 			const side = 0.2 // em; more than a quarter of a digit's height
-			c.pdf.SetFillColor(white-ground, white-ground, white-ground)
+			c.fill(white - ground)
 			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
 		}
 		x += c.width(f, string(r))
@@ -80,7 +80,7 @@ func (c *canvas) openCounter(x, y float64, f face, ground int) {
 	}
 	em, mx, my := f.em(), 0.2785, 0.361
 	at := spot{mx, bottom}
-	c.pdf.SetFillColor(ground, ground, ground)
+	c.fill(ground)
 	c.pdf.MoveTo(x+at.x*em, y-at.y*em)
 	for _, q := range [][2]spot{{{right, bottom}, {right, my}}, {{right, top}, {mx, top}}, {{left, top}, {left, my}}, {{left, bottom}, {mx, bottom}}} {
 		control, end := q[0], q[1]
