@@ -68,8 +68,7 @@ func (c *canvas) code(x, y, side float64, code Code) {
 	}
 	module := side / float64(len(bits)+2*quiet)
 	c.mark("code", x, y, x+side, y+side).Text = s
-	k := c.pdf.GetConversionRatio()
-	var runs strings.Builder
+	runs := make([]byte, 0, 4*len(bits)*len(bits))
 	for row, line := range bits {
 		for from := 0; from < len(line); {
 			to := from
@@ -77,13 +76,13 @@ func (c *canvas) code(x, y, side float64, code Code) {
 				to++
 			}
 			if to > from {
-				fmt.Fprintf(&runs, "%d %d %d 1 re\n", from+quiet, row+quiet, to-from)
+				runs = fmt.Appendf(runs, "%d %d %d 1 re\n", from+quiet, row+quiet, to-from)
 			}
 			from = to + 1
 		}
 	}
-	c.pdf.RawWriteStr(fmt.Sprintf("q 0 g %.4f 0 0 %.4f %.4f %.4f cm\n%sf Q\n",
-		module*k, -module*k, x*k, (c.h-y)*k, runs.String()))
+	c.fill(black)
+	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
 	if link, ok := c.links[code.To]; ok {
 		c.pdf.Link(x, y, side, side, link)
 	}

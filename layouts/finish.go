@@ -65,8 +65,8 @@ var deflaters = sync.Pool{New: func() any {
 func deflated(object []byte) []byte {
 	head, rest, stream := bytes.Cut(object, []byte("\nstream\n"))
 	data, _, whole := bytes.Cut(rest, []byte("\nendstream\n"))
-	name, _, plain := bytes.Cut(head, []byte("<</Length "))
-	if !stream || !whole || !plain {
+	name, _, long := bytes.Cut(head, []byte("<</Length "))
+	if !stream || !whole || !long || bytes.Contains(head, []byte("/Filter")) {
 		return object
 	}
 	packed := bytes.NewBuffer(make([]byte, 0, len(data)/2))

@@ -1,6 +1,7 @@
 package layouts
 
 import (
+	"fmt"
 	"math"
 
 	"github.com/go-pdf/fpdf"
@@ -105,6 +106,12 @@ func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
 func (c *canvas) disc(x, y, r, pen float64, fill int) {
 	c.mark("disc", x-r, y-r, x+r, y+r)
 	c.pdf.Circle(x, y, r, c.style(pen, fill))
+}
+
+// placed begins a path that is given in units of its own from a point of the page:
+// each so many mm to the right and so many up.
+func (c *canvas) placed(x, y, right, up float64) string {
+	return fmt.Sprintf("q %.5f 0 0 %.5f %.3f %.3f cm\n", right*ptPerMm, up*ptPerMm, x*ptPerMm, (c.h-y)*ptPerMm)
 }
 
 // inverse writes white on black until draw returns.
