@@ -18,6 +18,7 @@ type tagging struct {
 	tags   []tag
 	places [][]place // of each tag: where it may stand, best first
 	clash  [][]bool  // of each pair of tags: that they cannot be told apart
+	row    []bool    // of the tag that is being tried
 	counts []int     // of each tag: with how many others it clashes
 	moves  uint64    // state of the generator
 }
@@ -62,9 +63,11 @@ func (p *tagging) solve() bool {
 
 // compare finds out which tags clash where all stand at first.
 func (p *tagging) compare() {
-	p.clash, p.counts = make([][]bool, len(p.tags)), make([]int, len(p.tags))
+	n := len(p.tags)
+	p.clash, p.counts, p.row = make([][]bool, n), make([]int, n), make([]bool, n)
 	for i := range p.tags {
-		p.clash[i], p.counts[i] = p.against(i, &p.tags[i])
+		p.counts[i] = p.against(i, &p.tags[i])
+		p.clash[i] = slices.Clone(p.row)
 	}
 }
 
@@ -77,15 +80,16 @@ func (p *tagging) move(i, clash, lose int) {
 	if more > lose+clash*len(p.tags) {
 		return
 	}
-	if row, n := p.against(i, &there); more+clash*(n-p.counts[i]) <= lose {
+	if n := p.against(i, &there); more+clash*(n-p.counts[i]) <= lose {
 		p.tags[i], p.counts[i] = there, n
-		p.note(i, row)
+		p.note(i)
 	}
 }
 
-// note keeps with which others a tag clashes now, for it and for them.
-func (p *tagging) note(i int, row []bool) {
-	for k, now := range row {
+// note keeps with which others the tag that was tried clashes now, for it and for
+// them.
+func (p *tagging) note(i int) {
+	for k, now := range p.row {
 		switch was := p.clash[k][i]; {
 		case now && !was:
 			p.counts[k]++
@@ -94,7 +98,7 @@ func (p *tagging) note(i int, row []bool) {
 		}
 		p.clash[k][i] = now
 	}
-	copy(p.clash[i], row)
+	copy(p.clash[i], p.row)
 }
 
 // pick chooses the next tag to move: one that clashes, if one is soon found.
@@ -107,17 +111,16 @@ func (p *tagging) pick() (i int) {
 	return i
 }
 
-// against tells with which other tags the i-th clashes where it would stand, and
-// with how many.
-func (p *tagging) against(i int, t *tag) (row []bool, n int) {
-	row = make([]bool, len(p.tags))
+// against tells with which other tags the i-th clashes where it would stand (row),
+// and with how many.
+func (p *tagging) against(i int, t *tag) (n int) {
 	for k := range p.tags {
-		if k != i && !t.clearOf(&p.tags[k]) {
-			row[k] = true
+		p.row[k] = k != i && !t.clearOf(&p.tags[k])
+		if p.row[k] {
 			n++
 		}
 	}
-	return row, n
+	return n
 }
 
 // below returns the next number of the generator, from 0 to n-1 (a linear
@@ -138,7 +141,11 @@ func (p *tagging) placesOf(t *tag) (places []place) {
 				continue
 			}
 			t.stand(place{spot{x, y}, 0})
-			if cost := p.cost(t) + p.over(t, dots); !math.IsInf(cost, 1) {
+			cost := p.cost(t)
+			if !math.IsInf(cost, 1) {
+				cost += p.over(t, dots)
+			}
+			if !math.IsInf(cost, 1) {
 				places = append(places, place{spot{x, y}, int(math.Round(cost))})
 			}
 		}
