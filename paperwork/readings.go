@@ -62,21 +62,28 @@ func (h *hung) tipped(s state, i int) []float64 {
 		return all
 	}
 	for _, off := range []float64{-1, 1} {
-		if t, err := h.heldAt(s.where, s.flown, s.tilt+off*h.job.Practice.AimTolerance); err == nil {
-			all = append(all, h.hook(t, i))
+		if kg, err := h.tippedBy(s, off*h.job.Practice.AimTolerance, i); err == nil {
+			all = append(all, kg)
 		}
 	}
 	return all
 }
 
+// tippedBy returns what hook i of two holds in a state with the bar tipped by an
+// angle, front down.
+func (h *hung) tippedBy(s state, off float64, i int) (kg float64, err error) {
+	front, rear, err := h.shared(s.inBar, s.tilt+off)
+	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
+}
+
 // moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *hung) moved(s state) float64 {
-	t, err := h.heldAt(s.where, s.flown, s.tilt+radians(1))
+	kg, err := h.tippedBy(s, radians(1), 1)
 	if err != nil {
 		return 0
 	}
-	return h.hook(t, 1) - h.hook(s, 1)
+	return kg - h.hook(s, 1)
 }
 
 // setSum is the sum of the splays of set k, counted from 0, in degrees: of every

@@ -44,6 +44,7 @@ type state struct {
 	flown   int    // cabinets
 	tilt    float64
 	lever   float64 // how far the centre of gravity lies below the pick, or the line of both; m
+	inBar   calc.Weight // all of it, in the bar's axes
 	centre  calc.Load
 	loads   []float64 // of each pick, kg
 	picks   []calc.Vec
@@ -135,27 +136,37 @@ func (h *hung) state(where string, n int) (state, error) {
 
 // settled is the stack with its first n cabinets, hung from pick i alone.
 func (h *hung) settled(where string, n, i int) state {
-	tilt, lever := calc.Tilt(h.hole(i), h.body.First(n).CentreInBar().At)
-	s := h.tilted(where, n, tilt)
-	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{s.centre.Mass}
+	inBar := h.body.First(n).CentreInBar()
+	tilt, lever := calc.Tilt(h.hole(i), inBar.At)
+	s := h.tilted(where, n, tilt, inBar)
+	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{inBar.Mass}
 	return s
 }
 
 // heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
 func (h *hung) heldAt(where string, n int, tilt float64) (state, error) {
-	s := h.tilted(where, n, tilt)
-	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), h.body.First(n).CentreInBar().At)
-	front, rear, err := calc.TwoPicks(s.centre.Mass*calc.G, s.centre.At.X, s.picks[0].X, s.picks[1].X)
-	s.loads = []float64{front / calc.G, rear / calc.G}
+	inBar := h.body.First(n).CentreInBar()
+	s := h.tilted(where, n, tilt, inBar)
+	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), inBar.At)
+	front, rear, err := h.shared(inBar, tilt)
+	s.loads = []float64{front, rear}
 	return s, err
+}
+
+// shared returns what each of two picks carries of a weight, in kg, with the bar at a
+// tilt.
+func (h *hung) shared(inBar calc.Weight, tilt float64) (front, rear float64, err error) {
+	front, rear, err = calc.TwoPicks(inBar.Mass*calc.G, inBar.At.Turned(tilt).X, h.hole(0).Turned(tilt).X, h.hole(1).Turned(tilt).X)
+	return front / calc.G, rear / calc.G, err
 }
 
 // tilted is where everything of the first n cabinets is with the bar at a tilt,
 // and what its joints carry. What holds it is left open.
-func (h *hung) tilted(where string, n int, tilt float64) state {
+func (h *hung) tilted(where string, n int, tilt float64, inBar calc.Weight) state {
 	part := h.body.First(n)
-	s := state{where: where, third: h.third, flown: n, tilt: tilt, centre: part.Centre(tilt),
-		poses: part.Poses(tilt), corners: part.Corners(tilt), joints: part.Joints(tilt)}
+	poses := part.Poses(tilt)
+	s := state{where: where, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt),
+		poses: poses, corners: part.Corners(poses), joints: part.Joints(poses)}
 	for i := range h.holes {
 		s.picks = append(s.picks, h.hole(i).Turned(tilt))
 	}
