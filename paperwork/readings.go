@@ -10,7 +10,7 @@ type reading struct{ is, from, to, low, high float64 }
 
 // joined returns the stack after lift k, counted from 0: the last one is the
 // finished stack.
-func (h *hung) joined(k int) state {
+func (h *hung) joined(k int) *state {
 	if k == len(h.lifts) {
 		return h.finished
 	}
@@ -23,13 +23,13 @@ func (h *hung) joined(k int) state {
 // least the floor of readings to either side.
 func (h *hung) readings(k int) (all []reading) {
 	for i := range h.Picks {
-		all = append(all, h.readingOf(i, func(v *hung) state { return v.joined(k) }))
+		all = append(all, h.readingOf(i, func(v *hung) *state { return v.joined(k) }))
 	}
 	return all
 }
 
 // readingOf is what hook i holds in a state.
-func (h *hung) readingOf(i int, of func(*hung) state) reading {
+func (h *hung) readingOf(i int, of func(*hung) *state) reading {
 	r := reading{is: h.hook(of(h), i), low: math.Inf(1), high: math.Inf(-1)}
 	r.from, r.to = h.over(func(v *hung) float64 { return v.hook(of(v), i) })
 	for _, v := range h.ways() {
@@ -42,7 +42,7 @@ func (h *hung) readingOf(i int, of func(*hung) state) reading {
 }
 
 // window returns the least and the most that hook i may hold in a state.
-func (h *hung) window(s state, i int) (low, high float64) {
+func (h *hung) window(s *state, i int) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	for _, kg := range h.tipped(s, i) {
 		for _, more := range []float64{-1, 1} {
@@ -56,7 +56,7 @@ func (h *hung) window(s state, i int) (low, high float64) {
 // tipped returns what hook i holds in a state as it hangs and, with two picks,
 // tipped by the aim's tolerance either way: between them it goes one way only. The
 // reader refuses hooks for which no tilt within it can be worked out.
-func (h *hung) tipped(s state, i int) []float64 {
+func (h *hung) tipped(s *state, i int) []float64 {
 	all := []float64{h.hook(s, i)}
 	if len(h.Picks) == 1 {
 		return all
@@ -71,14 +71,14 @@ func (h *hung) tipped(s state, i int) []float64 {
 
 // tippedBy returns what hook i of two holds in a state with the bar tipped by an
 // angle, front down.
-func (h *hung) tippedBy(s state, off float64, i int) (kg float64, err error) {
+func (h *hung) tippedBy(s *state, off float64, i int) (kg float64, err error) {
 	front, rear, err := h.shared(s.inBar, s.tilt+off)
 	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
 }
 
 // moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
-func (h *hung) moved(s state) float64 {
+func (h *hung) moved(s *state) float64 {
 	kg, err := h.tippedBy(s, radians(1), 1)
 	if err != nil {
 		return 0
@@ -89,7 +89,8 @@ func (h *hung) moved(s state) float64 {
 // setSum is the sum of the splays of set k, counted from 0, in degrees: of every
 // joint from the one above its first cabinet.
 func (h *hung) setSum(k int) (deg float64) {
-	for _, c := range h.set(k) {
+	first := h.first(k)
+	for _, c := range h.Cabinets[first : first+h.Sets[k]] {
 		deg += c.Hole.Splay
 	}
 	return deg
@@ -105,7 +106,7 @@ func (h *hung) workStart() error {
 	if err != nil || s.lever <= within || s.loads[0] < 0 || s.loads[1] < 0 {
 		return nil // holes that lie one above the other level the bar with nothing to hold it by
 	}
-	h.start = &s
+	h.start = s
 	return nil
 }
 
@@ -129,4 +130,4 @@ func (h *hung) swing(k int) float64 { return h.joined(k).tilt - h.joined(k-1).ti
 func (h *hung) level(k int) float64 { return h.rollIn(k) - h.lifts[k].drop() - h.Floor }
 
 // lastAim returns the aim of the lowest cabinet in a state.
-func (s state) lastAim() float64 { return s.poses[len(s.poses)-1].Aim }
+func (s *state) lastAim() float64 { return s.poses[len(s.poses)-1].Aim }

@@ -10,7 +10,7 @@ import (
 
 // checkPins: the force on one pin·(1+tolerance)·dynamic > rating · gear_use,
 // for the hinge and the link pins of every joint.
-func (h *hung) checkPins(s state) {
+func (h *hung) checkPins(s *state) {
 	for k, j := range s.joints {
 		r := h.ratings(k)
 		if r == nil {
@@ -82,7 +82,7 @@ func (h *hung) mayPush(k int) bool {
 }
 
 // checkLinks: a link in compression where its makers do not allow that.
-func (h *hung) checkLinks(s state) {
+func (h *hung) checkLinks(s *state) {
 	for k, j := range s.joints {
 		if !h.mayPush(k) {
 			h.measured("rear link", j.Link, func() (string, string, string) {
