@@ -102,7 +102,7 @@ func (h *hung) aloneParts(i int) []aloneCheck {
 		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
 		h.aloneGear("bar", i, all, h.Bar.Rating))
 	for k, j := range s.joints {
-		rated, c := h.ratings(k), h.Cabinets[k]
+		rated, c := h.ratings(k), &h.Cabinets[k]
 		if rated == nil {
 			rated = &job.PinRatings{}
 		}

@@ -43,30 +43,27 @@ func (h *hung) readingOf(i int, of func(*hung) *state) reading {
 
 // window returns the least and the most that hook i may hold in a state.
 func (h *hung) window(s *state, i int) (low, high float64) {
-	low, high = math.Inf(1), math.Inf(-1)
-	for _, kg := range h.tipped(s, i) {
-		for _, more := range []float64{-1, 1} {
-			may := kg * (1 + more*h.job.Practice.MassTolerance)
-			low, high = math.Min(low, may), math.Max(high, may)
-		}
-	}
-	return low, high
+	least, most := h.tipped(s, i)
+	less, more := 1-h.job.Practice.MassTolerance, 1+h.job.Practice.MassTolerance
+	return math.Min(least*less, least*more), math.Max(most*less, most*more) // a hook may be pushed
 }
 
-// tipped returns what hook i holds in a state as it hangs and, with two picks,
-// tipped by the aim's tolerance either way: between them it goes one way only. The
-// reader refuses hooks for which no tilt within it can be worked out.
-func (h *hung) tipped(s *state, i int) []float64 {
-	all := []float64{h.hook(s, i)}
+// tipped returns the least and the most that hook i holds in a state as it hangs
+// and, with two picks, tipped by the aim's tolerance either way: between them it goes
+// one way only. The reader refuses hooks for which no tilt within it can be worked
+// out.
+func (h *hung) tipped(s *state, i int) (least, most float64) {
+	least = h.hook(s, i)
+	most = least
 	if len(h.Picks) == 1 {
-		return all
+		return least, most
 	}
-	for _, off := range []float64{-1, 1} {
+	for _, off := range [...]float64{-1, 1} {
 		if kg, err := h.tippedBy(s, off*h.job.Practice.AimTolerance, i); err == nil {
-			all = append(all, kg)
+			least, most = math.Min(least, kg), math.Max(most, kg)
 		}
 	}
-	return all
+	return least, most
 }
 
 // tippedBy returns what hook i of two holds in a state with the bar tipped by an

@@ -52,7 +52,7 @@ type use struct {
 // rated holds a load against its limit, both in newtons with all factors in
 // them, and keeps the most used part of its kind.
 func (h *hung) rated(rule, part string, load, limit float64, says wording) {
-	i := slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
+	i := h.useOfPart(part)
 	switch u := (use{part, load / limit, says}); {
 	case i < 0:
 		h.uses = append(h.uses, u)
@@ -63,6 +63,17 @@ func (h *hung) rated(rule, part string, load, limit float64, says wording) {
 		where, worked, most := says()
 		h.hold(rule, where, "%s is more than %s", worked, most).by = load / limit
 	}
+}
+
+func (h *hung) useOfPart(part string) int {
+	return slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
+}
+
+// matters reports whether rated would keep a load or hold for it. Asked before a
+// wording is made for each of many pins.
+func (h *hung) matters(part string, load, limit float64) bool {
+	i := h.useOfPart(part)
+	return i < 0 || load/limit > h.uses[i].of+within || load > limit+alike
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.

@@ -18,13 +18,24 @@ type measure struct {
 
 // measured keeps the closest of a kind of measure.
 func (h *hung) measured(of string, spare float64, says wording) {
-	i := slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
+	i := h.measureOf(of)
 	switch m := (measure{of, spare, says}); {
 	case i < 0:
 		h.measures = append(h.measures, m)
 	case spare < h.measures[i].spare-within:
 		h.measures[i] = m
 	}
+}
+
+func (h *hung) measureOf(of string) int {
+	return slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
+}
+
+// closer reports whether measured would keep a measure. Asked before a wording is
+// made for each of many joints.
+func (h *hung) closer(of string, spare float64) bool {
+	i := h.measureOf(of)
+	return i < 0 || spare < h.measures[i].spare-within
 }
 
 // checkMost: more cabinets of a type than the bar's maker allows.

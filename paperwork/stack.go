@@ -164,9 +164,14 @@ func (h *hung) shared(inBar calc.Weight, tilt float64) (front, rear float64, err
 // and what its joints carry. What holds it is left open.
 func (h *hung) tilted(where string, n int, tilt float64, inBar calc.Weight) *state {
 	part := h.body.First(n)
-	poses := part.Poses(tilt)
-	s := &state{where: where, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt),
-		poses: poses, corners: part.Corners(poses), joints: part.Joints(poses)}
+	s := &state{where: where, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt)}
+	if f := h.finished; f != nil && f.tilt == tilt { // a lift that two hoists hold
+		s.poses, s.corners = f.poses[:n:n], f.corners[:n:n]
+	} else {
+		s.poses = part.Poses(tilt)
+		s.corners = part.Corners(s.poses)
+	}
+	s.joints = part.Joints(s.poses)
 	for i := range h.holes {
 		s.picks = append(s.picks, h.hole(i).Turned(tilt))
 	}
