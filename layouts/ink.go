@@ -10,9 +10,10 @@ import (
 // An ink is what the PDF library draws with next. It writes an instruction for every
 // change it is told of, so it is told only of what does change.
 type ink struct {
-	face face
-	pen  float64 // mm
-	fill int     // shade, plus 1
+	face    face
+	pen     float64 // mm
+	fill    int     // shade, plus 1
+	letters int     // shade
 }
 
 // set chooses a face.
@@ -102,21 +103,46 @@ func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
 	c.pdf.Polygon(points, c.style(pen, fill))
 }
 
-// disc draws a circle.
+// disc draws a circle. Its path is the same for all of them, which writes and packs
+// in a fraction of the room that the PDF library's takes.
 func (c *canvas) disc(x, y, r, pen float64, fill int) {
 	c.mark("disc", x-r, y-r, x+r, y+r)
-	c.pdf.Circle(x, y, r, c.style(pen, fill))
+	paint := "B" // fill and draw
+	switch {
+	case fill == none:
+		paint = "S"
+	case pen == 0:
+		paint = "f"
+	}
+	if fill != none {
+		c.fill(fill)
+	}
+	unit := r / 1000
+	c.pdf.RawWriteStr(fmt.Sprintf("%s%.1f w %s %s Q", c.placed(x, y, unit, unit), pen/unit, circle, paint))
 }
+
+// circle is the path of one with a radius of 1000: four curves. Viewers make lines of
+// curves in a path's own units, so these are small ones. Source: the usual
+// approximation of a quarter of a circle by a cubic curve, with its control points at
+// 4/3 (√2 - 1) of the radius; from memory.
+const circle = "1000 0 m 1000 552 552 1000 0 1000 c -552 1000 -1000 552 -1000 0 c -1000 -552 -552 -1000 0 -1000 c 552 -1000 1000 -552 1000 0 c h"
 
 // placed begins a path that is given in units of its own from a point of the page:
 // each so many mm to the right and so many up.
 func (c *canvas) placed(x, y, right, up float64) string {
-	return fmt.Sprintf("q %.5f 0 0 %.5f %.3f %.3f cm\n", right*ptPerMm, up*ptPerMm, x*ptPerMm, (c.h-y)*ptPerMm)
+	return fmt.Sprintf("q %.7f 0 0 %.7f %.3f %.3f cm\n", right*ptPerMm, up*ptPerMm, x*ptPerMm, (c.h-y)*ptPerMm)
 }
 
 // inverse writes white on black until draw returns.
 func (c *canvas) inverse(draw func()) {
-	c.pdf.SetTextColor(255, 255, 255)
+	c.letters(white)
 	draw()
-	c.pdf.SetTextColor(0, 0, 0)
+	c.letters(black)
+}
+
+// letters chooses the shade of texts. The PDF library sets the shade of each text by
+// itself unless areas are filled with the same one: see text.
+func (c *canvas) letters(shade int) {
+	c.now.letters = shade
+	c.pdf.SetTextColor(shade, shade, shade)
 }

@@ -52,6 +52,7 @@ type Laid struct {
 	pack  Pack
 	pages []numbered
 	codes [][]Code // of each sheet
+	blank *canvas  // to draw on; made while sheets are cut, for the first to draw
 }
 
 // A numbered page knows of which sheet of its pack it is, counted from 0.
@@ -74,7 +75,11 @@ func Draw(p Pack) (Paper, error) {
 func Lay(p Pack) (*Laid, error) {
 	l := &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
 	cut, faults := make([][]page, len(p.Sheets)), make([]error, len(p.Sheets))
-	onAllCores(len(p.Sheets), func(i int) {
+	onAllCores(len(p.Sheets)+1, func(i int) {
+		if i == len(p.Sheets) {
+			l.blank = drawn(p)
+			return
+		}
 		defer caught(&faults[i])
 		c := newCanvas(p)
 		cut[i] = p.Sheets[i].pages(c)
@@ -93,7 +98,7 @@ func Lay(p Pack) (*Laid, error) {
 // drawn.
 func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 	defer caught(&err)
-	c := drawn(l.pack)
+	c := l.canvas()
 	c.number(l.pages, chosen)
 	texts := l.codeTexts(c.pages, chosen)
 	c.codes = codesFor(texts)
@@ -112,6 +117,15 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 	}
 	pdf, err := c.bound()
 	return Paper{pdf, c.pdf.PageCount(), len(l.pages), c.marks}, err
+}
+
+// canvas returns one to draw on that nothing is on yet.
+func (l *Laid) canvas() *canvas {
+	c := l.blank
+	if l.blank = nil; c == nil {
+		c = drawn(l.pack)
+	}
+	return c
 }
 
 // codeTexts are the texts of the codes of chosen sheets, in the order of their pages.

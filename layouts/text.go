@@ -40,6 +40,7 @@ func (c *canvas) text(x, y float64, f face, s string) {
 	m := c.mark("text", x, y-f.em()*0.75, x+c.width(f, s), y+f.em()*0.21)
 	m.Text, m.Pt = s, f.pt
 	c.set(f)
+	c.fill(c.now.letters)
 	c.pdf.Text(x, y, s)
 }
 
@@ -55,6 +56,7 @@ func (c *canvas) upwards(x, y float64, f face, s string) {
 	m := c.mark("text", x-f.em()*0.75, y-c.width(f, s), x+f.em()*0.21, y)
 	m.Text, m.Pt = s, f.pt
 	c.set(f)
+	c.fill(c.now.letters)
 	c.pdf.TransformBegin()
 	c.pdf.TransformRotate(90, x, y)
 	c.pdf.Text(x, y, s)
