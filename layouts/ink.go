@@ -75,15 +75,18 @@ func (c *canvas) style(pen float64, fill int) string {
 	return style
 }
 
+// with records what a mark is drawn with.
+func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
+
 // rect draws a rectangle; a pen of 0 draws no line.
 func (c *canvas) rect(b box, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
 	c.pdf.Rect(b.x, b.y, b.w, b.h, c.style(pen, fill))
 }
 
 // round draws a rectangle with round corners.
 func (c *canvas) round(b box, r, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
 	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.style(pen, fill))
 }
 
@@ -98,13 +101,15 @@ func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
 		hi = spot{math.Max(hi.x, p.x), math.Max(hi.y, p.y)}
 		at = append(at, [2]float64{p.x, p.y})
 	}
-	c.mark(kind, lo.x, lo.y, hi.x, hi.y).Corners = at
+	m := c.mark(kind, lo.x, lo.y, hi.x, hi.y)
+	m.Corners = at
+	m.with(pen, fill)
 	c.pdf.Polygon(points, c.style(pen, fill))
 }
 
 // disc draws a circle.
 func (c *canvas) disc(x, y, r, pen float64, fill int) {
-	c.mark("disc", x-r, y-r, x+r, y+r)
+	c.mark("disc", x-r, y-r, x+r, y+r).with(pen, fill)
 	c.pdf.Circle(x, y, r, c.style(pen, fill))
 }
 
@@ -117,6 +122,8 @@ func (c *canvas) placed(x, y, right, up float64) string {
 // inverse writes white on black until draw returns.
 func (c *canvas) inverse(draw func()) {
 	c.pdf.SetTextColor(255, 255, 255)
+	c.white = true
 	draw()
 	c.pdf.SetTextColor(0, 0, 0)
+	c.white = false
 }
