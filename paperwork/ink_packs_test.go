@@ -116,11 +116,11 @@ func changesHold(t *testing.T, yaml, another string) {
 }
 
 // TestInkOfAThousandPages: page numbers of four digits find room below codes, on
-// spines and in lists. INK_STACKS is how many stacks of forty cabinets, each on a
-// dolly of its own: 60 are the most that a job may have.
+// spines and in lists, here of sixty stacks of forty cabinets, each on a dolly of its
+// own: the most that a job may have.
 func TestInkOfAThousandPages(t *testing.T) {
-	g := crowdOf(147)
-	g.stacks, g.long, g.dollies = int(asked("INK_STACKS", 36)), true, 1
+	g := crowdOf(214)
+	g.stacks, g.long, g.dollies = 60, true, 1
 	j := open(t, g.job())
 	paper, err := j.Draw()
 	require.NoError(t, err)
