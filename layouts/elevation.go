@@ -107,7 +107,7 @@ func (c *canvas) stackFromSide(f frame, e Elevation, stub float64) {
 	c.shape("bar", spots(f, e.Bar), solid, grey)
 	for _, s := range e.Cabinets {
 		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
-		c.aimLine(f, s)
+		c.aimLine(f, s, min(stub, rayLength))
 	}
 	for _, h := range e.Holes {
 		p := f.at(h)
@@ -151,10 +151,10 @@ func spots(f frame, places []Place) (at []spot) {
 
 // aimLine draws a short line the way a cabinet looks, from the middle of its
 // front.
-func (c *canvas) aimLine(f frame, s Side) {
+func (c *canvas) aimLine(f frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
-	c.line(a.x, a.y, a.x+rayLength*cos, a.y+rayLength*sin, light)
+	c.line(a.x, a.y, a.x+long*cos, a.y+long*sin, light)
 }
 
 // front returns the middle of a cabinet's front on paper.

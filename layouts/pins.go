@@ -50,10 +50,12 @@ func (c *canvas) pinsFit(p Pins) bool {
 
 // rowLeast is how tall rows have to be for what stands on their lines.
 func (p Pins) rowLeast() float64 {
+	cut, tall := false, false
 	for _, r := range p.Rows {
-		if r.Cut != "" && accented(r.Type) {
-			return rowCut
-		}
+		cut, tall = cut || r.Cut != "", tall || accented(r.Type)
+	}
+	if cut && tall {
+		return rowCut
 	}
 	return rowLeast
 }

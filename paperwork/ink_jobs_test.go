@@ -188,11 +188,15 @@ func (g *crowd) column(w writer, total int, types []string) {
 }
 
 func (g *crowd) extras(w writer, total int) {
+	most := 5.0 // kg
+	if g.held || g.tied > 0 && g.Intn(2) == 0 {
+		most = 5000
+	}
 	for i := range max(g.tied, g.Intn(3)*g.Intn(12)) {
 		if i == 0 {
 			w("    extras:")
 		}
-		w("      - {name: %q, mass: %.1f kg, on_cabinet: %d, behind_hinge: %s, below_hinge: 0}", g.text("cable loom", 120), g.between(0, 5), 1+g.Intn(total)*g.Intn(2), g.length(g.between(0, 300)))
+		w("      - {name: %q, mass: %.1f kg, on_cabinet: %d, behind_hinge: %s, below_hinge: 0}", g.text("cable loom", 120), g.between(0, most), 1+g.Intn(total)*g.Intn(2), g.length(g.between(0, 300)))
 	}
 	if g.Intn(2) == 0 {
 		w("    secondary: {what: %q, rating: %.0f kg}", g.text("steel bond", 48), g.between(100, 90000))
