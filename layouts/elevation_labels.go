@@ -114,7 +114,9 @@ func (c *canvas) levels(f frame, e Elevation, room box, last float64) {
 			if last > y-5 {
 				y = max(y, last+4.6)
 			}
-			c.centre(f.at(e.Centre).x, y, small, strings.Join(l.Says, ", "))
+			says := strings.Join(l.Says, ", ")
+			half := c.width(small, says) / 2
+			c.centre(min(max(f.at(e.Centre).x, room.x+half), room.right()-half), y, small, says)
 			continue
 		}
 		for n, line := range l.Says {
