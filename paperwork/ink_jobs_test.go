@@ -40,7 +40,9 @@ var crowds = []struct {
 	{"huge gear", func(g *crowd) { g.size, g.stacks, g.most = 7, 1+g.Intn(3), 1+g.Intn(12) }},
 	{"longest words", func(g *crowd) { g.stacks, g.most, g.others, g.long = 1+g.Intn(3), 1+g.Intn(24), g.Intn(8), true }},
 	{"sixty twins", func(g *crowd) { g.stacks, g.most, g.long, g.twins = 55+g.Intn(6), 1, true, true }},
-	{"every cabinet another", func(g *crowd) { g.stacks, g.least, g.most, g.long, g.unknown, g.types = 1, 25, 40, true, g.Intn(2) == 0, 40 }},
+	{"every cabinet another", func(g *crowd) {
+		g.stacks, g.least, g.most, g.long, g.unknown, g.types = 1, 25, 40, true, g.Intn(2) == 0, 40
+	}},
 	{"all that can be tied on", func(g *crowd) { g.stacks, g.most, g.long, g.tied = 1, 20, true, 200 }},
 	{"the roof is full", func(g *crowd) { g.stacks, g.most, g.others = 1+g.Intn(3), 4, 60 }},
 }
@@ -216,7 +218,7 @@ func (g *crowd) hang(w writer, r rig) {
 	if two := g.picks == 2 || g.picks == 0 && g.Intn(2) == 0; two {
 		front, rear := g.Intn(1+len(r.holes)/8), len(r.holes)-1-g.Intn(1+len(r.holes)/8)
 		if g.Intn(3) == 0 {
-			front = g.Intn(len(r.holes)*5/6) // about where most centres of gravity are
+			front = g.Intn(len(r.holes) * 5 / 6) // about where most centres of gravity are
 			rear = min(front+1+len(r.holes)/6, len(r.holes)-1)
 		}
 		w("    hang: {picks: 2, hoist: {front: %s, rear: %s}, front_hole: %s, rear_hole: %s%s}", r.hoists[0], r.hoists[g.Intn(2)], r.holes[front], r.holes[rear], cell)
