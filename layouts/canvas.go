@@ -21,11 +21,22 @@ func (b box) right() float64  { return b.x + b.w }
 type Mark struct {
 	Page           int
 	Block, Kind    string
+	In             int     // which of its page's blocks that is, from 0
 	X0, Y0, X1, Y1 float64 // mm from the top left corner
 	Text           string
 	Pt             float64
 	Corners        [][2]float64 // of an outline; both ends of a line
-	Pen            float64      // mm, of a line
+	Pen            float64      // mm, of a line or an outline; 0 for none
+	Fill           int          // 0 black to 255 white, -1 for none
+	Bold, White    bool         // a text's face, and that it is set white
+}
+
+// A Block is the room on a page that some ink belongs to.
+type Block struct {
+	Page           int
+	Name           string
+	X0, Y0, X1, Y1 float64 // mm from the top left corner
+	Within         int     // which block of the page this one stands in, -1 for none
 }
 
 // A canvas is the paper being drawn on, or one to measure with while sheets are cut.
@@ -38,6 +49,9 @@ type canvas struct {
 	revision string
 	block    string
 	room     box
+	within   int // which block of the page is drawn, -1 for none
+	blocks   []Block
+	before   int // blocks of the pages before
 	marks    []Mark
 	err      error
 	now      ink
@@ -49,25 +63,36 @@ type canvas struct {
 
 // newCanvas returns a canvas to measure with.
 func newCanvas(p Pack) *canvas {
-	c := &canvas{w: 210, h: 297, revision: p.Spine.Revision}
+	c := &canvas{w: 210, h: 297, within: -1, revision: p.Spine.Revision}
 	if p.Letter {
 		c.w, c.h = 215.9, 279.4
 	}
 	return c
 }
 
-// in draws a block: all ink that draw makes must lie in room.
+// in draws a block: all ink that draw makes must lie in room, and room in that of
+// the block around it, or within the margins of the page.
 func (c *canvas) in(name string, room box, draw func()) {
-	outer, outerRoom := c.block, c.room
-	c.block, c.room = name, room
+	outer, outerRoom, around := c.block, c.room, c.within
+	if around < 0 {
+		outerRoom = box{margin, margin, c.w - 2*margin, c.h - 2*margin}
+	}
+	if !outerRoom.grown(dust).holds(spot{room.x, room.y}) || !outerRoom.grown(dust).holds(spot{room.right(), room.bottom()}) {
+		c.fault("page %d: the block %s (%.1f, %.1f)-(%.1f, %.1f) leaves the room around it", c.page, name, room.x, room.y, room.right(), room.bottom())
+	}
+	c.block, c.room, c.within = name, room, len(c.blocks)-c.before
+	c.blocks = append(c.blocks, Block{c.page, name, room.x, room.y, room.right(), room.bottom(), around})
 	draw()
-	c.block, c.room = outer, outerRoom
+	c.block, c.room, c.within = outer, outerRoom, around
 }
+
+// dust is what rounding may do to a length, in mm.
+const dust = 1e-6
 
 // mark records ink and faults it if it leaves its block.
 func (c *canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
 	const slack = 0.5 // half of a heavy line, and the dust of rounding
-	m := Mark{Page: c.page, Block: c.block, Kind: kind, X0: x0, Y0: y0, X1: x1, Y1: y1}
+	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Fill: none, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
 	if !(x0 >= r.x-slack && y0 >= r.y-slack && x1 <= r.right()+slack && y1 <= r.bottom()+slack) {
 		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.x, r.y, r.right(), r.bottom())

@@ -49,7 +49,8 @@ func (c *canvas) which(v Card) piece {
 	top := 3.6 + float64(len(name))*section.lead() + float64(len(says))*small.lead() + 1
 	joint := 0.0
 	if v.Joint != nil {
-		joint = 16.5
+		_, tall := c.cardTab(whichWidth-2.5, *v.Joint)
+		joint = 2*tall + 2.5
 	}
 	return piece{h: top + joint + 11.5, draw: func(c *canvas, room box) {
 		c.text(room.x, room.y+3.2, small, v.Of)
@@ -70,15 +71,26 @@ func (c *canvas) whenAndWho(x, y, w float64) {
 	c.rect(box{x + w, y + 4, w - 1, 7}, solid, white)
 }
 
+// cardTab measures the tab of a card's joint in a width, and its two bodies, which
+// are taller where the names of both stand above and below a wide tab.
+func (c *canvas) cardTab(w float64, j CardJoint) (t tabStyle, tall float64) {
+	const names = 9.0
+	t = c.tabsWithin(w-names, 9, 5.5, []Hole{j.Hole})
+	if t.width() > w-names {
+		return t, 9
+	}
+	return t, 7
+}
+
 // cardJoint draws a joint as a small tab that straddles the line between two
 // bodies.
 func (c *canvas) cardJoint(room box, j CardJoint) {
-	const tall = 7.0
-	t := c.tabWithin(room.w-9, 9, 5.5, j.Hole)
+	t, tall := c.cardTab(room.w, j)
 	c.rect(box{room.x, room.y + 1, room.w, tall}, solid, white)
 	c.rect(box{room.x, room.y + 1 + tall, room.w, tall}, solid, white)
-	c.text(room.x+1.5, room.y+1+tall/2+1, textB, j.Above)
-	c.text(room.x+1.5, room.y+1+tall*1.5+2, textB, j.Below)
+	out := (tall - 7) * 0.6
+	c.text(room.x+1.5, room.y+1+3.5+1-out, textB, j.Above)
+	c.text(room.x+1.5, room.y+1+tall+3.5+2+2*out, textB, j.Below)
 	c.tab(room.right()-t.width()-1, room.y+1+tall, t, j.Hole)
 }
 

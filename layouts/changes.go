@@ -1,5 +1,7 @@
 package layouts
 
+import "slices"
+
 // Changes is the sheet of what moved between two revisions: which pins go to
 // which hole, what the venue has to accept anew, which sheets to bin.
 type Changes struct {
@@ -28,7 +30,7 @@ type ChangedJoint struct {
 	Pins               int // link pins of the joint: 1 or 2
 }
 
-var changeColumns = []column{{"point", 24, false}, {"static was", 20, true}, {"static now", 20, true}, {"design was", 20, true}, {"design now", 20, true},
+var changeColumns = []column{{"point", 31, false}, {"static was", 20, true}, {"static now", 20, true}, {"design was", 20, true}, {"design now", 20, true},
 	{"design", 25, true}, {"place", 0, false}}
 
 func (v Changes) pages(c *canvas) []page {
@@ -51,9 +53,19 @@ func (v Changes) pages(c *canvas) []page {
 	return c.flowing("changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
+// paragraphs go on from page to page where they are long: a list of all sheets of a
+// large pack may take pages.
 func (c *canvas) paragraphs(says []string) (pieces []piece) {
+	const whole = 6 // lines that stay together
 	for _, s := range says {
-		pieces = append(pieces, c.words(text, s, 1))
+		for lines := range slices.Chunk(c.wrap(text, c.body().w, s), whole) {
+			pieces = append(pieces, piece{h: float64(len(lines)) * text.lead(), draw: func(c *canvas, room box) {
+				c.lines(room.x, room.y+text.lead()*0.8, text, lines)
+			}})
+		}
+		if n := len(pieces); n > 0 {
+			pieces[n-1].h++
+		}
 	}
 	return pieces
 }
@@ -156,10 +168,10 @@ func changeTicks(room box) float64 { return room.right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
 func (c *canvas) changedHoles(x, y float64, j ChangedJoint) {
-	fit := func(h Hole) tabStyle { return c.tabWithin(changeRoom-9, changeTab, changeDigit, h) }
+	fit := func(h Hole) tabStyle { return c.tabsWithin(changeRoom-9, changeTab, changeDigit, []Hole{h}) }
 	old, next := fit(j.From), fit(j.To)
 	c.round(box{x, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
-	c.label(x+(old.width()-old.whole-old.rest-old.splay)/2+old.whole, y+old.digit/2, old.digit, j.From.Label)
+	c.labelIn(x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
 	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
 	c.arrow(x+old.width()+2, x+changeRoom-2, y, 2.5)
 	c.tab(x+changeRoom, y, next, j.To)

@@ -67,13 +67,13 @@ func (c *canvas) coverTitle(v Cover) piece {
 	lines := c.wrap(title, w, v.Title)
 	h := float64(len(lines))*title.lead() + 2
 	if !beside {
-		h += 15
+		h += 15.4
 	}
 	return piece{h: max(h, 19), draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+9, title, lines)
+		c.lines(room.x, room.y+9.4, title, lines)
 		base := room.y + 12.5
 		if !beside {
-			base = room.bottom() - 4.4
+			base = room.bottom() - 4.8
 		}
 		c.right(room.right(), base, rev, revision)
 		c.right(room.right(), base+4, small, "bin any other REV")
@@ -128,9 +128,9 @@ func (c *canvas) stackRow(s StackRow) piece {
 			y += p.h
 		}
 		x := room.right() - side
-		c.code(x, room.y+1, side, s.Code)
+		c.code(x, room.y+0.4, side, s.Code)
 		caption := fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To])
-		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+3.4, small, caption)
+		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+2.8, small, caption)
 		if s.Held {
 			c.stop(box{room.x, room.y + 24, 9, 9})
 		}
@@ -139,9 +139,13 @@ func (c *canvas) stackRow(s StackRow) piece {
 
 // contents lists sheets with their pages, as many to a line as fit.
 func (c *canvas) contents(entries []Entry) piece {
-	w := 0.0
+	const few = 12 // sheets, of a pack with no more than 999 pages
+	w, number := 0.0, " page 99"
+	if len(entries) > few {
+		number = " page 999"
+	}
 	for _, e := range entries {
-		w = max(w, c.width(small, e.Of+" page 99")+2.5)
+		w = max(w, c.width(small, e.Of+number)+2.5)
 	}
 	across := max(int((c.body().w-ofWidth)/w), 1)
 	rows := (len(entries) + across - 1) / across

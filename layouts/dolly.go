@@ -37,7 +37,7 @@ type PickHole struct{ Of, Label string }
 func (d Dolly) pages(c *canvas) (pages []page) {
 	room := c.body()
 	left := room.h - c.dollyHeadHeight(room.w, d) - c.dollyFootHeight(d, room.w)
-	most := max(int((left-rowsUp-c.barHeight(d, room.w)-ghostBar-1)/dollyLeast), 1)
+	most := max(int((left-rowsUp-c.barHeight(d, room.w)-ghostBar-1)/c.dollyLeast(d)), 1)
 	parts := (len(d.Rows) + most - 1) / most
 	for i := range parts {
 		part := d
@@ -69,14 +69,14 @@ const (
 	wordTall   = 10.0
 	dollyMost  = 18.0
 	dollyRow   = 36.0
-	dollyLeast = 13.2
+	dollyAir   = 1.2  // between digits and the lines of their tab, both together
 	rowsUp     = 10.0 // headings above the first box
 	pickBar    = 15.6
 	pickWords  = 20.0 // room for 'pick hole'
 	ghostBar   = 8.0
 
 	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
-	numberWidth  = 24.0
+	numberWidth  = 19.0
 )
 
 func (d Dolly) draw(c *canvas, room box) {
@@ -130,6 +130,9 @@ func (c *canvas) besideTabs(d Dolly, w float64) float64 {
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
 func (c *canvas) firstFits(d Dolly, w float64) bool {
+	if name := d.Rows[0].Type; accented(name) && len(c.dollyNames(d, w).lines(name)) > 1 {
+		return false
+	}
 	return c.width(small, d.First) < c.besideTabs(d, w)-numberWidth-8
 }
 
@@ -145,7 +148,14 @@ func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
 			break
 		}
 	}
-	return c.tabsFor(min(digit+2.4, row-0.4), digit, textB, holes)
+	t := c.tabsFor(row, digit, textB, holes)
+	t.height = min(digit+t.tail+2*dollyAir, row-0.4)
+	return t
+}
+
+// dollyLeast is how tall a row has to be for its tab.
+func (c *canvas) dollyLeast(d Dolly) float64 {
+	return dollyDigit + c.dollyTabs(d, 0).tail + dollyAir + 0.4
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.
@@ -197,6 +207,9 @@ func (c *canvas) dollyBelow(b box, tabX, tabW float64, d Dolly) {
 	}
 	c.dashed(1.5, 1.2, func() { c.rect(b, light, none) })
 	c.text(b.x+4, b.y+6, text, d.Below)
-	w := max(c.width(text, d.Ghost)+4, tabW)
+	w := c.width(text, d.Ghost) + 4
+	if b.x+8+c.width(text, d.Below) < tabX {
+		w = max(w, tabW)
+	}
 	c.ghost(tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
 }

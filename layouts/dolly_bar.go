@@ -21,9 +21,19 @@ func (c *canvas) barHeight(d Dolly, w float64) float64 {
 	case len(d.Picks) == 0:
 		return 11.5 + max(float64(len(c.aboveLines(d, w))-2), 0)*textB.lead()
 	case c.picksInLine(d, w):
-		return pickBar
+		return d.pickTall()
 	}
-	return pickBar*float64(len(d.Picks)) + dollyMost/2 + 1
+	return d.pickTall()*float64(len(d.Picks)) + c.dollyTabs(d, dollyRow).height/2 + 1
+}
+
+// pickTall is how tall the bar is around a pick hole.
+func (d Dolly) pickTall() float64 {
+	for _, p := range d.Picks {
+		if hasTail(p.Label) {
+			return pickBar + dollyDigit*tailed
+		}
+	}
+	return pickBar
 }
 
 // aboveLines are what the first joint hangs from, beside the widest tab there may be.
@@ -41,20 +51,20 @@ func (c *canvas) dollyBar(b box, w float64, d Dolly) {
 	}
 	at := spot{b.x + 4, b.y}
 	for _, p := range d.Picks {
-		c.pickHole(at, p)
+		c.pickHole(at, d.pickTall(), p)
 		if c.picksInLine(d, w) {
 			at.x += c.pickWidth(p)
 		} else {
-			at.y += pickBar
+			at.y += d.pickTall()
 		}
 	}
 }
 
 // pickHole draws one pick hole, 12 mm tall, with its words before it.
-func (c *canvas) pickHole(at spot, p PickHole) {
+func (c *canvas) pickHole(at spot, tall float64, p PickHole) {
 	words, f := c.wrap(textB, pickWords-1, p.Of), digits(dollyDigit)
 	c.lines(at.x, at.y+pickBar/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
 	x := at.x + pickWords
-	c.rect(box{x, at.y + 0.6, c.width(f, p.Label) + 3, pickBar - 1.2}, solid, white)
+	c.rect(box{x, at.y + 0.6, c.width(f, p.Label) + 3, tall - 1.2}, solid, white)
 	c.endLabel(x+1.5+c.width(f, p.Label), at.y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
 }

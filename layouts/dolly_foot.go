@@ -1,5 +1,7 @@
 package layouts
 
+import "strings"
+
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
 // pins are set, the code with its text, and the black box for the load-out.
 
@@ -79,8 +81,25 @@ func (c *canvas) loadOutBox(b box, d Dolly) {
 	c.rect(b, 0, black)
 	f, lines := c.loadOut(d, b.w)
 	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
-	c.inverse(func() { c.holes(b.x+14, y, f, black, lines) })
+	for _, s := range lines {
+		c.whiteLine(b.x+14, y, f, s)
+		y += f.lead()
+	}
 	c.pinOut(box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
+}
+
+// whiteLine writes a line white on black; where it has room to be filled in, that
+// is a white box, as no pencil writes on black.
+func (c *canvas) whiteLine(x, y float64, f face, s string) {
+	before, after, _ := strings.Cut(s, "_")
+	c.inverse(func() { c.hole(x, y, f, black, before) })
+	if before == s {
+		return
+	}
+	rest := strings.TrimLeft(after, "_")
+	x, w := x+c.width(f, before), c.width(f, s[len(before):len(s)-len(rest)])
+	c.rect(box{x, y - f.em()*0.9, w, f.em() * 1.1}, 0, white)
+	c.whiteLine(x+w, y, f, rest)
 }
 
 func (c *canvas) sums(room box, d Dolly) {

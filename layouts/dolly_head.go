@@ -13,6 +13,7 @@ type dollyTop struct {
 const (
 	markSide = 14.0
 	idBase   = idTall + 6 // clear of the edge of the paper with the font's full height
+	tailOf24 = 5.4        // how deep a J or a Q of that height reaches, and some air
 )
 
 // dollyTopFor measures the head: the stack's id and the dolly's letter, 24 mm
@@ -38,22 +39,22 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	t.mark = spot{w - markSide, 20.4}
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
-		t.height = first + 11
+		t.height = first + 12.4 // below the tail of a J
 		return t
 	case !long && id+which()+markSide+3 <= w:
-		t.rev = first + lineRev
+		t.rev = first + lineRev + 3 // below the tail of a Q
 	default:
-		t.wordX, t.word = -5, first+t.which.em()*capHeight+3.6
+		t.wordX, t.word = -5, first+max(t.which.em()*capHeight, revTall)+tailOf24
 		if which()+6+rev > w {
 			t.which = capitals(wordTall)
-			t.word = first + wordTall + 3
+			t.word = first + wordTall + tailOf24
 			t.rev = t.word + lineRev
 		} else {
 			t.rev = t.word
 		}
 	}
 	t.mark.y = 6
-	t.height = t.rev + 12
+	t.height = t.rev + 12.6
 	return t
 }
 

@@ -1,9 +1,6 @@
 package layouts
 
-import (
-	"math"
-	"strings"
-)
+import "math"
 
 // An Elevation is a stack seen from the side, the audience to the right, as it
 // hangs. Places are metres; Z is a height, as the levels say it.
@@ -64,17 +61,35 @@ const (
 func (c *canvas) elevation(room box, e Elevation) {
 	holes, looks := c.sideLabels(e)
 	top := room.y + 5 + hookStub
-	inner := box{room.x + holes + leader, top, room.w - holes - looks - 2*leader - rayLength, room.bottom() - top - 12}
+	right := max(looks+leader+rayLength, c.levelWords(e)+1)
+	inner := box{room.x + holes + leader, top, room.w - holes - leader - right, room.bottom() - top - 12}
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
 	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f))
 	c.right(room.right(), room.y+3, smallB, "audience →")
 	c.text(room.x, room.y+8, small, "hole")
+	first := len(c.marks)
 	c.stackFromSide(f, e, hookStub)
-	c.levels(f, e, room)
-	c.holeLabels(f, e, room, room.x+holes)
-	c.lookLabels(f, e, room, room.right()-looks)
+	for _, l := range e.Levels {
+		y := f.at(Place{e.Centre.X, l.Z}).y
+		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
+	}
+	last := max(c.holeLabels(f, e, room, room.x+holes), c.lookLabels(f, e, room, room.right()-looks))
+	c.levels(f, e, room, last)
+	c.numbersInside(f, e, first)
 	c.scaleBar(e.Ruler, f, room.x+holes+leader, room.bottom()-2, room.w*0.5)
+}
+
+// levelWords measures the widest words that stand above a level at the right.
+func (c *canvas) levelWords(e Elevation) (w float64) {
+	for _, l := range e.Levels {
+		for _, says := range l.Says {
+			if !l.Under {
+				w = max(w, c.width(small, says))
+			}
+		}
+	}
+	return w
 }
 
 // sideLabels measures the widest labels left and right of the column.
@@ -92,7 +107,7 @@ func (c *canvas) stackFromSide(f frame, e Elevation, stub float64) {
 	c.shape("bar", spots(f, e.Bar), solid, grey)
 	for _, s := range e.Cabinets {
 		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
-		c.aimLine(f, s)
+		c.aimLine(f, s, min(stub, rayLength))
 	}
 	for _, h := range e.Holes {
 		p := f.at(h)
@@ -136,10 +151,10 @@ func spots(f frame, places []Place) (at []spot) {
 
 // aimLine draws a short line the way a cabinet looks, from the middle of its
 // front.
-func (c *canvas) aimLine(f frame, s Side) {
+func (c *canvas) aimLine(f frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
-	c.line(a.x, a.y, a.x+rayLength*cos, a.y+rayLength*sin, light)
+	c.line(a.x, a.y, a.x+long*cos, a.y+long*sin, light)
 }
 
 // front returns the middle of a cabinet's front on paper.
@@ -159,71 +174,5 @@ func (c *canvas) gravity(p spot) {
 			corners = append(corners, spot{p.x + r*cos, p.y - r*sin})
 		}
 		c.shape("gravity", corners, 0, black)
-	}
-}
-
-// firstLabel is where the topmost label may stand, clear of the words of the
-// pick's level.
-func firstLabel(f frame, e Elevation) float64 {
-	return f.at(Place{0, e.Levels[0].Z}).y + 7
-}
-
-// holeLabels writes each joint's hole behind the rear end of the joint, with a
-// leader where labels had to be spread.
-func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) {
-	var want []float64
-	for _, s := range e.labelled() {
-		want = append(want, f.at(s.Corners[3]).y)
-	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
-		s := e.labelled()[i]
-		c.hole(x-c.width(smallB, s.Hole), y+1.1, smallB, white, s.Hole)
-		rear := f.at(s.Corners[3])
-		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
-	}
-}
-
-// lookLabels writes each cabinet's number and aim before its front.
-func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) {
-	var want []float64
-	for _, s := range e.Cabinets {
-		c.numberInside(f, s)
-	}
-	for _, s := range e.labelled() {
-		want = append(want, front(f, s).y)
-	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-8) {
-		s := e.labelled()[i]
-		if i == 0 {
-			c.right(room.right(), y-2.6, small, "looks")
-		}
-		c.text(x, y+1.1, smallB, s.Number)
-		c.right(room.right(), y+1.1, small, s.Looks)
-		a := front(f, s)
-		sin, cos := math.Sincos(s.Aim)
-		c.line(a.x+rayLength*cos, a.y+rayLength*sin, x-0.8, y, light)
-	}
-}
-
-// numberInside writes a cabinet's number inside it where it is tall enough.
-func (c *canvas) numberInside(f frame, s Side) {
-	a, b := f.at(s.Corners[0]), f.at(s.Corners[2])
-	if math.Abs(f.at(s.Corners[1]).y-a.y) > 4 {
-		c.centre(a.x+(b.x-a.x)*0.25, (a.y*3+b.y)/4+(f.at(s.Corners[1]).y-a.y)*0.25+1.1, smallB, s.Number)
-	}
-}
-
-// levels draws the height marks.
-func (c *canvas) levels(f frame, e Elevation, room box) {
-	for _, l := range e.Levels {
-		y := f.at(Place{e.Centre.X, l.Z}).y
-		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
-		if l.Under {
-			c.centre(f.at(e.Centre).x, y+7, small, strings.Join(l.Says, ", "))
-			continue
-		}
-		for n, line := range l.Says {
-			c.right(room.right(), y-0.8-float64(n)*small.lead(), small, line)
-		}
 	}
 }

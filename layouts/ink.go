@@ -76,15 +76,18 @@ func (c *canvas) style(pen float64, fill int) string {
 	return style
 }
 
+// with records what a mark is drawn with.
+func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
+
 // rect draws a rectangle; a pen of 0 draws no line.
 func (c *canvas) rect(b box, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
 	c.pdf.Rect(b.x, b.y, b.w, b.h, c.style(pen, fill))
 }
 
 // round draws a rectangle with round corners.
 func (c *canvas) round(b box, r, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom())
+	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
 	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.style(pen, fill))
 }
 
@@ -99,14 +102,16 @@ func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
 		hi = spot{math.Max(hi.x, p.x), math.Max(hi.y, p.y)}
 		at = append(at, [2]float64{p.x, p.y})
 	}
-	c.mark(kind, lo.x, lo.y, hi.x, hi.y).Corners = at
+	m := c.mark(kind, lo.x, lo.y, hi.x, hi.y)
+	m.Corners = at
+	m.with(pen, fill)
 	c.pdf.Polygon(points, c.style(pen, fill))
 }
 
 // disc draws a circle. Its path is the same for all of them, which writes and packs
 // in a fraction of the room that the PDF library's takes.
 func (c *canvas) disc(x, y, r, pen float64, fill int) {
-	c.mark("disc", x-r, y-r, x+r, y+r)
+	c.mark("disc", x-r, y-r, x+r, y+r).with(pen, fill)
 	paint := "B" // fill and draw
 	switch {
 	case fill == none:

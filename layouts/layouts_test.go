@@ -68,6 +68,48 @@ func TestInkOutsideItsBlockFails(t *testing.T) {
 	require.NoError(t, c.err)
 }
 
+// A block that leaves the block around it, or the margins of the page, fails the
+// pack: ink inside it would prove nothing.
+func TestBlocksOutsideTheirRoomFail(t *testing.T) {
+	for what, rooms := range map[string][2]box{
+		"leaves the block around it": {{50, 50, 60, 20}, {90, 55, 30, 5}},
+		"is as wide":                 {{50, 50, 60, 20}, {50, 55, 60, 5}},
+		"leaves the page":            {{50, 280, 60, 20}, {55, 281, 5, 5}},
+		"in the spine's margin":      {{8, 50, 60, 20}, {55, 51, 5, 5}},
+	} {
+		c := canvasFor()
+		c.start(1, page{})
+		c.in("outer", rooms[0], func() { c.in("inner", rooms[1], func() {}) })
+		if what == "is as wide" {
+			require.NoError(t, c.err)
+			assert.Equal(t, []Block{{1, "outer", 50, 50, 110, 70, -1}, {1, "inner", 50, 55, 110, 60, 0}}, c.blocks)
+			continue
+		}
+		require.ErrorContains(t, c.err, "leaves the room around it", what)
+	}
+}
+
+// Every mark knows its block, counted from the first of its page, and what it is
+// drawn with.
+func TestMarksKnowTheirBlocks(t *testing.T) {
+	c := canvasFor()
+	for n := range 2 {
+		c.start(n+1, page{})
+		c.in("first", box{50, 50, 60, 20}, func() { c.rect(box{51, 51, 5, 5}, 0, black) })
+		c.in("second", box{50, 90, 60, 20}, func() {
+			c.inverse(func() { c.text(51, 95, smallB, "white") })
+			c.disc(60, 100, 2, heavy, none)
+		})
+	}
+	for n := range 2 {
+		m := c.marks[3*n : 3*n+3]
+		assert.Equal(t, []int{0, 1, 1}, []int{m[0].In, m[1].In, m[2].In})
+		assert.Equal(t, []int{black, none, none}, []int{m[0].Fill, m[1].Fill, m[2].Fill})
+		assert.Equal(t, []float64{0, 0, heavy}, []float64{m[0].Pen, m[1].Pen, m[2].Pen})
+		assert.True(t, m[1].White && m[1].Bold && !m[2].White)
+	}
+}
+
 // Lines are no wider than their column, lose no character and never part a
 // figure from its unit.
 func TestWrap(t *testing.T) {

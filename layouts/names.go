@@ -1,5 +1,7 @@
 package layouts
 
+import "strings"
+
 // Names of cabinets as they stand in their rows: as they are where there is
 // room, else by a letter that a legend explains.
 type names struct {
@@ -22,6 +24,11 @@ func (c *canvas) namesFor(rows []PinRow, f face, w float64, most int) names {
 		}
 	}
 	return n
+}
+
+// accented reports whether a name may have capitals with accents, which stand taller.
+func accented(name string) bool {
+	return strings.ContainsFunc(name, func(r rune) bool { return r >= 'À' })
 }
 
 // lines are the lines of one name.

@@ -39,11 +39,12 @@ type page struct {
 }
 
 // Paper is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
-// of how many of the whole pack, and every piece of ink.
+// of how many of the whole pack, every piece of ink, and every block of it.
 type Paper struct {
 	PDF       []byte
 	Pages, Of int
 	Marks     []Mark
+	Blocks    []Block
 }
 
 // A Laid is a pack cut into pages that have their numbers, ready to be drawn whole
@@ -116,7 +117,7 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 		return Paper{}, c.err
 	}
 	pdf, err := c.bound()
-	return Paper{pdf, c.pdf.PageCount(), len(l.pages), c.marks}, err
+	return Paper{pdf, c.pdf.PageCount(), len(l.pages), c.marks, c.blocks}, err
 }
 
 // canvas returns one to draw on that nothing is on yet.
@@ -170,6 +171,6 @@ func (c *canvas) number(pages []numbered, chosen func(sheet int) bool) {
 // start turns to a new page.
 func (c *canvas) start(n int, pg page) {
 	c.pdf.AddPage()
-	c.page = n
+	c.page, c.before = n, len(c.blocks)
 	c.pdf.Bookmark(pg.name, 0, 0)
 }

@@ -45,7 +45,19 @@ func (p Pins) pages(c *canvas) []page {
 func (c *canvas) pinsFit(p Pins) bool {
 	room := c.headRoom(c.body(), p.Head)
 	room.h -= c.belowHeight(p, room.w)
-	return len(p.Rows) < 2 || c.scheduleFor(p, room).row > rowLeast
+	return len(p.Rows) < 2 || c.scheduleFor(p, room).row > p.rowLeast()
+}
+
+// rowLeast is how tall rows have to be for what stands on their lines.
+func (p Pins) rowLeast() float64 {
+	cut, tall := false, false
+	for _, r := range p.Rows {
+		cut, tall = cut || r.Cut != "", tall || accented(r.Type)
+	}
+	if cut && tall {
+		return rowCut
+	}
+	return rowLeast
 }
 
 // halves cuts a sheet in two; the figures stay with the first.
@@ -62,6 +74,7 @@ func (p Pins) halves() (first, second Pins) {
 
 const (
 	rowLeast    = 6.05
+	rowCut      = 8.2 // with a dolly named on its line, over a name with accents
 	rowMost     = 17.0
 	tickSide    = 6.0
 	ladderPitch = 2.3
@@ -106,12 +119,12 @@ func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
 		s.tabs = c.pinTabs(p, s.row)
 		s.boxes = nameWidth + s.tabs.width() + 1
 		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.names = c.namesFor(p.Rows, small, typeRoom, nameLines(s.row))
+		s.names = c.namesFor(p.Rows, small, typeRoom, p.nameLines(s.row))
 		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
 		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
-		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2
+		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2 + 0.8
 		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
-		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), rowLeast)
+		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
 		s.bar = max(s.row, words)
 	}
 	return s
@@ -123,13 +136,7 @@ func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
 		holes = append(holes, r.Hole)
 	}
 	height := min(row-1.4, 11)
-	digit := height * 0.64
-	for ; digit > 3; digit -= 0.5 {
-		if c.tabsFor(height, digit, small, holes).width() <= tabMost {
-			break
-		}
-	}
-	return c.tabsFor(height, digit, small, holes)
+	return c.tabsWithin(tabMost, height, height*0.64, holes)
 }
 
 // schedule draws the column as tabs between flat boxes.
@@ -189,20 +196,24 @@ func (c *canvas) pinRow(b box, r PinRow, name []string) {
 	if r.Cut != "" {
 		c.line(b.x, b.y, b.right(), b.y, 1.2)
 		w := c.width(smallB, r.Cut) + 2
-		c.rect(box{b.x + 11, b.y - 1.6, w, 3.2}, 0, white)
+		c.rect(box{b.x + 11, b.y - 1.3, w, 3}, 0, white)
 		c.text(b.x+12, b.y+1.1, smallB, r.Cut)
 	}
 	base := b.y + b.h/2 + 1.5
 	c.text(b.x+2, base+0.6, section, r.Number)
-	c.lines(b.x+12, base-float64(len(name)-1)*small.lead()/2, small, name)
+	c.lines(b.x+12, base-0.4-float64(len(name)-1)*small.lead()/2, small, name)
 }
 
 // typeRoom is the width of a cabinet's name in its row.
 const typeRoom = nameWidth - 13
 
 // nameLines is how many lines of a name a row has room for.
-func nameLines(row float64) int {
-	if row < 9.5 {
+func (p Pins) nameLines(row float64) int {
+	two := 9.5
+	if p.rowLeast() == rowCut {
+		two = 12.4
+	}
+	if row < two {
 		return 1
 	}
 	return 2

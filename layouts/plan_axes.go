@@ -119,7 +119,7 @@ func (c *canvas) nameAxes(w *planView, g *ground) {
 	last := r.right() - c.width(smallB, upDownNought) - 0.4
 	for x := 0.4; x < r.w/2; x += 4 {
 		for _, x := range []float64{r.x + x, last - x} {
-			across = append(across, spot{x, d.y - 1.5}, spot{x, d.y + 3.8})
+			across = append(across, spot{x, d.y - 2}, spot{x, d.y + 3.8})
 		}
 	}
 	c.axisText(w, g, smallB, acrossNought, up...)
@@ -159,7 +159,7 @@ func (c *canvas) axisWords(a axes) {
 		if word.says == acrossNought || word.says == upDownNought {
 			f = smallB
 		}
-		c.rect(box{word.x, word.y - f.em()*0.75, c.width(f, word.says), f.em() * 0.96}, 0, white)
+		c.onWhite(word.x, word.y, f, word.says)
 		c.text(word.x, word.y, f, word.says)
 	}
 }

@@ -38,7 +38,7 @@ type TotalRow struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []column{{"point", 20, false}, {"across, up- or downstage of the datum", 44, false},
+	venueColumns = []column{{"point", 22, false}, {"across, up- or downstage of the datum", 42, false},
 		{"static", 18.5, true}, {"design", 18.5, true}, {"other hoist slack", 18.5, true}, {"", 2.5, false}}
 	penColumns   = []column{{" venue's limit", 17, false}, {" accepted", 17, false}, {" initials", 0, false}}
 	totalColumns = []column{{"total of", 52, false}, {"of", 44, false}, {"static", 37, true}, {"design", 0, true}}
@@ -50,7 +50,7 @@ func (v Points) pages(c *canvas) []page {
 		pieces = append(pieces, c.fact(f, c.body().w))
 	}
 	for _, g := range v.Groups {
-		pieces = append(pieces, c.pointGroup(g)...)
+		pieces = append(pieces, c.pointGroup(g, c.venueAndPen(v.Groups))...)
 	}
 	var rows [][]string
 	for _, t := range v.Totals {
@@ -66,17 +66,17 @@ func (v Points) pages(c *canvas) []page {
 }
 
 // pointGroup is a stack's name, the headings, and its points.
-func (c *canvas) pointGroup(g PointGroup) []piece {
+func (c *canvas) pointGroup(g PointGroup, columns []column) []piece {
 	var rows []piece
 	for _, p := range g.Points {
-		rows = append(rows, c.venuePoint(p))
+		rows = append(rows, c.venuePoint(p, columns))
 	}
-	return under(c.pointHead(g), rows)
+	return under(c.pointHead(g, columns), rows)
 }
 
 // pointHead is a group's name over the headings of its points.
-func (c *canvas) pointHead(g PointGroup) piece {
-	columns := c.tableRow(c.venueAndPen(), nil, smallB, true)
+func (c *canvas) pointHead(g PointGroup, all []column) piece {
+	columns := c.tableRow(all, nil, smallB, true)
 	x := 7 + c.width(section, g.ID) + 3
 	if g.Shape == "" {
 		x -= 7
@@ -100,17 +100,37 @@ func (c *canvas) pointHead(g PointGroup) piece {
 	}}
 }
 
-// venueAndPen are the columns of a point and of the pen, across the page.
-func (c *canvas) venueAndPen() []column {
-	return c.rest(append(append([]column{}, venueColumns...), penColumns...))
+// venueAndPen are the columns of a point and of the pen, across the page. Loads of
+// very many digits take from the pen's.
+func (c *canvas) venueAndPen(groups []PointGroup) []column {
+	columns := append(append([]column{}, venueColumns...), penColumns...)
+	w := c.widestLoad(groups) + 3.5
+	for i := 2; i < 5; i++ {
+		more := max(w-columns[i].w, 0)
+		columns[i].w += more
+		if pen := &columns[i+4]; pen.w > 0 { // the last one takes what is left
+			pen.w -= more
+		}
+	}
+	return c.rest(columns)
+}
+
+func (c *canvas) widestLoad(groups []PointGroup) (w float64) {
+	for _, g := range groups {
+		for _, p := range g.Points {
+			for _, l := range append(append([]Load{}, p.Loads...), p.AtLift...) {
+				w = max(w, c.width(textB, l.Is), c.width(small, l.Also))
+			}
+		}
+	}
+	return w
 }
 
 // venuePoint is one point: its loads in the largest type, below them its
 // heights and its sums, and beside all of it the boxes for the pen.
-func (c *canvas) venuePoint(p VenuePoint) piece {
-	columns := c.venueAndPen()
+func (c *canvas) venuePoint(p VenuePoint, columns []column) piece {
 	w := 0.0
-	for _, col := range venueColumns {
+	for _, col := range columns[:len(venueColumns)] {
 		w += col.w
 	}
 	id, where := c.wrap(textB, columns[0].w-2, p.ID), c.wrapAll(text, columns[1].w-1, p.Where)

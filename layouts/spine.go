@@ -32,10 +32,21 @@ func (c *canvas) spine(s Spine, pg page, total int) {
 		c.column(strip.x, mid+punch-punchSide/2, 2*punch-punchSide, smallB, s.Title)
 		which := fmt.Sprintf("%s · REV %s · %s · page %d of %d", s.Date, s.Revision, s.Fingerprint, c.page, total)
 		room := high - strip.y - 11
-		lines := append(c.wrap(smallB, room, which), c.wrap(small, room, s.Venue)...)
-		c.upwardsLines(strip.x, high, smallB, lines)
+		lines, venue := c.wrap(smallB, room, which), c.wrap(smallB, room, s.Venue)
+		if len(lines)+len(venue) > spineLines {
+			lines = nil
+			c.upwards(strip.x+spineRise, strip.bottom(), small, which)
+		}
+		c.upwardsLines(strip.x, high, smallB, append(lines, venue...))
 	})
 }
+
+// The spine holds three lines of the smallest type. Where the widest venue and
+// revision take more, the revision stands above the name of its sheet.
+const (
+	spineLines = 3
+	spineRise  = 2.3 // mm, from the edge of a line to its baseline
+)
 
 // spineFace is the largest of three title sizes at which a sheet's name fits
 // the spine. The widest name that a job can give fits the smallest.
@@ -58,7 +69,7 @@ func (c *canvas) column(x, y, room float64, f face, s string) {
 // upwardsLines sets lines turned to the left, spread over the spine's width.
 func (c *canvas) upwardsLines(x, y float64, f face, lines []string) {
 	lead := min(f.lead(), spineWidth/float64(len(lines)))
-	first := x + (spineWidth-lead*float64(len(lines)))/2 + f.em()*0.72
+	first := x + (spineWidth-lead*float64(len(lines)-1)-f.em()*0.96)/2 + f.em()*0.75
 	for i, s := range lines {
 		c.upwards(first+lead*float64(i), y, f, s)
 	}

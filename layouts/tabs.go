@@ -108,62 +108,6 @@ func (c *canvas) holes(x, y float64, f face, ground int, lines []string) float64
 	return y
 }
 
-// A tabStyle is how large the tabs of a sheet are.
-type tabStyle struct {
-	height, digit float64 // mm
-	beside        face    // of the splay beside a label
-	whole, rest   float64 // widest parts of the labels
-	splay         float64 // widest splay beside them, with its gap
-}
-
-// tabsFor measures the tabs that hold some holes.
-func (c *canvas) tabsFor(height, digit float64, beside face, holes []Hole) tabStyle {
-	t := tabStyle{height: height, digit: digit, beside: beside}
-	for _, h := range holes {
-		whole, rest := c.labelWidths(digits(digit), h.Label)
-		t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
-		if h.Splay != "" {
-			t.splay = max(t.splay, c.width(beside, h.Splay)+1.5)
-		}
-	}
-	return t
-}
-
-// tabWithin measures the tab of one hole, its digits as tall as they may be, and no
-// less than 3 mm, for the tab to be at most so wide.
-func (c *canvas) tabWithin(width, height, digit float64, h Hole) tabStyle {
-	t := c.tabsFor(height, digit, small, []Hole{h})
-	for ; t.width() > width && digit > 3; t = c.tabsFor(height, digit, small, []Hole{h}) {
-		digit -= 0.5
-	}
-	return t
-}
-
-// width returns how wide a tab is.
-func (t tabStyle) width() float64 {
-	return max(t.whole+t.rest+t.splay+0.5*t.digit+2, t.height*1.5)
-}
-
-// tab draws the hole of a joint on the line between two bodies, which it
-// straddles: x is its left edge, y the line.
-func (c *canvas) tab(x, y float64, t tabStyle, h Hole) {
-	w := t.width()
-	c.round(box{x, y - t.height/2, w, t.height}, t.height*0.15, heavy, white)
-	free := w - t.whole - t.rest - t.splay
-	point := x + free/2 + t.whole
-	base := y + t.digit/2
-	c.label(point, base, t.digit, h.Label)
-	if h.Splay != "" {
-		c.right(x+w-1.5, base, t.beside, h.Splay)
-	}
-}
-
-// ghost draws the tab of a joint that belongs to another sheet.
-func (c *canvas) ghost(x, y, w, h float64, s string) {
-	c.dashed(1.5, 1.2, func() { c.round(box{x, y - h/2, w, h}, h*0.15, light, white) })
-	c.hole(x+(w-c.width(text, s))/2, y+text.em()*0.3, text, white, s)
-}
-
 // ladderMost is how many holes of a joint a ladder shows.
 const ladderMost = 9
 

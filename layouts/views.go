@@ -43,10 +43,9 @@ func (c *canvas) view(x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := extent(e.places()...)
 	f := frame{scale, lo, spot{x - (hi.X-lo.X)*k/2, y + viewStub + (hi.Z-lo.Z)*k}}
+	first := len(c.marks)
 	c.stackFromSide(f, e, viewStub)
-	for _, s := range e.Cabinets {
-		c.numberInside(f, s)
-	}
+	c.numbersInside(f, e, first)
 }
 
 // views are drawings side by side at one scale, under a line that states it.

@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"hash/fnv"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -25,13 +26,13 @@ func openFile(t *testing.T, file string) *Job {
 	return open(t, string(text))
 }
 
-// TestGoldens holds the texts of the examples' sheets, where they stand and how
-// tall they are. A golden shows change and proves nothing: read the diff before
+// TestGoldens holds the ink of the examples' sheets: texts, where they stand and how
+// tall they are, and a digest of each block's lines. A golden shows change and proves nothing: read the diff before
 // you commit it, and say why the paper changed. UPDATE_GOLDEN=1 writes them.
 func TestGoldens(t *testing.T) {
 	for _, name := range examples {
 		paper, _ := paperOf(t, openFile(t, "../examples/"+name+".yaml"))
-		golden(t, name+".txt", textsOf(paper, nil))
+		golden(t, name+".txt", inkIn(paper, nil))
 	}
 }
 
@@ -45,7 +46,7 @@ func TestGoldenVenueSheets(t *testing.T) {
 			sheet := sheetOf(wordsOn(page))
 			venues[i+1] = strings.HasPrefix(sheet, "COVER") || strings.HasPrefix(sheet, "POINTS") || strings.HasPrefix(sheet, "PLAN")
 		}
-		golden(t, name+".txt", textsOf(paper, venues))
+		golden(t, name+".txt", inkIn(paper, venues))
 	}
 }
 
@@ -60,7 +61,7 @@ func TestGoldenLiftSheets(t *testing.T) {
 			_, sheet, _ := strings.Cut(sheetOf(wordsOn(page)), " ")
 			lifts[i+1] = strings.HasPrefix(sheet, "LIFTS") || strings.HasPrefix(sheet, "DOWN")
 		}
-		golden(t, name+".lifts", textsOf(paper, lifts))
+		golden(t, name+".lifts", inkIn(paper, lifts))
 	}
 }
 
@@ -78,21 +79,40 @@ func TestGoldenChanges(t *testing.T) {
 	} {
 		paper, err := c.Paper()
 		require.NoError(t, err)
-		golden(t, name+".changes", textsOf(paper, nil))
+		golden(t, name+".changes", inkIn(paper, nil))
 		report, err := c.Report()
 		require.NoError(t, err)
 		golden(t, name+".changed", report)
 	}
 }
 
-// textsOf is the texts of a pack, of all pages or of those that are wanted.
-func textsOf(paper layouts.Paper, wanted map[int]bool) string {
+// inkIn is the texts of a pack, of all pages or of those that are wanted, and after
+// those of a block how many lines and outlines it has, with a digest of where they
+// stand and what they are drawn with.
+func inkIn(paper layouts.Paper, wanted map[int]bool) string {
 	var b strings.Builder
+	last, strokes, digest := layouts.Mark{}, 0, fnv.New32a()
+	end := func() {
+		if strokes > 0 {
+			fmt.Fprintf(&b, "%2d  %-10s %d drawn %08x\n", last.Page, last.Block, strokes, digest.Sum32())
+		}
+		strokes, digest = 0, fnv.New32a()
+	}
 	for _, m := range paper.Marks {
-		if m.Text != "" && (wanted == nil || wanted[m.Page]) {
+		if m.Page != last.Page || m.In != last.In {
+			end()
+		}
+		last = m
+		switch {
+		case wanted != nil && !wanted[m.Page]:
+		case m.Text != "":
 			fmt.Fprintf(&b, "%2d  %-10s %6.1f %6.1f %5.1f  %s\n", m.Page, m.Block, m.X0, m.Y1, m.Pt, m.Text)
+		default:
+			strokes++
+			fmt.Fprintf(digest, "%s %.1f %.1f %.1f %.1f %.1f %.1f %d;", m.Kind, m.X0, m.Y0, m.X1, m.Y1, m.Corners, m.Pen, m.Fill)
 		}
 	}
+	end()
 	return b.String()
 }
 

@@ -47,7 +47,7 @@ func (h *hung) truckHole(n int) string {
 	if hole := h.transport(n); hole != nil {
 		return "pins to hole " + hole.Label
 	}
-	return "NOT GIVEN: ask, and write it here ______"
+	return "NOT GIVEN: ask, and write it here __________"
 }
 
 // transport is the hole for the truck of the joint above cabinet n, from 2 on, nil

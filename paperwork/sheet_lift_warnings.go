@@ -9,14 +9,47 @@ import (
 // liftWarnings are the cautions that come up at lift k, counted from 0.
 func (h *hung) liftWarnings(k int) (all []string) {
 	at := h.joined(k).where
+	var pushed []Finding
 	for _, f := range h.cautions {
 		lift := strings.HasPrefix(f.Where+",", at+",") && at != ""
-		last := at == "" && f.Rule == "link_pushed" && !strings.HasPrefix(f.Where, "lift")
-		if lift || last {
+		last := at == "" && !strings.HasPrefix(f.Where, "lift")
+		switch {
+		case f.Rule == "link_pushed" && (lift || last):
+			pushed = append(pushed, f)
+		case lift:
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}
-	return append(all, h.turnWarnings(k, 1)...)
+	return append(append(h.pushedWarnings(pushed), all...), h.turnWarnings(k, 1)...)
+}
+
+// pushedWarnings warn of links that are pushed: of a few each by itself, of many in
+// one sentence that names the most pushed one.
+func (h *hung) pushedWarnings(pushed []Finding) (all []string) {
+	const few = 3
+	if len(pushed) > few {
+		return []string{h.manyPushed(pushed)}
+	}
+	for _, f := range pushed {
+		all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
+	}
+	return all
+}
+
+func (h *hung) manyPushed(pushed []Finding) string {
+	most, at := pushed[0], map[int]bool{}
+	for _, f := range pushed {
+		if f.by > most.by {
+			most = f
+		}
+		for n := range h.Cabinets {
+			if strings.HasSuffix(f.Where, joint(n)) {
+				at[n+1] = true
+			}
+		}
+	}
+	runs := runsOf(len(h.Cabinets), func(n int) bool { return at[n] })
+	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", h.ruleWords(most), jointsWord(runs), most.Says, h.jointOf(most))
 }
 
 // turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
@@ -33,10 +66,15 @@ func (h *hung) turnWarnings(k int, way float64) (all []string) {
 // turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
 // a sign of their pull: '3, 5 to 7'.
 func (h *hung) turnsFrom(k int, from float64) string {
+	return runsOf(h.joined(k).flown, func(n int) bool { return h.turnsAt(n, turn{k, from}) })
+}
+
+// runsOf lists those of the joints up to most that are so: '3, 5 to 7'.
+func runsOf(most int, so func(n int) bool) string {
 	var runs []string
-	for n := 1; n <= h.joined(k).flown; n++ {
+	for n := 1; n <= most; n++ {
 		last := n
-		for last <= h.joined(k).flown && h.turnsAt(last, turn{k, from}) {
+		for last <= most && so(last) {
 			last++
 		}
 		if last == n {

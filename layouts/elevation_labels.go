@@ -1,0 +1,128 @@
+package layouts
+
+import (
+	"math"
+	"strings"
+)
+
+// What is written in and around a side elevation: the labels of joints and
+// cabinets, the heights, and the numbers inside.
+
+// firstLabel is where the topmost label may stand, clear of the words of the
+// pick's level.
+func firstLabel(f frame, e Elevation) float64 {
+	return f.at(Place{0, e.Levels[0].Z}).y + 7
+}
+
+// holeLabels writes each joint's hole behind the rear end of the joint, with a
+// leader where labels had to be spread, and returns where the last one stands.
+func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) (last float64) {
+	var want []float64
+	for _, s := range e.labelled() {
+		want = append(want, f.at(s.Corners[3]).y)
+	}
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
+		s := e.labelled()[i]
+		c.onWhite(x-c.width(smallB, s.Hole), y+1.1, smallB, s.Hole)
+		c.hole(x-c.width(smallB, s.Hole), y+1.1, smallB, white, s.Hole)
+		rear := f.at(s.Corners[3])
+		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
+		last = y
+	}
+	return last
+}
+
+// lookLabels writes each cabinet's number and aim before its front, and returns
+// where the last one stands.
+func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) (last float64) {
+	var want []float64
+	for _, s := range e.labelled() {
+		want = append(want, front(f, s).y)
+	}
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
+		s := e.labelled()[i]
+		if i == 0 {
+			c.onWhite(room.right()-c.width(small, "looks"), y-2.6, small, "looks")
+			c.right(room.right(), y-2.6, small, "looks")
+		}
+		c.onWhite(x, y+1.1, smallB, s.Number)
+		c.text(x, y+1.1, smallB, s.Number)
+		c.onWhite(room.right()-c.width(small, s.Looks), y+1.1, small, s.Looks)
+		c.right(room.right(), y+1.1, small, s.Looks)
+		a := front(f, s)
+		sin, cos := math.Sincos(s.Aim)
+		c.line(a.x+rayLength*cos, a.y+rayLength*sin, x-0.8, y, light)
+		last = y
+	}
+	return last
+}
+
+// onWhite clears the paper for a text, so that no line runs through it.
+func (c *canvas) onWhite(x, y float64, f face, s string) {
+	const air = 0.3
+	left, right := max(x-air, c.room.x), min(x+c.width(f, s)+air, c.room.right())
+	top, low := max(y-f.em()*0.75-air, c.room.y), min(y+f.em()*0.21+air, c.room.bottom())
+	c.rect(box{left, top, right - left, low - top}, 0, white)
+}
+
+// numbersInside writes cabinets' numbers inside them, at the first place from the
+// front where the number fits between all lines of the drawing, whose first mark
+// is given. One that fits nowhere stands beside the drawing only.
+func (c *canvas) numbersInside(f frame, e Elevation, first int) {
+	for _, s := range e.Cabinets {
+		w := c.width(smallB, s.Number)
+		top, low, rear := f.at(s.Corners[0]), f.at(s.Corners[1]), f.at(s.Corners[2])
+		for _, k := range []float64{0.25, 0.5, 0.75} {
+			x, y := top.x+(rear.x-top.x)*k, (top.y+low.y)/2*(1-k)+(f.at(s.Corners[3]).y+rear.y)/2*k
+			if c.clear(first, box{x - w/2, y - 1.2, w, 2.4}.grown(0.2)) {
+				c.centre(x, y+1.1, smallB, s.Number)
+				break
+			}
+		}
+	}
+}
+
+// clear reports whether no line or text that was drawn since a mark meets a box.
+func (c *canvas) clear(first int, b box) bool {
+	for _, m := range c.marks[first:] {
+		if at := (box{m.X0, m.Y0, m.X1 - m.X0, m.Y1 - m.Y0}); at.grown(dust).meets(b) && m.meets(b) {
+			return false
+		}
+	}
+	return true
+}
+
+// meets reports whether a mark's lines, or its room where it has none, meet a box.
+func (m Mark) meets(b box) bool {
+	for i, p := range m.Corners {
+		q := m.Corners[(i+1)%len(m.Corners)]
+		if (segment{spot{p[0], p[1]}, spot{q[0], q[1]}}).hits(b) {
+			return true
+		}
+	}
+	return len(m.Corners) == 0
+}
+
+// levels writes the words of the height marks: above their lines, or below the
+// column, the end of its plumb line and the leaders of the last labels.
+func (c *canvas) levels(f frame, e Elevation, room box, last float64) {
+	low := f.at(Place{0, lowest(e)}).y
+	for _, l := range e.Levels {
+		y := f.at(Place{e.Centre.X, l.Z}).y
+		if l.Under {
+			y = max(y, low) + 7
+			if last > y-5 {
+				y = max(y, last+4.6)
+			}
+			says := strings.Join(l.Says, ", ")
+			half := c.width(small, says) / 2
+			c.centre(min(max(f.at(e.Centre).x, room.x+half), room.right()-half), y, small, says)
+			continue
+		}
+		for n, line := range l.Says {
+			x, y := room.right()-c.width(small, line), y-0.8-float64(n)*small.lead()
+			c.onWhite(x, y, small, line)
+			c.text(x, y, small, line)
+		}
+	}
+}
