@@ -272,7 +272,7 @@ var every = [][]string{
 	{"help"}, {"help", "pack"}, {"version"}, {"--version"},
 	{"check", "examples/club.yaml"}, {"check", "-json", "examples/held.yaml"}, {"check", "-json", "testdata/slips.yaml"},
 	{"points", "examples/club.yaml"}, {"points", "-csv", "examples/arena.yaml"},
-	{"pack", "examples/club.yaml"}, {"pack", "-q", "-o", "-", "examples/club.yaml"}, {"pack", "-o", "-", "examples/held.yaml"},
+	{"pack", "examples/club.yaml"}, {"pack", "examples/club.yaml", "examples/held.yaml"}, {"pack", "-q", "-o", "-", "examples/club.yaml"}, {"pack", "-o", "-", "examples/held.yaml"},
 }
 
 // TestStandardOutputLost: a full disk and a reader that went away are failures

@@ -15,7 +15,7 @@ func refuseShared(tasks []*task) {
 	refused := make([]error, len(tasks))
 	for i, t := range tasks {
 		if t.code == exitDone {
-			refused[i] = cmp.Or(t.alsoWritten(tasks), t.writesOver(files))
+			refused[i] = cmp.Or(t.writesOver(files), t.alsoWritten(tasks))
 		}
 	}
 	for i, err := range refused {
