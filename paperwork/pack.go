@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -149,20 +150,47 @@ func (h *hung) doNotFly() layouts.DoNotFly {
 // what is not checked.
 func (j *Job) Summary(out string, paper layouts.Paper) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "wrote %s, %s, revision %s, %s\n", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
+	b.WriteString(j.wrote(out, paper) + "\n")
 	for _, h := range j.stacks {
-		fmt.Fprintf(&b, "%s  %s: %s\n", h.ID, h.Name, h.verdict())
+		b.WriteString(h.verdictLine())
 	}
-	seen := map[string]bool{}
-	for _, h := range j.stacks {
-		for _, line := range h.unchecked() {
-			if !seen[line] {
-				b.WriteString(line + "\n")
-			}
-			seen[line] = true
-		}
+	for _, line := range j.unchecked() {
+		b.WriteString(line + "\n")
 	}
 	return b.String()
+}
+
+// ShortSummary says it of one among many jobs: the file, its pages, how many
+// cautions there are and how much is not checked, and a line per held stack.
+func (j *Job) ShortSummary(out string, paper layouts.Paper) string {
+	cautions, held := 0, ""
+	for _, h := range j.stacks {
+		n, _ := h.counts()
+		cautions += n
+		if h.held() {
+			held += h.verdictLine()
+		}
+	}
+	return fmt.Sprintf("%s; %s; %d not checked\n", j.wrote(out, paper), count(cautions, "caution"), len(j.unchecked())) + held
+}
+
+// wrote says which file was written, and of which job.
+func (j *Job) wrote(out string, paper layouts.Paper) string {
+	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
+}
+
+func (h *hung) verdictLine() string { return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.verdict()) }
+
+// unchecked writes what is not checked of a job, once of gear that stacks share.
+func (j *Job) unchecked() (lines []string) {
+	for _, h := range j.stacks {
+		for _, line := range h.unchecked() {
+			if !slices.Contains(lines, line) {
+				lines = append(lines, line)
+			}
+		}
+	}
+	return lines
 }
 
 // pagesOf writes how many pages there are: '21 pages', '3 of 21 pages'.

@@ -36,7 +36,7 @@ func (c *call) refusesChanges(out outlet) error {
 	if out.stdout != nil && c.has("json") {
 		return fmt.Errorf("-json and -o %s both want standard output; name a file with -o", c.flags["o"])
 	}
-	return out.refuses()
+	return out.refuses(false)
 }
 
 // both reads the two jobs of a call. What is wrong with either is said of both.

@@ -6,13 +6,15 @@ import (
 	"io"
 	"os"
 	"os/exec"
+	"sync"
+	"sync/atomic"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 )
 
 // asChild names what the test binary does in place of running tests: 'main' is
-// hangpack itself, 'half' stops in the middle of writing a file.
+// hangpack itself, 'half' stops in the middle of writing files.
 const asChild = "HANGPACK_TEST_CHILD"
 
 func TestMain(m *testing.M) {
@@ -20,22 +22,33 @@ func TestMain(m *testing.M) {
 	case "main":
 		main()
 	case "half":
-		os.Exit(half(os.Args[1]))
+		os.Exit(half(os.Args[1:]))
 	}
 	os.Exit(m.Run())
 }
 
-// half replaces a file by 'new one', and stops after 'new' until its standard
-// input ends.
-func half(out string) int {
-	err := replace(out, func(w io.Writer) error {
-		io.WriteString(w, "new")
-		fmt.Println("half")
-		io.Copy(io.Discard, os.Stdin)
-		_, err := io.WriteString(w, " one")
-		return err
-	})
-	if err != nil {
+// half replaces files by 'new one', all at once, and stops after 'new' until its
+// standard input ends.
+func half(outs []string) int {
+	var begun, done sync.WaitGroup
+	var failed atomic.Bool
+	begun.Add(len(outs))
+	for _, out := range outs {
+		done.Go(func() {
+			err := replace(out, func(w io.Writer) error {
+				io.WriteString(w, "new")
+				begun.Done()
+				io.Copy(io.Discard, os.Stdin)
+				_, err := io.WriteString(w, " one")
+				return err
+			})
+			failed.CompareAndSwap(false, err != nil)
+		})
+	}
+	begun.Wait()
+	fmt.Println("half")
+	done.Wait()
+	if failed.Load() {
 		return exitFailed
 	}
 	return exitDone

@@ -10,7 +10,7 @@ import (
 // file of its own and its entry in commands.
 type command struct {
 	name    string
-	operand string // what stands after the name, as in JOB or OLD NEW; "" where nothing does
+	operand string // what stands after the name, as in JOB, JOB... or OLD NEW; "" where nothing does
 	about   string // what the operand is
 	flags   []option
 	means   string // one line
@@ -30,7 +30,7 @@ type option struct {
 // A call is a command with what its line gives, and where it prints.
 type call struct {
 	command        *command
-	operands       []string          // as many as the command wants
+	operands       []string          // as many as the command wants, or takes
 	flags          map[string]string // those given, with their values
 	stdout, stderr *stream
 }
@@ -55,7 +55,7 @@ const (
 )
 
 var commands = []command{{
-	name: "pack", operand: "JOB", about: aJob,
+	name: "pack", operand: "JOB...", about: aJob,
 	flags: []option{
 		{"o", "FILE", "write it to FILE, by default beside JOB as .pdf; - is standard output"},
 		{"only", "KINDS", "these kinds of sheets alone: " + strings.Join(paperwork.Kinds(), ",")},
@@ -67,7 +67,12 @@ var commands = []command{{
 	notes: `Chosen sheets keep the page numbers and codes of the whole pack, and stand beside it
 as JOB-pins-SL.pdf unless -o says otherwise. A held stack's one sheet is written where
 any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf.
-A file of the job itself is never written over.`,
+A file of the job itself is never written over.
+
+Several jobs, without -o, are packed side by side, and each fails alone. What is said
+of them stands in their order, with a line for each job and each held stack, then how
+many were packed. Jobs that would write the same file, or over one that another job is
+read from, are not packed. The exit code is the worst of them: 1, then 2, then 3.`,
 	exits: exitsJob,
 	run:   pack,
 }, {

@@ -11,6 +11,9 @@ import (
 	"hangpack/paperwork/job"
 )
 
+// several stands after the name of an operand that there may be several of.
+const several = "..."
+
 // A line is a command line taken apart. Flags may stand anywhere in it, also
 // before the command.
 type line struct {
@@ -136,19 +139,30 @@ func (c *command) belongs(name string) error {
 	return fmt.Errorf("there is no flag -%s; %s", name, takes)
 }
 
-// operands returns what stands after a command, as many as it wants.
+// operands returns what stands after a command, as many as it wants: of the last one
+// as many as there are, where its name ends in dots.
 func (c *command) operands(words []string) ([]string, error) {
-	want := strings.Fields(c.operand)
+	want := strings.Fields(strings.TrimSuffix(c.operand, several))
+	many := strings.HasSuffix(c.operand, several) && len(words) > len(want)
 	switch {
 	case len(want) == 0 && len(words) > 0:
 		return nil, fmt.Errorf("%s takes nothing after it; write hangpack %s", c.name, c.name)
-	case len(words) != len(want) && len(want) == 1:
-		return nil, fmt.Errorf("%s wants one %s, %s, and got %d; write hangpack %s", c.name, c.operand, c.about, len(words), c.use())
-	case len(words) != len(want):
-		return nil, fmt.Errorf("%s wants %s, %s, and got %d; write hangpack %s", c.name, strings.Join(want, " and "), c.about, len(words), c.use())
+	case len(words) != len(want) && !many:
+		return nil, fmt.Errorf("%s wants %s, and got %d; write hangpack %s", c.name, c.wants(want), len(words), c.use())
 	}
 	if i := slices.Index(words, ""); i >= 0 {
-		return nil, errors.New(c.name + " got an empty name for " + want[i])
+		return nil, errors.New(c.name + " got an empty name for " + want[min(i, len(want)-1)])
 	}
 	return words, nil
+}
+
+// wants says how many operands a command wants, and what they are.
+func (c *command) wants(names []string) string {
+	switch {
+	case strings.HasSuffix(c.operand, several):
+		return fmt.Sprintf("one %s or more, each %s", names[0], c.about)
+	case len(names) == 1:
+		return fmt.Sprintf("one %s, %s", names[0], c.about)
+	}
+	return strings.Join(names, " and ") + ", " + c.about
 }

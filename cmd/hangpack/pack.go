@@ -2,63 +2,92 @@ package main
 
 import (
 	"cmp"
-	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
-	"strings"
 
 	"hangpack/paperwork"
 )
 
-// pack writes the pack of a job and says what it wrote. Whether it may be
-// written there is settled before anything is drawn.
+// pack writes the packs of jobs and says what it wrote.
 func pack(c *call) int {
-	out := c.outlet()
-	if err := out.refuses(); err != nil {
-		say(c.stderr, "pack: %v", err)
-		return exitWrong
+	if len(c.operands) > 1 {
+		return packSeveral(c)
 	}
-	j, code, ok := c.open()
+	t := &task{call: c}
+	if t.code = t.settle(); t.code == exitDone {
+		t.code = t.write()
+	}
+	return t.code
+}
+
+// A task is one job to be packed.
+type task struct {
+	*call  // with this job alone
+	job    *paperwork.Job
+	choice paperwork.Choice
+	out    outlet
+	stacks []stackFile
+	among  bool // several
+	code   int
+	pages  int // that were written
+}
+
+// settle reads the job and settles whether its pack may be written where it goes,
+// before anything is drawn.
+func (t *task) settle() int {
+	t.out = t.outlet()
+	if err := t.out.refuses(t.among); err != nil {
+		return t.wrong(err)
+	}
+	j, code, ok := t.open()
 	if !ok {
 		return code
 	}
-	choice, err := j.Choose(c.flags["only"], c.flags["stack"])
-	if err == nil {
-		err = out.clash(j.Files())
+	t.job, t.stacks = j, t.stackFiles(j)
+	choice, err := j.Choose(t.flags["only"], t.flags["stack"])
+	t.choice = choice
+	if err = cmp.Or(err, t.out.clash(j.Files()), clashes(t.stacks, t.out, j.Files())); err != nil {
+		return t.wrong(err)
 	}
-	if err != nil {
-		say(c.stderr, "pack: %v", err)
-		return exitWrong
-	}
-	return c.draw(j, choice, out)
+	return exitDone
 }
 
-// draw draws the pack, and the sheets of each stack that go into files of their
+// wrong says why the job is not packed, by its name where it is one of several.
+func (t *task) wrong(err error) int {
+	name := ""
+	if t.among {
+		name = t.operand() + ": "
+	}
+	say(t.stderr, "pack: %s%v", name, err)
+	return exitWrong
+}
+
+// write draws the pack, and the sheets of each stack that go into files of their
 // own, and then puts them where they go.
-func (c *call) draw(j *paperwork.Job, choice paperwork.Choice, out outlet) int {
-	paper, err := j.DrawChosen(choice)
-	stacks, more := c.stackFiles(j, out)
+func (t *task) write() int {
+	paper, err := t.job.DrawChosen(t.choice)
+	stacks, more := t.drawStacks()
 	if err = cmp.Or(err, more); err != nil {
-		say(c.stderr, "%s: %v", c.operand(), err)
+		say(t.stderr, "%s: %v", t.operand(), err)
 		return exitFailed
 	}
-	if err := clashes(stacks, out, j.Files()); err != nil {
-		say(c.stderr, "pack: %v", err)
-		return exitWrong
-	}
-	if !c.put(out, paper.PDF) {
+	if !t.put(t.out, paper.PDF) {
 		return exitFailed
 	}
-	c.tell(out, j.Summary(plain(out.name), paper))
-	for _, s := range stacks {
-		if !c.put(s.outlet, s.PDF) {
+	t.pages = paper.Pages
+	summary := t.job.Summary
+	if t.among {
+		summary = t.job.ShortSummary
+	}
+	t.tell(t.out, summary(plain(t.out.name), paper))
+	for i, s := range stacks {
+		out := t.stacks[i].outlet
+		if !t.put(out, s.PDF) {
 			return exitFailed
 		}
-		c.tell(out, fmt.Sprintf("wrote %s, %d of %d pages\n", plain(s.name), s.Pages, s.Of))
+		t.tell(out, fmt.Sprintf("wrote %s, %d of %d pages\n", plain(out.name), s.Pages, s.Of))
 	}
-	return verdict(j)
+	return verdict(t.job)
 }
 
 // tell says what was written, unless the call is to be quiet.
@@ -82,81 +111,4 @@ func (c *call) put(out outlet, pdf []byte) bool {
 		return false
 	}
 	return true
-}
-
-// An outlet is where a pack goes.
-type outlet struct {
-	name   string      // as the user gave it
-	info   os.FileInfo // of what is there; nil where nothing is
-	screen bool
-	stdout *stream // nil where it goes to a file
-}
-
-// outlet is where the call's pack goes: standard output also where it is named
-// as a file, since the summary must not get into the pack.
-func (c *call) outlet() outlet {
-	name, given := c.flags["o"]
-	if !given {
-		name = strings.TrimSuffix(c.operand(), filepath.Ext(c.operand())) + c.chosenSuffix() + ".pdf"
-	}
-	info, err := os.Stat(name)
-	if name == "-" || err == nil && c.stdout.info != nil && os.SameFile(info, c.stdout.info) {
-		return outlet{"standard output", c.stdout.info, c.stdout.terminal, c.stdout}
-	}
-	return fileOutlet(name)
-}
-
-// chosenSuffix tells a file of chosen sheets from that of the whole pack, which it
-// must not replace unasked: '-pins-SL'.
-func (c *call) chosenSuffix() (suffix string) {
-	for _, flag := range []string{"only", "stack"} {
-		if c.has(flag) {
-			suffix += "-" + strings.NewReplacer(",", "-", " ", "", "/", "", "\\", "").Replace(c.flags[flag])
-		}
-	}
-	return suffix
-}
-
-// fileOutlet is a file, which may be there already.
-func fileOutlet(name string) outlet {
-	info, err := os.Stat(name)
-	if err != nil {
-		return outlet{name: name}
-	}
-	return outlet{name: name, info: info, screen: isTerminal(info)}
-}
-
-// aside is where that is said which must not get into the pack.
-func (c *call) aside(out outlet) *stream {
-	if out.stdout != nil {
-		return c.stderr
-	}
-	return c.stdout
-}
-
-// refuses says why no pack goes there whatever the job.
-func (out outlet) refuses() error {
-	if out.screen {
-		return errors.New("a PDF is not for a terminal; name a file with -o, or send it on with > or |")
-	}
-	return nil
-}
-
-// clash says which of the files that a pack is made of it would overwrite; the
-// job comes first among them. Links and other spellings of a name are seen
-// through.
-func (out outlet) clash(files []string) error {
-	for i, file := range files {
-		info, err := os.Stat(file)
-		switch {
-		case err != nil || out.info == nil || !os.SameFile(info, out.info):
-		case i == 0:
-			return fmt.Errorf("%s is the job itself; name another file with -o", out.name)
-		case out.name == file:
-			return fmt.Errorf("%s is read for it; name another file with -o", out.name)
-		default:
-			return fmt.Errorf("%s is %s, which the job reads; name another file with -o", out.name, file)
-		}
-	}
-	return nil
 }

@@ -8,7 +8,6 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
-	"sync"
 )
 
 // replace puts at a place what fill writes, whole or not at all: it is written
@@ -57,34 +56,23 @@ func followed(out string) string {
 	return out
 }
 
-// redraft writes a draft and puts it in place. A signal is waited for while
-// the draft is there; files keeps it from coming between a step and its
-// clearing up.
+// redraft writes a draft and puts it in place. A signal is waited for while the
+// draft is there.
 func redraft(place string, old os.FileInfo, fill func(io.Writer) error) error {
 	dir, _ := filepath.Split(place)
-	draft := dir + fmt.Sprintf(".hangpack-%016x", rand.Uint64())
-	var files sync.Mutex
-	defer onSignal(func() {
-		files.Lock()
-		os.Remove(draft)
-	})()
-	files.Lock()
-	// A new file gets its mode from the system, which knows the umask.
-	f, err := os.OpenFile(draft, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	files.Unlock()
+	f, stop, err := drafts.begin(dir + fmt.Sprintf(".hangpack-%016x", rand.Uint64()))
+	defer stop()
 	if errors.Is(err, fs.ErrNotExist) {
 		return errors.New("there is no such folder")
 	}
 	if err != nil {
 		return reason(err)
 	}
-	defer os.Remove(draft) // in vain once it is renamed
+	defer drafts.drop(f.Name()) // in vain once it is renamed
 	if err := finish(f, written(f, old, fill)); err != nil {
 		return err
 	}
-	files.Lock()
-	defer files.Unlock()
-	return reason(os.Rename(draft, place))
+	return reason(drafts.put(f.Name(), place))
 }
 
 // written writes the draft down to the disk, with the mode of what it replaces.

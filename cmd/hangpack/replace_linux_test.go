@@ -56,6 +56,35 @@ func TestSignalled(t *testing.T) {
 	}
 }
 
+// TestSignalledAmongSeveral: a signal leaves no draft of packs that are written
+// side by side, whichever of them hears of it first.
+func TestSignalledAmongSeveral(t *testing.T) {
+	var outs []string
+	old := map[string]string{}
+	for i := range 12 {
+		outs = append(outs, fmt.Sprintf("%d.pdf", i))
+		if i%2 == 0 {
+			old[outs[i]] = "the old pack"
+		}
+	}
+	for range 5 {
+		t.Chdir(t.TempDir())
+		for name, text := range old {
+			require.NoError(t, os.WriteFile(name, []byte(text), 0o644))
+		}
+		cmd := child("half", outs...)
+		halted(t, cmd)
+		entries, err := os.ReadDir(".")
+		require.NoError(t, err)
+		require.Len(t, entries, len(old)+len(outs), "the drafts are there")
+		require.NoError(t, cmd.Process.Signal(syscall.SIGINT))
+		assert.Error(t, cmd.Wait())
+		status := cmd.ProcessState.Sys().(syscall.WaitStatus)
+		assert.True(t, status.Signaled() && status.Signal() == syscall.SIGINT, "%v", cmd.ProcessState)
+		holds(t, ".", old)
+	}
+}
+
 // TestSignalIgnored: what the shell had ignored stays so.
 func TestSignalIgnored(t *testing.T) {
 	t.Chdir(t.TempDir())
@@ -243,7 +272,7 @@ var every = [][]string{
 	{"help"}, {"help", "pack"}, {"version"}, {"--version"},
 	{"check", "examples/club.yaml"}, {"check", "-json", "examples/held.yaml"}, {"check", "-json", "testdata/slips.yaml"},
 	{"points", "examples/club.yaml"}, {"points", "-csv", "examples/arena.yaml"},
-	{"pack", "examples/club.yaml"}, {"pack", "-q", "-o", "-", "examples/club.yaml"}, {"pack", "-o", "-", "examples/held.yaml"},
+	{"pack", "examples/club.yaml"}, {"pack", "examples/club.yaml", "examples/held.yaml"}, {"pack", "-q", "-o", "-", "examples/club.yaml"}, {"pack", "-o", "-", "examples/held.yaml"},
 }
 
 // TestStandardOutputLost: a full disk and a reader that went away are failures

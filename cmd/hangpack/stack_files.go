@@ -2,9 +2,7 @@ package main
 
 import (
 	"fmt"
-	"os"
 	"path/filepath"
-	"strings"
 
 	"hangpack/paperwork"
 )
@@ -13,25 +11,37 @@ import (
 // whose viewer does not go to a page.
 type stackFile struct {
 	outlet
-	paperwork.StackPaper
+	id string
 }
 
 // stackFiles are those of a job whose address tells stacks apart: SL.pdf beside the
-// pack. Chosen sheets are written alone, and so is a pack on standard output, where
-// that is said.
-func (c *call) stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err error) {
+// pack. Chosen sheets are written alone, and so is a pack on standard output.
+func (t *task) stackFiles(j *paperwork.Job) (files []stackFile) {
+	if !t.wantsStacks(j) || t.out.stdout != nil {
+		return nil
+	}
+	for _, s := range j.Figures.Stacks {
+		files = append(files, stackFile{fileOutlet(filepath.Join(filepath.Dir(t.out.name), s.ID+".pdf")), s.ID})
+	}
+	return files
+}
+
+// wantsStacks reports whether the whole pack is wanted of a job whose address tells
+// stacks apart.
+func (t *task) wantsStacks(j *paperwork.Job) bool {
+	return !t.has("only") && !t.has("stack") && j.TellsStacksApart()
+}
+
+// drawStacks draws what goes into the stack files, in their order. Where there are
+// none because the pack goes to standard output, it says so.
+func (t *task) drawStacks() ([]paperwork.StackPaper, error) {
 	switch {
-	case c.has("only") || c.has("stack") || !j.TellsStacksApart():
-		return nil, nil
-	case out.stdout != nil:
-		c.tell(out, "no PDF per stack is written beside standard output\n")
-		return nil, nil
+	case len(t.stacks) > 0:
+		return t.job.DrawStacks()
+	case t.wantsStacks(t.job):
+		t.tell(t.out, "no PDF per stack is written beside standard output\n")
 	}
-	papers, err := j.DrawStacks()
-	for _, p := range papers {
-		files = append(files, stackFile{fileOutlet(filepath.Join(filepath.Dir(out.name), p.ID+".pdf")), p})
-	}
-	return files, err
+	return nil, nil
 }
 
 // clashes says which file would be written over by that of a stack: the pack, or
@@ -39,20 +49,11 @@ func (c *call) stackFiles(j *paperwork.Job, out outlet) (files []stackFile, err 
 func clashes(stacks []stackFile, pack outlet, made []string) error {
 	for _, s := range stacks {
 		if s.sameAs(pack) {
-			return fmt.Errorf("%s is also the file of stack %s, since job.url has {stack}; name the pack otherwise with -o", pack.name, s.ID)
+			return fmt.Errorf("%s is also the file of stack %s, since job.url has {stack}; name the pack otherwise with -o", pack.name, s.id)
 		}
 		if err := s.clash(made); err != nil {
 			return err
 		}
 	}
 	return nil
-}
-
-// sameAs reports whether two places are one file, links and other spellings seen
-// through.
-func (out outlet) sameAs(other outlet) bool {
-	if out.info != nil && other.info != nil {
-		return os.SameFile(out.info, other.info)
-	}
-	return strings.EqualFold(filepath.Base(out.name), filepath.Base(other.name))
 }

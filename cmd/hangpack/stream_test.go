@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"errors"
+	"io"
 	"os"
 	"strings"
 	"testing"
@@ -38,7 +39,7 @@ func TestAnyWriteFails(t *testing.T) {
 		"help", "help pack", "version", "--version",
 		"check examples/club.yaml", "check -json examples/held.yaml", "check -json testdata/slips.yaml",
 		"points examples/club.yaml", "points -csv examples/arena.yaml",
-		"pack examples/club.yaml -o x.pdf", "pack examples/held.yaml -o x.pdf",
+		"pack examples/club.yaml -o x.pdf", "pack examples/held.yaml -o x.pdf", "pack examples/club.yaml examples/held.yaml",
 	} {
 		args := strings.Fields(line)
 		var whole bytes.Buffer
@@ -74,8 +75,35 @@ func TestStandardErrorFails(t *testing.T) {
 		"check testdata/slips.yaml":       exitWrong,
 		"":                                exitWrong,
 		"check missing.yaml":              exitFailed,
+
+		"pack examples/club.yaml missing.yaml":          exitFailed,
+		"pack examples/club.yaml testdata/slips.yaml":   exitWrong,
+		"pack examples/club.yaml examples/concert.yaml": exitDone,
+		"pack -o x examples/club.yaml missing.yaml":     exitWrong,
 	} {
 		assert.Equal(t, code, run(strings.Fields(line), &bytes.Buffer{}, &failing{}), line)
+	}
+}
+
+// TestSeveralThoughNothingIsSaid: jobs are packed, all of them, though what is said of
+// them cannot be printed from some place on.
+func TestSeveralThoughNothingIsSaid(t *testing.T) {
+	copied(t)
+	want := map[string]bool{"examples/club.pdf": true, "examples/concert.pdf": true, "examples/held.pdf": true}
+	for _, room := range []int{0, 1, 100, 200} {
+		for _, first := range []bool{true, false} {
+			out, errs := io.Writer(&failing{room: room}), io.Writer(&bytes.Buffer{})
+			if !first {
+				out, errs = errs, out
+			}
+			code := run(strings.Fields("pack examples/club.yaml testdata/slips.yaml examples/concert.yaml examples/held.yaml"), out, errs)
+			assert.Equal(t, map[bool]int{true: exitFailed, false: exitWrong}[first], code)
+			packs := pdfs(t)
+			assert.Len(t, packs, len(want))
+			for name, text := range packs {
+				assert.True(t, want[name] && strings.HasSuffix(text, "%%EOF\n"), name)
+			}
+		}
 	}
 }
 
