@@ -29,11 +29,15 @@ func FuzzTwoPicks(f *testing.F) {
 
 func TestTwoPicksRefuses(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
-	for _, bad := range [][4]float64{{1, 0, 0, 0}, {1, 0, 0.0009, 0}, {1, 0, 0, 1}, {nan, 0, 1, 0}, {1, nan, 1, 0}, {1, 0, nan, 0}, {1, 0, 1, nan}, {inf, 0, 1, 0}, {1, 0, inf, 0}, {1, 0, inf, inf}} {
-		_, _, err := TwoPicks(bad[0], bad[1], bad[2], bad[3])
+	for _, bad := range [][4]float64{{1, 0, 0, 0}, {1, 0, 0.0009, 0}, {1, 0, 0, 1}, {nan, 0, 1, 0}, {1, nan, 1, 0}, {1, 0, nan, 0}, {1, 0, 1, nan}, {inf, 0, 1, 0}, {-inf, 0, 1, 0}, {1, inf, 1, 0}, {1, 0, inf, 0}, {1, 0, 1, -inf}, {1, 0, inf, inf}} {
+		front, rear, err := TwoPicks(bad[0], bad[1], bad[2], bad[3])
 		assert.Error(t, err, bad)
+		assert.Zero(t, front, "no force that could be read as one")
+		assert.Zero(t, rear)
 	}
-	_, _, err := TwoPicks(1, 0, 0.0011, 0)
+	_, _, err := TwoPicks(100, 0.2, 0.3, 0.4)
+	assert.EqualError(t, err, "two picks: weight 100 N at 0.2 m between hooks at 0.3 and 0.4 m")
+	_, _, err = TwoPicks(1, 0, 0.0011, 0)
 	assert.NoError(t, err)
 }
 
@@ -88,6 +92,7 @@ func TestSmallFormulas(t *testing.T) {
 	assert.InDelta(t, -0.24, corners[1][2].X, 1e-12)
 	assert.InDelta(t, -0.3+0.38, corners[1][2].Z, 1e-12)
 	assert.Zero(t, Centre(nil))
+	assert.Equal(t, Load{0.5, Vec{3, -2}}, Centre([]Load{{0.25, Vec{2, -1}}, {0.25, Vec{4, -3}}}), "less than a kilogram has its centre too")
 }
 
 // Held behind its centre of gravity a stack goes down in front.
@@ -133,7 +138,8 @@ func TestEdges(t *testing.T) {
 	}
 }
 
-// Two hoists out of step, by hand.
+// Two hoists out of step, by hand: never a time below nought, even where a bar
+// stands so steep that it turns over.
 func TestOutOfStep(t *testing.T) {
 	front, rear := Offset{Behind: 0.1, Below: -0.2}, Offset{Behind: 0.6, Below: -0.2}
 	// 67 mm/s on 0.5 m: after a second atan(67/500), 7.6 degrees, whose sine is
@@ -143,10 +149,14 @@ func TestOutOfStep(t *testing.T) {
 	// first is less.
 	assert.InDelta(t, 0.5*(math.Sin(33*deg)-math.Sin(30*deg))/0.1, OutOfStep(front, rear, 30*deg, 3*deg, 0.1), 1e-12)
 	assert.InDelta(t, 0.5*(math.Sin(33*deg)-math.Sin(30*deg))/0.1, OutOfStep(front, rear, -30*deg, 3*deg, 0.1), 1e-12)
+	assert.InDelta(t, 0.5*(math.Sin(89*deg)-math.Sin(92*deg))/0.1, OutOfStep(front, rear, 89*deg, 3*deg, 0.1), 1e-12)
+	assert.InDelta(t, 0.5*(math.Sin(89*deg)-math.Sin(92*deg))/0.1, OutOfStep(front, rear, -89*deg, 3*deg, 0.1), 1e-12)
 }
 
 func TestBackRoom(t *testing.T) {
 	assert.Zero(t, BackRoom(Wedge{1, 1, 1}, Wedge{1, 1, 1}, 1), "boxes have no room")
 	// 3-4-5 triangles above and below, of different depths.
 	assert.InDelta(t, 90*deg, BackRoom(Wedge{8, 2, 4}, Wedge{9, 1, 3}, 8), 1e-12)
+	// A gap as large as the upper one is deep leaves half a right angle.
+	assert.InDelta(t, 45*deg, BackRoom(Wedge{5, 5, 2}, Wedge{3, 3, 7}, 7), 1e-12)
 }
