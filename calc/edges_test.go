@@ -85,7 +85,7 @@ func TestSmallFormulas(t *testing.T) {
 	assert.InDelta(t, 5, Joint{HingePull: -3, HingeSide: 4}.Hinge(), 1e-12)
 	assert.Equal(t, -2.0, Lowest([4]Vec{{0, 1}, {0, -2}, {0, 0}, {3, 2}}))
 	s := Stack{Cabinets: []Cabinet{{Corners: c, HingePitch: 0.3}, {Corners: c, Splay: 90 * deg}}}
-	corners := s.Corners(0)
+	corners := s.Corners(s.Poses(0))
 	assert.InDelta(t, -0.38, corners[0][2].X, 1e-12)
 	assert.InDelta(t, -0.24, corners[0][2].Z, 1e-12)
 	// Turned front down by a right angle: behind becomes up, below becomes back.
@@ -115,8 +115,8 @@ func TestTiltEveryWay(t *testing.T) {
 
 func TestEdges(t *testing.T) {
 	s := Stack{Bar: Bar{Mass: 10, CentreOfGravity: Offset{0.2, -0.1}}}
-	assert.Empty(t, s.Joints(0))
-	assert.Empty(t, s.Corners(0))
+	assert.Empty(t, s.Joints(s.Poses(0)))
+	assert.Empty(t, s.Corners(s.Poses(0)))
 	assert.Equal(t, Weight{10, Offset{0.2, -0.1}}, s.CentreInBar())
 	two := Stack{Cabinets: []Cabinet{{Mass: 1}, {Mass: 2}}}
 	assert.Equal(t, 1.0, two.First(1).Centre(0).Mass)

@@ -108,7 +108,7 @@ func solve(s Stack, tilt float64) *mat.VecDense {
 var jointsSolved = drawn(200, func(c *tally, r *rand.Rand) {
 	s, tilt := randomStack(r), between(r, -30, 30)*deg
 	x := solve(s, tilt)
-	for k, j := range s.Joints(tilt) {
+	for k, j := range s.Joints(s.Poses(tilt)) {
 		scale := (1 + most(j.Hinge(), j.Link)) * float64(len(s.Cabinets))
 		c.near(x.AtVec(3*k), j.HingePull, scale, 1e-9, "pull")
 		c.near(x.AtVec(3*k+1), j.HingeSide, scale, 1e-9, "side")

@@ -90,7 +90,7 @@ var backsTouch = drawn(300, func(c *tally, r *rand.Rand) {
 		{HingePitch: w.Front, Corners: outline},
 		{Corners: outline, Splay: BackRoom(w, w, w.Front)},
 	}}
-	corners := s.Corners(between(r, -30, 30) * deg)
+	corners := s.Corners(s.Poses(between(r, -30, 30) * deg))
 	c.near(corners[0][2].X, corners[1][3].X, 1, 1e-12, "x, m")
 	c.near(corners[0][2].Z, corners[1][3].Z, 1, 1e-12, "z, m")
 })

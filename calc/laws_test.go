@@ -14,13 +14,14 @@ import (
 // All forces on the part below a joint sum to nothing, and so do their moments
 // about any point.
 var forcesBalance = stacks(func(c *tally, r *rand.Rand, s Stack, tilt float64) {
-	poses, joints := s.Poses(tilt), s.Joints(tilt)
+	poses := s.Poses(tilt)
+	joints := s.Joints(poses)
 	about := Vec{between(r, -2, 2), between(r, -2, 2)}
 	for k, j := range joints {
 		mean := poses[k].Aim - s.Cabinets[k].Splay/2
 		up, back := Offset{0, -1}.Turned(mean), Offset{1, 0}.Turned(mean)
 		link := poses[k].Hinge.Add(Offset{s.Arm(k) * math.Cos(s.Cabinets[k].Splay/2), 0}.Turned(mean))
-		below := Centre(s.loads(poses, k))
+		below := Centre(hanging(s, poses, k))
 		var fx, fz, m float64
 		add := func(at Vec, x, z float64) {
 			fx, fz, m = fx+x, fz+z, m+(at.X-about.X)*z-(at.Z-about.Z)*x
@@ -34,6 +35,18 @@ var forcesBalance = stacks(func(c *tally, r *rand.Rand, s Stack, tilt float64) {
 		c.near(0, m, w, 1e-8, "moments, arms of a metre")
 	}
 })
+
+// hanging lists every mass of the cabinets from k on, counted from 0, where it hangs.
+func hanging(s Stack, poses []Pose, k int) (loads []Load) {
+	for ; k < len(poses); k++ {
+		place := func(o Offset) Vec { return poses[k].Hinge.Add(o.Turned(poses[k].Aim)) }
+		loads = append(loads, Load{s.Cabinets[k].Mass, place(s.Cabinets[k].CentreOfGravity)})
+		for _, e := range s.Cabinets[k].Extras {
+			loads = append(loads, Load{e.Mass, place(e.At)})
+		}
+	}
+	return loads
+}
 
 // mapped returns the stack with every offset and mass changed.
 func mapped(s Stack, mass func(float64) float64, at func(Offset) Offset, splay float64) Stack {
@@ -59,8 +72,8 @@ func double(x float64) float64 { return 2 * x }
 // Doubling every mass doubles every force and moves no angle.
 var doubled = stacks(func(c *tally, _ *rand.Rand, s Stack, tilt float64) {
 	twice, w := mapped(s, double, here, 1), s.Centre(tilt).Mass*G
-	once := s.Joints(tilt)
-	for k, j := range twice.Joints(tilt) {
+	once := s.Joints(s.Poses(tilt))
+	for k, j := range twice.Joints(twice.Poses(tilt)) {
 		scale := most(w, once[k].Link, once[k].HingePull)
 		c.near(2*once[k].Link, j.Link, scale, 1e-9, "link")
 		c.near(2*once[k].HingePull, j.HingePull, scale, 1e-9, "pull")
@@ -78,8 +91,8 @@ var mirrored = stacks(func(c *tally, _ *rand.Rand, s Stack, tilt float64) {
 	a, b := s.Centre(tilt), m.Centre(-tilt)
 	c.near(a.At.X, -b.At.X, 1, 1e-9, "x")
 	c.near(a.At.Z, b.At.Z, 1, 1e-9, "z")
-	once := s.Joints(tilt)
-	for k, j := range m.Joints(-tilt) {
+	once := s.Joints(s.Poses(tilt))
+	for k, j := range m.Joints(m.Poses(-tilt)) {
 		scale := most(w, once[k].Link)
 		c.near(once[k].Link, -j.Link, scale, 1e-9, "link")
 		c.near(once[k].HingeSide, -j.HingeSide, scale, 1e-9, "side")
@@ -142,7 +155,7 @@ var lumped = drawn(100, func(c *tally, r *rand.Rand) {
 var heavier = drawn(200, func(c *tally, r *rand.Rand) {
 	s := randomStack(r)
 	front, rear := 0.5, -6.0 // wide enough for any stack
-	before, joints := s.Centre(0), s.Joints(0)
+	before, joints := s.Centre(0), s.Joints(s.Poses(0))
 	f0, r0, err := TwoPicks(before.Mass*G, before.At.X, front, rear)
 	require.NoError(c, err)
 	last, extra := &s.Cabinets[len(s.Cabinets)-1], between(r, 1, 51)
@@ -157,7 +170,7 @@ var heavier = drawn(200, func(c *tally, r *rand.Rand) {
 		assert.Greater(c, f1, f0)
 		assert.Greater(c, r1, r0)
 	}
-	for k, j := range s.Joints(0) {
+	for k, j := range s.Joints(s.Poses(0)) {
 		if at.X < s.Poses(0)[k].Hinge.X {
 			assert.Greater(c, j.Link, joints[k].Link, "joint %d", k+1)
 		}
@@ -177,7 +190,8 @@ var jointsMirrored = drawn(300, func(c *tally, r *rand.Rand) {
 // Where cabinets hang, by the test's own rotation matrix: hinges, turns and
 // corners, and the lowest corner by looking at them all.
 var placesSolved = stacks(func(c *tally, r *rand.Rand, s Stack, tilt float64) {
-	poses, corners := s.Poses(tilt), s.Corners(tilt)
+	poses := s.Poses(tilt)
+	corners := s.Corners(poses)
 	require.Len(c, corners, len(s.Cabinets))
 	for k, f := range bodies(s, tilt) {
 		c.near(f.turn, poses[k].Aim, 1, 1e-12, "aim, rad")

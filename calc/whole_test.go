@@ -78,7 +78,7 @@ var wholeSolved = drawn(200, func(c *tally, r *rand.Rand) {
 	all := s.Centre(tilt)
 	front, rear, err := TwoPicks(all.Mass*G, all.At.X, frontHole.Turned(tilt).X, rearHole.Turned(tilt).X)
 	require.NoError(c, err)
-	joints := s.Joints(tilt)
+	joints := s.Joints(s.Poses(tilt))
 	require.Len(c, joints, len(h.joints))
 	scale := most(h.weight, front, rear)
 	for _, j := range joints {

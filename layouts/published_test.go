@@ -3,12 +3,11 @@ package layouts
 import (
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/require"
-	"golang.org/x/image/font"
+	xfont "golang.org/x/image/font"
 	"golang.org/x/image/font/gofont/gobold"
-	"golang.org/x/image/font/sfnt"
+	sfntref "golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 	"hangpack/testdata/published"
 )
@@ -27,7 +26,7 @@ func TestPublished(t *testing.T) {
 }
 
 func paperOf(r published.Row) map[string]float64 {
-	c := newCanvas(r.Text("paper") == "Letter", time.Time{})
+	c := drawn(Pack{Letter: r.Text("paper") == "Letter"})
 	c.pdf.AddPage()
 	w, h := c.pdf.GetPageSize()
 	k := c.pdf.GetConversionRatio()
@@ -36,12 +35,12 @@ func paperOf(r published.Row) map[string]float64 {
 
 // codesOf finds by trial how many bytes a code of each size takes.
 func codesOf(t *testing.T) func(published.Row) map[string]float64 {
-	c := canvasFor()
 	bytes := map[int]int{}
 	for n := 1; n <= 300; n++ {
-		bytes[len(c.bitmapOf(strings.Repeat("a", n)))] = n
+		modules, err := encode(strings.Repeat("a", n))
+		require.NoError(t, err)
+		bytes[len(modules)] = n
 	}
-	require.NoError(t, c.err)
 	return func(r published.Row) map[string]float64 {
 		if r.Text("version") == "" {
 			return map[string]float64{"quiet zone": quiet}
@@ -60,13 +59,13 @@ func codesOf(t *testing.T) func(published.Row) map[string]float64 {
 
 // capitalOf measures the outline of a capital of the font in a face, in mm.
 func capitalOf(t *testing.T, f face) float64 {
-	ttf, err := sfnt.Parse(gobold.TTF)
+	ttf, err := sfntref.Parse(gobold.TTF)
 	require.NoError(t, err)
-	var b sfnt.Buffer
+	var b sfntref.Buffer
 	glyph, err := ttf.GlyphIndex(&b, 'H')
 	require.NoError(t, err)
 	em := fixed.I(1000)
-	bounds, _, err := ttf.GlyphBounds(&b, glyph, em, font.HintingNone)
+	bounds, _, err := ttf.GlyphBounds(&b, glyph, em, xfont.HintingNone)
 	require.NoError(t, err)
 	return f.em() * float64(bounds.Max.Y-bounds.Min.Y) / float64(em)
 }
