@@ -93,6 +93,7 @@ func TestSmallFormulas(t *testing.T) {
 	assert.InDelta(t, -0.3+0.38, corners[1][2].Z, 1e-12)
 	assert.Zero(t, Centre(nil))
 	assert.Equal(t, Load{0.5, Vec{3, -2}}, Centre([]Load{{0.25, Vec{2, -1}}, {0.25, Vec{4, -3}}}), "less than a kilogram has its centre too")
+	assert.Equal(t, Load{Mass: -1}, Centre([]Load{{2, Vec{1, 1}}, {-3, Vec{5, 4}}}), "less than nothing has its sum and no centre")
 }
 
 // Held behind its centre of gravity a stack goes down in front.

@@ -31,6 +31,7 @@ type fault struct {
 	from, to  int
 	why       string // that it cannot matter; "" where it may
 	outcome   outcome
+	err       error // that kept it from being tried
 }
 
 func (f *fault) String() string {

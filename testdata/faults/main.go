@@ -61,7 +61,10 @@ func run(dir string, budget time.Duration, seed int64, list bool) (ok bool, err 
 		return false, err
 	}
 	rand.New(rand.NewSource(seed)).Shuffle(len(all), func(i, k int) { all[i], all[k] = all[k], all[i] })
-	tried, took := plantAll(dir, all, budget)
+	tried, took, err := plantAll(dir, all, budget)
+	if err != nil {
+		return false, err
+	}
 	slices.SortFunc(tried, func(a, b *fault) int { return a.compare(b) })
 	return report(os.Stdout, tried, len(all), seed, took, stale), nil
 }

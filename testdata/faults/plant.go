@@ -66,7 +66,7 @@ func plant(dir, room string, f *fault) error {
 
 // plantAll tries faults until the budget is used, and returns those it tried. A
 // budget of nought is no budget.
-func plantAll(dir string, all []*fault, budget time.Duration) (tried []*fault, took time.Duration) {
+func plantAll(dir string, all []*fault, budget time.Duration) (tried []*fault, took time.Duration, err error) {
 	start, next, done := time.Now(), make(chan *fault), make(chan *fault)
 	go func() {
 		defer close(next)
@@ -83,20 +83,17 @@ func plantAll(dir string, all []*fault, budget time.Duration) (tried []*fault, t
 	}
 	go func() { crew.Wait(); close(done) }()
 	for f := range done {
-		tried = append(tried, f)
+		tried, err = append(tried, f), errors.Join(err, f.err)
 	}
-	return tried, time.Since(start)
+	return tried, time.Since(start), err
 }
 
 func plantEach(dir string, next <-chan *fault, done chan<- *fault) {
 	room, err := os.MkdirTemp("", "faults")
-	if err != nil {
-		panic(err)
-	}
 	defer os.RemoveAll(room)
 	for f := range next {
-		if err := plant(dir, room, f); err != nil {
-			panic(err)
+		if f.err = err; err == nil {
+			f.err = plant(dir, room, f)
 		}
 		done <- f
 	}
