@@ -3,32 +3,10 @@ package calc
 import (
 	"math"
 	"math/rand"
-	"testing"
 
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/mat"
 )
-
-// randomStack makes a stack of mixed cabinets with extras on bar and cabinets.
-func randomStack(r *rand.Rand) Stack {
-	between := func(lo, hi float64) float64 { return lo + (hi-lo)*r.Float64() }
-	extras := func() (e []Weight) {
-		for range r.Intn(3) {
-			e = append(e, Weight{between(0.5, 40), Offset{between(-0.3, 1), between(-0.2, 0.6)}})
-		}
-		return e
-	}
-	s := Stack{Bar: Bar{between(5, 120), Offset{between(0.1, 0.6), between(-0.2, 0)}, between(0.2, 0.6), extras()}}
-	for range 1 + r.Intn(20) {
-		front, depth := between(0.15, 0.5), between(0.25, 0.8)
-		s.Cabinets = append(s.Cabinets, Cabinet{
-			Mass: between(5, 120), CentreOfGravity: Offset{between(0.05, depth), between(0, front)},
-			Splay: between(0, 12) * deg, HingePitch: front + between(0, 0.01), LinkArm: between(0.2, depth),
-			Corners: Outline(depth, front, front*between(0.6, 1), between(0, 0.05), 0), Extras: extras(),
-		})
-	}
-	return s
-}
 
 // A plane is a rotation matrix of the test's own, with x forward and z up: the
 // columns are where a part's behind and below go.
@@ -67,6 +45,16 @@ func bodies(s Stack, tilt float64) (all []free) {
 		pin = moved(pin, turn, 0, c.HingePitch)
 	}
 	return all
+}
+
+// barOf is the bar with what is tied to it.
+func barOf(s Stack, tilt float64) free {
+	bar := free{turn: tilt, pin: []float64{0, 0}}
+	for _, e := range append([]Weight{{s.Bar.Mass, s.Bar.CentreOfGravity}}, s.Bar.Extras...) {
+		at := moved(bar.pin, tilt, e.At.Behind, e.At.Below)
+		bar.weights = append(bar.weights, [3]float64{e.Mass * 9.80665, at[0], at[1]})
+	}
+	return bar
 }
 
 // solve sets up every cabinet as a free body, three unknowns a joint (pull and
@@ -114,46 +102,35 @@ func solve(s Stack, tilt float64) *mat.VecDense {
 	return &x
 }
 
-// TestIndependentSolve compares every joint of 200 random stacks with one
-// linear system of all bodies at once, solved by gonum. Pins, centres of
-// gravity and lines of links come from the test's own rotation matrix.
-func TestIndependentSolve(t *testing.T) {
-	for seed := range int64(200) {
-		r := rand.New(rand.NewSource(seed))
-		s, tilt := randomStack(r), (r.Float64()-0.5)*60*deg
-		x := solve(s, tilt)
-		for k, j := range s.Joints(s.Poses(tilt)) {
-			scale := 1e-9 * (1 + j.Hinge() + math.Abs(j.Link)) * float64(len(s.Cabinets))
-			require.InDelta(t, x.AtVec(3*k), j.HingePull, scale, "seed %d, pull of joint %d", seed, k+1)
-			require.InDelta(t, x.AtVec(3*k+1), j.HingeSide, scale, "seed %d, side of joint %d", seed, k+1)
-			require.InDelta(t, x.AtVec(3*k+2), j.Link, scale, "seed %d, link of joint %d", seed, k+1)
-		}
+// Every joint of a random stack against one linear system of all cabinets at
+// once, solved by gonum. Pins, centres of gravity and lines of links come from the
+// test's own rotation matrix.
+var jointsSolved = drawn(200, func(c *tally, r *rand.Rand) {
+	s, tilt := randomStack(r), between(r, -30, 30)*deg
+	x := solve(s, tilt)
+	for k, j := range s.Joints(s.Poses(tilt)) {
+		scale := (1 + most(j.Hinge(), j.Link)) * float64(len(s.Cabinets))
+		c.near(x.AtVec(3*k), j.HingePull, scale, 1e-9, "pull")
+		c.near(x.AtVec(3*k+1), j.HingeSide, scale, 1e-9, "side")
+		c.near(x.AtVec(3*k+2), j.Link, scale, 1e-9, "link")
 	}
-}
+})
 
-// TestIndependentPicks solves two hooks on a random stack as a linear system.
-func TestIndependentPicks(t *testing.T) {
-	for seed := range int64(200) {
-		r := rand.New(rand.NewSource(seed))
-		s, tilt := randomStack(r), (r.Float64()-0.5)*30*deg
-		front, rear := moved([]float64{0, 0}, tilt, -0.1, -0.1), moved([]float64{0, 0}, tilt, 0.2+r.Float64(), -0.1)
-		w, m := 0.0, 0.0
-		hang := func(mass float64, at []float64) { w, m = w+mass*9.80665, m+mass*9.80665*at[0] }
-		hang(s.Bar.Mass, moved([]float64{0, 0}, tilt, s.Bar.CentreOfGravity.Behind, s.Bar.CentreOfGravity.Below))
-		for _, e := range s.Bar.Extras {
-			hang(e.Mass, moved([]float64{0, 0}, tilt, e.At.Behind, e.At.Below))
+// Two hooks on a random stack as a linear system.
+var hooksSolved = drawn(200, func(c *tally, r *rand.Rand) {
+	s, tilt := randomStack(r), between(r, -15, 15)*deg
+	front, rear := moved([]float64{0, 0}, tilt, -0.1, -0.1), moved([]float64{0, 0}, tilt, between(r, 0.2, 1.2), -0.1)
+	w, m := 0.0, 0.0
+	for _, f := range append(bodies(s, tilt), barOf(s, tilt)) {
+		for _, x := range f.weights {
+			w, m = w+x[0], m+x[0]*x[1]
 		}
-		for _, f := range bodies(s, tilt) {
-			for _, x := range f.weights {
-				w, m = w+x[0], m+x[0]*x[1]
-			}
-		}
-		var x mat.VecDense
-		require.NoError(t, x.SolveVec(mat.NewDense(2, 2, []float64{1, 1, front[0], rear[0]}), mat.NewVecDense(2, []float64{w, m})))
-		c := s.Centre(tilt)
-		f, b, err := TwoPicks(c.Mass*G, c.At.X, front[0], rear[0])
-		require.NoError(t, err)
-		require.InDelta(t, x.AtVec(0), f, 1e-9*w*10, "seed %d", seed)
-		require.InDelta(t, x.AtVec(1), b, 1e-9*w*10, "seed %d", seed)
 	}
-}
+	var x mat.VecDense
+	require.NoError(c, x.SolveVec(mat.NewDense(2, 2, []float64{1, 1, front[0], rear[0]}), mat.NewVecDense(2, []float64{w, m})))
+	all := s.Centre(tilt)
+	f, b, err := TwoPicks(all.Mass*G, all.At.X, front[0], rear[0])
+	require.NoError(c, err)
+	c.near(x.AtVec(0), f, w, 1e-8, "front hook")
+	c.near(x.AtVec(1), b, w, 1e-8, "rear hook")
+})

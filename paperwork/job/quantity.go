@@ -10,7 +10,7 @@ import (
 
 // Units that a job may use, and the factors to SI, exact by definition.
 // Source: NIST Special Publication 811 (2008), appendix B.8 and B.9;
-// testdata/unit-factors.csv has them from GNU units 2.22.
+// testdata/published/units.csv has them from GNU units 2.22.
 const (
 	gravity = 9.80665
 	pound   = 0.45359237

@@ -1,54 +1,13 @@
 package job
 
 import (
-	"encoding/csv"
-	"os"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 )
 
 func row(kind Kind) *Key {
 	return &Key{Path: "x", Kind: kind, Hint: [2]string{"mm", "in"}, Min: -1e9, Max: 1e9}
-}
-
-// TestUnitFactors holds the units against a printed table of exact factors,
-// whose source stands in its first line.
-func TestUnitFactors(t *testing.T) {
-	f, err := os.Open("testdata/unit-factors.csv")
-	require.NoError(t, err)
-	defer f.Close()
-	table := csv.NewReader(f)
-	table.Comment = '#'
-	rows, err := table.ReadAll()
-	require.NoError(t, err)
-	printed := map[string]float64{}
-	for _, row := range rows[1:] {
-		printed[row[0]], err = strconv.ParseFloat(row[2], 64)
-		require.NoError(t, err)
-	}
-	for _, tt := range []struct {
-		kind Kind
-		text string
-		want float64
-	}{
-		{Mass, "1 lb", printed["lb"]},
-		{Length, "1 ft", printed["ft"]},
-		{Length, "1 in", printed["in"] / 1000}, // printed in mm
-		{Force, "1 lbf", printed["lbf"]},
-		{Load, "1 kg", printed["kgf"]},
-		{Load, "1 lb", printed["lbf"]},
-		{Load, "1 lbf", printed["lbf"]},
-		{Speed, "1 mph", printed["mph"]},
-		{MassPerLength, "1 lb/ft", printed["lb"] / printed["ft"]},
-	} {
-		got, wrong := measure(row(tt.kind), tt.text)
-		assert.Empty(t, wrong, tt.text)
-		assert.InEpsilon(t, tt.want, got, 1e-15, tt.text)
-	}
-	assert.Equal(t, printed["g0"], gravity)
 }
 
 // TestQuantities reads what design.md allows. The values follow from 1 in =
