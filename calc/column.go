@@ -28,11 +28,15 @@ type Stack struct {
 }
 
 // Pose is how a cabinet hangs: turned by Aim (rad, positive down) about its
-// top hinge pin, which is at Hinge.
+// top hinge pin, which is at Hinge. Poses makes it.
 type Pose struct {
 	Aim   float64
 	Hinge Vec
+	turn  turn
 }
+
+// At returns where a place of the cabinet, in its own axes, lies in the world.
+func (p Pose) At(o Offset) Vec { return p.Hinge.Add(p.turn.of(o)) }
 
 // First returns the stack with its first n cabinets only.
 func (s Stack) First(n int) Stack {
@@ -68,22 +72,22 @@ func Outline(depth, front, back, hingeBehindFront, hingeBelowTop float64) [4]Off
 // each next hinge lying one hinge pitch below, along the cabinet.
 func (s Stack) Poses(tilt float64) []Pose {
 	poses := make([]Pose, len(s.Cabinets))
-	at := Pose{Aim: tilt}
+	aim, hinge := tilt, Vec{}
 	for k, c := range s.Cabinets {
-		at.Aim += c.Splay
-		poses[k] = at
-		at.Hinge = at.Hinge.Add(Offset{Below: c.HingePitch}.Turned(at.Aim))
+		aim += c.Splay
+		poses[k] = Pose{aim, hinge, turnBy(aim)}
+		hinge = poses[k].At(Offset{Below: c.HingePitch})
 	}
 	return poses
 }
 
 // Corners returns the four corners of each cabinet in the world, in the order
-// of Outline, with the bar tilted by tilt radians.
-func (s Stack) Corners(tilt float64) [][4]Vec {
+// of Outline, where the cabinets hang as in poses.
+func (s Stack) Corners(poses []Pose) [][4]Vec {
 	corners := make([][4]Vec, len(s.Cabinets))
-	for k, p := range s.Poses(tilt) {
+	for k, p := range poses {
 		for i, o := range s.Cabinets[k].Corners {
-			corners[k][i] = p.Hinge.Add(o.Turned(p.Aim))
+			corners[k][i] = p.At(o)
 		}
 	}
 	return corners
@@ -98,36 +102,34 @@ func Lowest(corners [4]Vec) float64 {
 	return low
 }
 
-// loads returns every mass of cabinets from k on (k = 0 is the first), with
-// what is tied to them, where it hangs.
-func (s Stack) loads(poses []Pose, k int) []Load {
-	var loads []Load
-	for ; k < len(poses); k++ {
-		c, p := s.Cabinets[k], poses[k]
-		loads = append(loads, Load{c.Mass, p.Hinge.Add(c.CentreOfGravity.Turned(p.Aim))})
-		for _, e := range c.Extras {
-			loads = append(loads, Load{e.Mass, p.Hinge.Add(e.At.Turned(p.Aim))})
-		}
+// hang adds a cabinet, with what is tied to it, where it hangs.
+func (m *moments) hang(c *Cabinet, p Pose) {
+	m.add(c.Mass, p.At(c.CentreOfGravity))
+	for _, e := range c.Extras {
+		m.add(e.Mass, p.At(e.At))
 	}
-	return loads
 }
 
-// Centre returns the mass of all that hangs from the hooks (bar, cabinets and
-// extras) and its centre of gravity, with the bar tilted by tilt radians.
-func (s Stack) Centre(tilt float64) Load {
-	loads := []Load{{s.Bar.Mass, s.Bar.CentreOfGravity.Turned(tilt)}}
-	for _, e := range s.Bar.Extras {
-		loads = append(loads, Load{e.Mass, e.At.Turned(tilt)})
-	}
-	return Centre(append(loads, s.loads(s.Poses(tilt), 0)...))
-}
-
-// CentreInBar returns the same mass, and its centre of gravity in the bar's
-// axes. The stack is rigid, so this place does not depend on the tilt.
+// CentreInBar returns the mass of all that hangs from the hooks (bar, cabinets and
+// extras) and its centre of gravity in the bar's axes. The stack is rigid, so this
+// place does not depend on the tilt.
 func (s Stack) CentreInBar() Weight {
-	c := s.Centre(0)
+	var all moments
+	level := turnBy(0)
+	all.add(s.Bar.Mass, level.of(s.Bar.CentreOfGravity))
+	for _, e := range s.Bar.Extras {
+		all.add(e.Mass, level.of(e.At))
+	}
+	for k, p := range s.Poses(0) {
+		all.hang(&s.Cabinets[k], p)
+	}
+	c := all.centre()
 	return Weight{c.Mass, Offset{Behind: -c.At.X, Below: -c.At.Z}}
 }
+
+// Centre returns the same mass and its centre of gravity in the world, with the bar
+// tilted by tilt radians.
+func (s Stack) Centre(tilt float64) Load { return s.CentreInBar().Turned(tilt) }
 
 // BackRoom returns how far a joint can open before the backs of its two
 // cabinets meet, in radians: the room that the wedge of the upper cabinet's

@@ -41,7 +41,7 @@ func TestThreeCabinetsByHand(t *testing.T) {
 	front, rear, err := TwoPicks(cg.Mass, -cg.At.Behind, 0, -0.5)
 	require.NoError(t, err)
 	got := []float64{cg.At.Behind, cg.At.Below, tilt / deg, rear, front}
-	joints := s.Joints(0)
+	joints := s.Joints(s.Poses(0))
 	for k := 2; k >= 0; k-- {
 		got = append(got, joints[k].Link, joints[k].HingePull, joints[k].HingeSide)
 	}

@@ -122,7 +122,7 @@ func TestIndependentSolve(t *testing.T) {
 		r := rand.New(rand.NewSource(seed))
 		s, tilt := randomStack(r), (r.Float64()-0.5)*60*deg
 		x := solve(s, tilt)
-		for k, j := range s.Joints(tilt) {
+		for k, j := range s.Joints(s.Poses(tilt)) {
 			scale := 1e-9 * (1 + j.Hinge() + math.Abs(j.Link)) * float64(len(s.Cabinets))
 			require.InDelta(t, x.AtVec(3*k), j.HingePull, scale, "seed %d, pull of joint %d", seed, k+1)
 			require.InDelta(t, x.AtVec(3*k+1), j.HingeSide, scale, "seed %d, side of joint %d", seed, k+1)

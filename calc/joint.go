@@ -42,18 +42,19 @@ func JointForces(w, behind, arm, splay, lean float64) Joint {
 	return Joint{Link: link, HingePull: w*cos - link, HingeSide: w * sin}
 }
 
-// Joints returns what each joint of the stack carries with the bar tilted by
-// tilt radians, from the top: joint 1 is between bar and cabinet 1. The arm of
-// a joint is the smaller link arm of its two bodies, its lean is
-// aim(k) - splay(k)/2, the bar's tilt standing for the aim of what is above
-// joint 1.
-func (s Stack) Joints(tilt float64) []Joint {
-	poses := s.Poses(tilt)
+// Joints returns what each joint of the stack carries where its cabinets hang as in
+// poses, from the top: joint 1 is between bar and cabinet 1. The arm of a joint is
+// the smaller link arm of its two bodies, its lean is aim(k) - splay(k)/2, the bar's
+// tilt standing for the aim of what is above joint 1.
+func (s Stack) Joints(poses []Pose) []Joint {
 	joints := make([]Joint, len(s.Cabinets))
-	for k, c := range s.Cabinets {
-		below := Centre(s.loads(poses, k))
-		behind := poses[k].Hinge.X - below.At.X
-		joints[k] = JointForces(below.Mass*G, behind, s.Arm(k), c.Splay, poses[k].Aim-c.Splay/2)
+	var below moments
+	for k := len(poses) - 1; k >= 0; k-- {
+		c := &s.Cabinets[k]
+		below.hang(c, poses[k])
+		all := below.centre()
+		behind := poses[k].Hinge.X - all.At.X
+		joints[k] = JointForces(all.Mass*G, behind, s.Arm(k), c.Splay, poses[k].Aim-c.Splay/2)
 	}
 	return joints
 }

@@ -28,14 +28,14 @@ func eachStack(t *testing.T, law func(t *testing.T, r *rand.Rand, s Stack, tilt 
 // about any point.
 func TestForcesAndMomentsBalance(t *testing.T) {
 	eachStack(t, func(t *testing.T, r *rand.Rand, s Stack, tilt float64) {
-		poses, joints := s.Poses(tilt), s.Joints(tilt)
+		poses, joints := s.Poses(tilt), s.Joints(s.Poses(tilt))
 		about := Vec{r.Float64()*4 - 2, r.Float64()*4 - 2}
 		for k, j := range joints {
 			mean := poses[k].Aim - s.Cabinets[k].Splay/2
 			up, back := Offset{0, -1}.Turned(mean), Offset{1, 0}.Turned(mean)
 			arm := math.Min(s.armAbove(k), s.Cabinets[k].LinkArm) * math.Cos(s.Cabinets[k].Splay/2)
 			link := poses[k].Hinge.Add(Offset{arm, 0}.Turned(mean))
-			below := Centre(s.loads(poses, k))
+			below := Centre(hanging(s, poses, k))
 			var fx, fz, m float64
 			add := func(at Vec, x, z float64) {
 				fx, fz, m = fx+x, fz+z, m+(at.X-about.X)*z-(at.Z-about.Z)*x
@@ -76,8 +76,8 @@ func double(x float64) float64 { return 2 * x }
 func TestDoubleTheMass(t *testing.T) {
 	eachStack(t, func(t *testing.T, _ *rand.Rand, s Stack, tilt float64) {
 		twice := mapped(s, double, here, 1)
-		for k, j := range twice.Joints(tilt) {
-			once := s.Joints(tilt)[k]
+		for k, j := range twice.Joints(twice.Poses(tilt)) {
+			once := s.Joints(s.Poses(tilt))[k]
 			assert.InDelta(t, 2*once.Link, j.Link, 1e-6)
 			assert.InDelta(t, 2*once.HingePull, j.HingePull, 1e-6)
 			assert.InDelta(t, 2*once.HingeSide, j.HingeSide, 1e-6)
@@ -96,9 +96,9 @@ func TestMirror(t *testing.T) {
 		a, b := s.Centre(tilt), m.Centre(-tilt)
 		assert.InDelta(t, a.At.X, -b.At.X, 1e-9)
 		assert.InDelta(t, a.At.Z, b.At.Z, 1e-9)
-		for k, j := range m.Joints(-tilt) {
-			assert.InDelta(t, s.Joints(tilt)[k].Link, -j.Link, 1e-6)
-			assert.InDelta(t, s.Joints(tilt)[k].HingeSide, -j.HingeSide, 1e-6)
+		for k, j := range m.Joints(m.Poses(-tilt)) {
+			assert.InDelta(t, s.Joints(s.Poses(tilt))[k].Link, -j.Link, 1e-6)
+			assert.InDelta(t, s.Joints(s.Poses(tilt))[k].HingeSide, -j.HingeSide, 1e-6)
 		}
 		one, _ := Tilt(Offset{0.2, -0.1}, s.CentreInBar().At)
 		two, _ := Tilt(Offset{-0.2, -0.1}, m.CentreInBar().At)
@@ -137,8 +137,20 @@ func TestRigid(t *testing.T) {
 		assert.InDelta(t, s.Centre(tilt).At.X, at.X, 1e-9)
 		assert.InDelta(t, s.Centre(tilt).At.Z, at.Z, 1e-9)
 		first := s.First(1)
-		assert.InDelta(t, s.Bar.Mass+extrasOf(s.Bar)+Centre(first.loads(first.Poses(0), 0)).Mass, first.Centre(0).Mass, 1e-9)
+		assert.InDelta(t, s.Bar.Mass+extrasOf(s.Bar)+Centre(hanging(first, first.Poses(0), 0)).Mass, first.Centre(0).Mass, 1e-9)
 	})
+}
+
+// hanging lists every mass of the cabinets from k on, counted from 0, where it hangs.
+func hanging(s Stack, poses []Pose, k int) (loads []Load) {
+	for ; k < len(poses); k++ {
+		place := func(o Offset) Vec { return poses[k].Hinge.Add(o.Turned(poses[k].Aim)) }
+		loads = append(loads, Load{s.Cabinets[k].Mass, place(s.Cabinets[k].CentreOfGravity)})
+		for _, e := range s.Cabinets[k].Extras {
+			loads = append(loads, Load{e.Mass, place(e.At)})
+		}
+	}
+	return loads
 }
 
 func extrasOf(b Bar) (kg float64) {
@@ -205,7 +217,7 @@ func TestSmallFormulas(t *testing.T) {
 	assert.InDelta(t, 5, Joint{HingePull: -3, HingeSide: 4}.Hinge(), 1e-12)
 	assert.Equal(t, -2.0, Lowest([4]Vec{{0, 1}, {0, -2}, {0, 0}, {3, 2}}))
 	s := Stack{Cabinets: []Cabinet{{Corners: c, HingePitch: 0.3}, {Corners: c, Splay: 90 * deg}}}
-	corners := s.Corners(0)
+	corners := s.Corners(s.Poses(0))
 	assert.InDelta(t, -0.38, corners[0][2].X, 1e-12)
 	assert.InDelta(t, -0.24, corners[0][2].Z, 1e-12)
 	// Turned front down by a right angle: behind becomes up, below becomes back.

@@ -23,11 +23,20 @@ func (v Vec) Add(w Vec) Vec { return Vec{v.X + w.X, v.Z + w.Z} }
 //	z =  behind sin t - below cos t
 //
 // Source: rotation of axes in the plane, as in any text on statics.
-func (o Offset) Turned(t float64) Vec {
+func (o Offset) Turned(t float64) Vec { return turnBy(t).of(o) }
+
+// A turn is the sine and the cosine of the angle that a part is turned by.
+type turn struct{ sin, cos float64 }
+
+func turnBy(t float64) turn {
 	sin, cos := math.Sincos(t)
+	return turn{sin, cos}
+}
+
+func (t turn) of(o Offset) Vec {
 	return Vec{
-		X: -o.Behind*cos - o.Below*sin,
-		Z: o.Behind*sin - o.Below*cos,
+		X: -o.Behind*t.cos - o.Below*t.sin,
+		Z: o.Behind*t.sin - o.Below*t.cos,
 	}
 }
 
@@ -36,6 +45,10 @@ type Weight struct {
 	Mass float64
 	At   Offset
 }
+
+// Turned returns the weight where it is in the world once its part, that is hinged at
+// the origin, is turned by t radians, positive with the front down.
+func (w Weight) Turned(t float64) Load { return Load{w.Mass, w.At.Turned(t)} }
 
 // Load is a mass in kg at a place in the world.
 type Load struct {
@@ -53,15 +66,25 @@ type Load struct {
 // Source: Baker and Haynes, Engineering Statics: Open and Interactive,
 // chapter 7, centre of gravity of a set of weights.
 func Centre(loads []Load) Load {
-	var sum Load
+	var all moments
 	for _, l := range loads {
-		sum.Mass += l.Mass
-		sum.At.X += l.Mass * l.At.X
-		sum.At.Z += l.Mass * l.At.Z
+		all.add(l.Mass, l.At)
 	}
-	if sum.Mass > 0 {
-		sum.At.X /= sum.Mass
-		sum.At.Z /= sum.Mass
+	return all.centre()
+}
+
+// moments are sums of masses, and of masses times where they are.
+type moments struct{ m, mx, mz float64 }
+
+func (s *moments) add(mass float64, at Vec) {
+	s.m += mass
+	s.mx += mass * at.X
+	s.mz += mass * at.Z
+}
+
+func (s *moments) centre() Load {
+	if s.m > 0 {
+		return Load{s.m, Vec{s.mx / s.m, s.mz / s.m}}
 	}
-	return sum
+	return Load{Mass: s.m}
 }

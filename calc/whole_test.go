@@ -101,7 +101,7 @@ func TestWholeAsOneSystem(t *testing.T) {
 		c := s.Centre(tilt)
 		front, rear, err := TwoPicks(c.Mass*G, c.At.X, frontHole.Turned(tilt).X, rearHole.Turned(tilt).X)
 		require.NoError(t, err, "seed %d", 1000+seed)
-		joints := s.Joints(tilt)
+		joints := s.Joints(s.Poses(tilt))
 		require.Len(t, joints, len(h.joints))
 		scale := math.Max(h.weight, math.Max(math.Abs(front), math.Abs(rear)))
 		off := []float64{c.Mass*G - h.weight, front - h.front, rear - h.rear, h.push}
@@ -192,7 +192,7 @@ func TestHeavierLoadsEverything(t *testing.T) {
 		r := rand.New(rand.NewSource(seed))
 		s := randomStack(r)
 		front, rear := 0.5, -6.0 // wide enough for any stack
-		before, joints := s.Centre(0), s.Joints(0)
+		before, joints := s.Centre(0), s.Joints(s.Poses(0))
 		f0, r0, err := TwoPicks(before.Mass*G, before.At.X, front, rear)
 		require.NoError(t, err)
 		last := &s.Cabinets[len(s.Cabinets)-1]
@@ -206,7 +206,7 @@ func TestHeavierLoadsEverything(t *testing.T) {
 			assert.Greater(t, f1, f0, "seed %d", seed)
 			assert.Greater(t, r1, r0, "seed %d", seed)
 		}
-		for k, j := range s.Joints(0) {
+		for k, j := range s.Joints(s.Poses(0)) {
 			if at.X < s.Poses(0)[k].Hinge.X {
 				assert.Greater(t, j.Link, joints[k].Link, "seed %d, joint %d", seed, k+1)
 			}
@@ -302,7 +302,7 @@ func TestBackRoomCorners(t *testing.T) {
 			{HingePitch: w.Front, Corners: c},
 			{Corners: c, Splay: BackRoom(w, w, w.Front)},
 		}}
-		corners := s.Corners((r.Float64() - 0.5) * deg * 60)
+		corners := s.Corners(s.Poses((r.Float64() - 0.5) * deg * 60))
 		assert.InDelta(t, corners[0][2].X, corners[1][3].X, 1e-12)
 		assert.InDelta(t, corners[0][2].Z, corners[1][3].Z, 1e-12)
 
@@ -317,8 +317,8 @@ func TestBackRoomCorners(t *testing.T) {
 
 func TestEdges(t *testing.T) {
 	s := Stack{Bar: Bar{Mass: 10, CentreOfGravity: Offset{0.2, -0.1}}}
-	assert.Empty(t, s.Joints(0))
-	assert.Empty(t, s.Corners(0))
+	assert.Empty(t, s.Joints(s.Poses(0)))
+	assert.Empty(t, s.Corners(s.Poses(0)))
 	assert.Equal(t, Weight{10, Offset{0.2, -0.1}}, s.CentreInBar())
 	two := Stack{Cabinets: []Cabinet{{Mass: 1}, {Mass: 2}}}
 	assert.Equal(t, 1.0, two.First(1).Centre(0).Mass)

@@ -1,13 +1,9 @@
 package layouts
 
 import (
-	"bytes"
 	"fmt"
-	"time"
 
 	"github.com/go-pdf/fpdf"
-	"golang.org/x/image/font/gofont/gobold"
-	"golang.org/x/image/font/gofont/goregular"
 )
 
 // A point of the paper, in mm from its top left corner.
@@ -32,10 +28,11 @@ type Mark struct {
 	Pen            float64      // mm, of a line
 }
 
-// A canvas is the paper being drawn on. It keeps a record of its ink, and its
-// first fault: ink outside the block it belongs to, or text that is too wide.
+// A canvas is the paper being drawn on, or one to measure with while sheets are cut.
+// It keeps a record of its ink, and its first fault: ink outside the block it belongs
+// to, or text that is too wide.
 type canvas struct {
-	pdf      *fpdf.Fpdf
+	pdf      *fpdf.Fpdf // nil where it only measures
 	w, h     float64
 	page     int
 	revision string
@@ -43,45 +40,20 @@ type canvas struct {
 	room     box
 	marks    []Mark
 	err      error
-	ems      map[measured]float64
-	now      face // the PDF library's
-	codes    map[string]bitmap
+	now      ink
+	wanted   []Code // by the sheets that were cut with it
+	codes    codes
 	links    map[string]int // of each target, the PDF library's number
 	pages    map[string]int // of each target, its page
 }
 
-// newCanvas returns a canvas with nothing on it. All that could differ from
-// run to run is fixed: dates, order, the fonts' own bytes.
-func newCanvas(letter bool, day time.Time) *canvas {
-	c := &canvas{w: 210, h: 297, ems: map[measured]float64{}, codes: map[string]bitmap{}, links: map[string]int{}, pages: map[string]int{}}
-	if letter {
+// newCanvas returns a canvas to measure with.
+func newCanvas(p Pack) *canvas {
+	c := &canvas{w: 210, h: 297, revision: p.Spine.Revision}
+	if p.Letter {
 		c.w, c.h = 215.9, 279.4
 	}
-	c.pdf = fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: c.w, Ht: c.h}})
-	c.pdf.SetMargins(0, 0, 0)
-	c.pdf.SetAutoPageBreak(false, 0)
-	c.pdf.SetCatalogSort(true)
-	c.pdf.SetCreationDate(day.UTC())
-	c.pdf.SetModificationDate(day.UTC())
-	c.pdf.SetProducer("hangpack", true)
-	// The PDF library writes into the bytes it is given.
-	c.pdf.AddUTF8FontFromBytes("go", "", bytes.Clone(goregular.TTF))
-	c.pdf.AddUTF8FontFromBytes("go", "B", bytes.Clone(gobold.TTF))
-	c.set(text)
 	return c
-}
-
-// set chooses a face, if it is not the one in use.
-func (c *canvas) set(f face) {
-	if f == c.now {
-		return
-	}
-	c.now = f
-	style := ""
-	if f.bold {
-		style = "B"
-	}
-	c.pdf.SetFont("go", style, f.pt)
 }
 
 // in draws a block: all ink that draw makes must lie in room.

@@ -23,42 +23,52 @@ const (
 )
 
 // filled returns the code's text with its page filled in.
-func (c *canvas) filled(code Code) string {
-	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(c.pages[code.To]))
+func (c *canvas) filled(code Code) string { return code.filled(c.pages) }
+
+func (code Code) filled(pages map[string]int) string {
+	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
 }
 
-// bitmapOf encodes a text at level M, once per text.
-func (c *canvas) bitmapOf(s string) bitmap {
-	if b, ok := c.codes[s]; ok {
-		return b
-	}
+// encode makes the modules of a text, at level M.
+func encode(s string) (bitmap, error) {
 	q, err := qrcode.New(s, qrcode.Medium)
 	if err != nil {
-		c.fault("code for %q: %w", s, err)
-		return bitmap{{true}}
+		return nil, err
 	}
 	q.DisableBorder = true
-	c.codes[s] = q.Bitmap()
-	return c.codes[s]
+	return q.Bitmap(), nil
 }
 
 // codeSide returns how wide the square of a code is, with its quiet zone: the
 // usual size, or more where modules would be too small. A page number takes at
-// most four digits while pages are still being counted.
+// most four digits while pages are still being counted. Asking for it makes a
+// note that the code is wanted.
 func (c *canvas) codeSide(code Code) float64 {
+	c.wanted = append(c.wanted, code)
 	s := strings.ReplaceAll(code.Text, "{page}", "9999")
-	side := leastModule * float64(len(c.bitmapOf(s))+2*quiet)
-	return max(side, usualCode)
+	q, err := qrcode.New(s, qrcode.Medium)
+	if err != nil {
+		c.fault("code for %q: %w", s, err)
+		return usualCode
+	}
+	return max(leastModule*float64(modulesOf(q)+2*quiet), usualCode)
 }
+
+// modulesOf returns how many modules a code has in a row. Source: ISO/IEC 18004, a
+// version has four more than the one before it, and version 1 has 21.
+func modulesOf(q *qrcode.QRCode) int { return 17 + 4*q.VersionNumber }
 
 // code draws a code into a square and makes it a click to its sheet.
 func (c *canvas) code(x, y, side float64, code Code) {
 	s := c.filled(code)
-	bits := c.bitmapOf(s)
+	bits, err := c.codes.modules(s)
+	if err != nil {
+		c.fault("code for %q: %w", s, err)
+		return
+	}
 	module := side / float64(len(bits)+2*quiet)
 	c.mark("code", x, y, x+side, y+side).Text = s
-	k := c.pdf.GetConversionRatio()
-	var runs strings.Builder
+	runs := make([]byte, 0, 4*len(bits)*len(bits))
 	for row, line := range bits {
 		for from := 0; from < len(line); {
 			to := from
@@ -66,13 +76,13 @@ func (c *canvas) code(x, y, side float64, code Code) {
 				to++
 			}
 			if to > from {
-				fmt.Fprintf(&runs, "%d %d %d 1 re\n", from+quiet, row+quiet, to-from)
+				runs = fmt.Appendf(runs, "%d %d %d 1 re\n", from+quiet, row+quiet, to-from)
 			}
 			from = to + 1
 		}
 	}
-	c.pdf.RawWriteStr(fmt.Sprintf("q 0 g %.4f 0 0 %.4f %.4f %.4f cm\n%sf Q\n",
-		module*k, -module*k, x*k, (c.h-y)*k, runs.String()))
+	c.fill(black)
+	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
 	if link, ok := c.links[code.To]; ok {
 		c.pdf.Link(x, y, side, side, link)
 	}

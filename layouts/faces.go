@@ -40,6 +40,14 @@ const revTall = 12.0
 // em returns the size of a face in mm.
 func (f face) em() float64 { return f.pt / ptPerMm }
 
+// advances is how far the pen moves after each character of a face.
+func (f face) advances() []uint16 {
+	if f.bold {
+		return advances[1]()
+	}
+	return advances[0]()
+}
+
 // lead returns the distance of two lines of a face, in mm.
 func (f face) lead() float64 { return f.em() * 1.3 }
 

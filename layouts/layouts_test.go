@@ -9,20 +9,50 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	xfont "golang.org/x/image/font"
 	"golang.org/x/image/font/gofont/gobold"
 	"golang.org/x/image/font/gofont/goregular"
+	sfntref "golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
 )
 
-func canvasFor() *canvas { return newCanvas(false, time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)) }
+func canvasFor() *canvas { return drawn(Pack{Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)}) }
 
 // The two faces have the same characters, so that one set serves for both.
 func TestFacesHaveTheSameCharacters(t *testing.T) {
-	assert.Equal(t, characters(goregular.TTF), characters(gobold.TTF))
+	for r := range rune(1 << 16) {
+		assert.Equal(t, advanceOf(advances[0](), r) > 0, advanceOf(advances[1](), r) > 0, "%c", r)
+	}
 	for _, r := range "AZaz09 °·×½→←–…ÄßŁřČñΩЖя" {
 		assert.True(t, Prints(r), "%c", r)
 	}
 	for _, r := range "漢☐✓א" {
 		assert.False(t, Prints(r), "%c", r)
+	}
+}
+
+// Texts are as wide as golang.org/x/image says the font's glyphs are, within what
+// the rounding of an advance to a thousandth of an em makes, and as the PDF library
+// writes them into the PDF, by which a reader sets them.
+func TestWidthsAsReadersSetThem(t *testing.T) {
+	c := canvasFor()
+	for bold, ttf := range map[bool][]byte{false: goregular.TTF, true: gobold.TTF} {
+		font, err := sfntref.Parse(ttf)
+		require.NoError(t, err)
+		var buf sfntref.Buffer
+		for r := range rune(1 << 16) {
+			if !Prints(r) {
+				continue
+			}
+			glyph, err := font.GlyphIndex(&buf, r)
+			require.NoError(t, err)
+			units, err := font.GlyphAdvance(&buf, glyph, fixed.I(1000), xfont.HintingNone)
+			require.NoError(t, err)
+			f := face{bold, 72 / 25.4 * 1000} // an em of 1000 mm
+			assert.InDelta(t, float64(units)/64, c.width(f, string(r)), 0.51, "%c", r)
+			c.set(f)
+			assert.InDelta(t, c.pdf.GetStringWidth(string(r)), c.width(f, string(r)), 1e-6, "%c", r)
+		}
 	}
 }
 
@@ -111,5 +141,7 @@ func TestCodesGrowWithTheirText(t *testing.T) {
 	long := Code{Text: strings.Repeat("12:WWWW ", 40)}
 	side := c.codeSide(long)
 	assert.Greater(t, side, usualCode)
-	assert.GreaterOrEqual(t, side/float64(len(c.bitmapOf(long.Text))+2*quiet), leastModule)
+	modules, err := encode(long.Text)
+	require.NoError(t, err)
+	assert.GreaterOrEqual(t, side/float64(len(modules)+2*quiet), leastModule)
 }

@@ -7,7 +7,7 @@
 package layouts
 
 import (
-	"bytes"
+	"errors"
 	"fmt"
 	"time"
 )
@@ -51,6 +51,7 @@ type Paper struct {
 type Laid struct {
 	pack  Pack
 	pages []numbered
+	codes [][]Code // of each sheet
 }
 
 // A numbered page knows of which sheet of its pack it is, counted from 0.
@@ -69,18 +70,22 @@ func Draw(p Pack) (Paper, error) {
 	return l.Draw(func(int) bool { return true })
 }
 
-// Lay cuts a pack into pages and numbers them.
-func Lay(p Pack) (l *Laid, err error) {
-	defer caught(&err)
-	c := newCanvas(p.Letter, p.Day)
-	c.revision = p.Spine.Revision
-	l = &Laid{pack: p}
-	for i, s := range p.Sheets {
-		for _, pg := range s.pages(c) {
+// Lay cuts a pack into pages and numbers them. Its sheets are cut side by side.
+func Lay(p Pack) (*Laid, error) {
+	l := &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
+	cut, faults := make([][]page, len(p.Sheets)), make([]error, len(p.Sheets))
+	onAllCores(len(p.Sheets), func(i int) {
+		defer caught(&faults[i])
+		c := newCanvas(p)
+		cut[i] = p.Sheets[i].pages(c)
+		l.codes[i], faults[i] = c.wanted, c.err
+	})
+	for i, pages := range cut {
+		for _, pg := range pages {
 			l.pages = append(l.pages, numbered{pg, i})
 		}
 	}
-	return l, c.err
+	return l, errors.Join(faults...)
 }
 
 // Draw draws the pages of those sheets that are chosen, counted from 0. Their
@@ -88,11 +93,11 @@ func Lay(p Pack) (l *Laid, err error) {
 // drawn.
 func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 	defer caught(&err)
-	c := newCanvas(l.pack.Letter, l.pack.Day)
-	c.revision = l.pack.Spine.Revision
-	c.pdf.SetTitle(l.pack.Title, true)
-	c.pdf.SetLang("en")
+	c := drawn(l.pack)
 	c.number(l.pages, chosen)
+	texts := l.codeTexts(c.pages, chosen)
+	c.codes = codesFor(texts)
+	go c.codes.ahead(texts)
 	for i, pg := range l.pages {
 		if !chosen(pg.sheet) {
 			continue
@@ -102,11 +107,24 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 		c.foot()
 		pg.draw(c, c.body())
 	}
-	var out bytes.Buffer
-	if err := c.pdf.Output(&out); err != nil {
-		return Paper{}, fmt.Errorf("writing the PDF: %w", err)
+	if c.err != nil {
+		return Paper{}, c.err
 	}
-	return Paper{out.Bytes(), c.pdf.PageCount(), len(l.pages), c.marks}, c.err
+	pdf, err := c.bound()
+	return Paper{pdf, c.pdf.PageCount(), len(l.pages), c.marks}, err
+}
+
+// codeTexts are the texts of the codes of chosen sheets, in the order of their pages.
+func (l *Laid) codeTexts(pages map[string]int, chosen func(sheet int) bool) (texts []string) {
+	for sheet, wanted := range l.codes {
+		if !chosen(sheet) {
+			continue
+		}
+		for _, code := range wanted {
+			texts = append(texts, code.filled(pages))
+		}
+	}
+	return texts
 }
 
 // caught turns a panic of the PDF library into an error.

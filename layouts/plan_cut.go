@@ -168,11 +168,14 @@ func (w planView) at(scale int, lo, hi Place) planView {
 // the largest type that holds all tags; nil if even the smallest does not.
 func (w planView) shared(c *canvas, points []int, n int) []planView {
 	last := len(tagSizes) - 1
+	if largest := w.inType(c, points, n, tagSizes[0]); largest != nil {
+		return largest
+	}
 	smallest := w.inType(c, points, n, tagSizes[last])
 	if smallest == nil {
 		return nil // no larger one needs a try
 	}
-	for _, f := range tagSizes[:last] {
+	for _, f := range tagSizes[1:last] {
 		if set := w.inType(c, points, n, f); set != nil {
 			return set
 		}

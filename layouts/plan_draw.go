@@ -142,7 +142,7 @@ func (c *canvas) dotted(draw func()) { c.dashed(0.3, 1.2, draw) }
 // leader draws a leader, and keeps both its ends on record.
 func (c *canvas) leader(s segment) {
 	c.mark("leader", min(s.a.x, s.b.x), min(s.a.y, s.b.y), max(s.a.x, s.b.x), max(s.a.y, s.b.y)).Corners = [][2]float64{{s.a.x, s.a.y}, {s.b.x, s.b.y}}
-	c.pdf.SetLineWidth(leaderPen)
+	c.pen(leaderPen)
 	c.pdf.Line(s.a.x, s.a.y, s.b.x, s.b.y)
 }
 

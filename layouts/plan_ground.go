@@ -10,7 +10,11 @@ func (s segment) along(k float64) spot {
 	return spot{s.a.x + (s.b.x-s.a.x)*k, s.a.y + (s.b.y-s.a.y)*k}
 }
 
-func distance(a, b spot) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
+// distance is of places on paper, whose squares need no care that they overflow.
+func distance(a, b spot) float64 {
+	dx, dy := a.x-b.x, a.y-b.y
+	return math.Sqrt(dx*dx + dy*dy)
+}
 
 // from returns how far a point is from a segment, in mm.
 func (s segment) from(p spot) float64 {

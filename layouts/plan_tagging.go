@@ -17,6 +17,9 @@ type tagging struct {
 	strict bool // no tag on the wrong side of the centre line, no long leader
 	tags   []tag
 	places [][]place // of each tag: where it may stand, best first
+	clash  [][]bool  // of each pair of tags: that they cannot be told apart
+	row    []bool    // of the tag that is being tried
+	counts []int     // of each tag: with how many others it clashes
 	moves  uint64    // state of the generator
 }
 
@@ -49,17 +52,23 @@ func (p *tagging) solve() bool {
 		p.places = append(p.places, places)
 		p.tags[i].stand(places[0])
 	}
+	p.compare()
 	steps := movesEach * len(p.tags)
 	for left := steps; left > 0; left-- {
 		clash := clashMost - (clashMost-clashCost)*left/steps
 		p.move(p.pick(), clash, heat*left/steps*left/steps)
 	}
+	return !slices.ContainsFunc(p.counts, func(n int) bool { return n > 0 })
+}
+
+// compare finds out which tags clash where all stand at first.
+func (p *tagging) compare() {
+	n := len(p.tags)
+	p.clash, p.counts, p.row = make([][]bool, n), make([]int, n), make([]bool, n)
 	for i := range p.tags {
-		if p.clashing(i) {
-			return false
-		}
+		p.counts[i] = p.against(i, &p.tags[i])
+		p.clash[i] = slices.Clone(p.row)
 	}
-	return true
 }
 
 // move tries a tag at another place, the better ones more often, and leaves it
@@ -71,39 +80,47 @@ func (p *tagging) move(i, clash, lose int) {
 	if more > lose+clash*len(p.tags) {
 		return
 	}
-	if more+clash*(p.clashes(i, &there)-p.clashes(i, &p.tags[i])) <= lose {
-		p.tags[i] = there
+	if n := p.against(i, &there); more+clash*(n-p.counts[i]) <= lose {
+		p.tags[i], p.counts[i] = there, n
+		p.note(i)
 	}
+}
+
+// note keeps with which others the tag that was tried clashes now, for it and for
+// them.
+func (p *tagging) note(i int) {
+	for k, now := range p.row {
+		switch was := p.clash[k][i]; {
+		case now && !was:
+			p.counts[k]++
+		case was && !now:
+			p.counts[k]--
+		}
+		p.clash[k][i] = now
+	}
+	copy(p.clash[i], p.row)
 }
 
 // pick chooses the next tag to move: one that clashes, if one is soon found.
 func (p *tagging) pick() (i int) {
 	for range picks {
-		if i = p.below(len(p.tags)); p.clashing(i) {
+		if i = p.below(len(p.tags)); p.counts[i] > 0 {
 			break
 		}
 	}
 	return i
 }
 
-// clashes counts the tags that cannot be told from the i-th where that stands.
-func (p *tagging) clashes(i int, t *tag) (n int) {
+// against tells with which other tags the i-th clashes where it would stand (row),
+// and with how many.
+func (p *tagging) against(i int, t *tag) (n int) {
 	for k := range p.tags {
-		if k != i && !t.clearOf(&p.tags[k]) {
+		p.row[k] = k != i && !t.clearOf(&p.tags[k])
+		if p.row[k] {
 			n++
 		}
 	}
 	return n
-}
-
-// clashing reports whether a tag cannot be told from another.
-func (p *tagging) clashing(i int) bool {
-	for k := range p.tags {
-		if k != i && !p.tags[i].clearOf(&p.tags[k]) {
-			return true
-		}
-	}
-	return false
 }
 
 // below returns the next number of the generator, from 0 to n-1 (a linear
@@ -124,7 +141,11 @@ func (p *tagging) placesOf(t *tag) (places []place) {
 				continue
 			}
 			t.stand(place{spot{x, y}, 0})
-			if cost := p.cost(t) + p.over(t, dots); !math.IsInf(cost, 1) {
+			cost := p.cost(t)
+			if !math.IsInf(cost, 1) {
+				cost += p.over(t, dots)
+			}
+			if !math.IsInf(cost, 1) {
 				places = append(places, place{spot{x, y}, int(math.Round(cost))})
 			}
 		}

@@ -1,5 +1,7 @@
 package layouts
 
+import "slices"
+
 // A Sequence is a sheet that a crew works through from card to card: what to do
 // next, and how to tell that it did. The lift sheet is one, the sheet of coming
 // down the other.
@@ -54,16 +56,22 @@ var aloneColumns = []column{{"", 26, false}, {"front hoist alone", 55, false}, {
 // pages draws the views of one hoist alone as tall as they may be without taking one
 // page more.
 func (v Sequence) pages(c *canvas) (best []page) {
+	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
-		if pages := v.pagesWith(c, tall); best == nil || len(pages) < len(best) {
+		pieces := append(cards, c.aloneTable(v.Ruler, v.Alone, tall)...)
+		pages := c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+		if best == nil || len(pages) < len(best) {
 			best = pages
+		}
+		if len(v.Alone.Rows) == 0 {
+			break // nothing to shrink
 		}
 	}
 	return best
 }
 
-func (v Sequence) pagesWith(c *canvas, aloneTall float64) []page {
-	var pieces []piece
+// pieces are the sheet down to its last card.
+func (v Sequence) pieces(c *canvas) (pieces []piece) {
 	for _, s := range v.Says {
 		pieces = append(pieces, c.words(small, s, 1))
 	}
@@ -75,8 +83,7 @@ func (v Sequence) pagesWith(c *canvas, aloneTall float64) []page {
 	for _, card := range v.Cards {
 		pieces = append(pieces, c.card(card, size))
 	}
-	pieces = append(pieces, c.aloneTable(v.Ruler, v.Alone, aloneTall)...)
-	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+	return pieces
 }
 
 // A viewSize is how wide the views of cards are, and their scale; nothing where they

@@ -1,6 +1,7 @@
 package layouts
 
 import (
+	"fmt"
 	"strings"
 )
 
@@ -50,7 +51,7 @@ func (c *canvas) hole(x, y float64, f face, ground int, s string) {
 			c.openCounter(x, y, f, ground)
 		case r == '.' && pointOf(s, i):
 			const side = 0.2 // em; more than a quarter of a digit's height
-			c.pdf.SetFillColor(white-ground, white-ground, white-ground)
+			c.fill(white - ground)
 			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
 		}
 		x += c.width(f, string(r))
@@ -70,27 +71,31 @@ func pointOf(s string, i int) bool {
 	return digit(i + 1)
 }
 
-// openCounter wipes the slash out of a nought: it fills the outline of the
-// counter, four quarters of a curve with one control point each, as the
-// glyph's outline has them.
+// counters are the outline of the counter of a nought, regular and bold, in
+// thousandths of an em from the pen, as a path of PDF: four quarters of a curve with
+// one control point each in the glyph's outline, raised to two.
+var counters = [2]string{counter(138, 418, 669, 53), counter(174, 383, 651, 71)}
+
+func counter(left, right, top, bottom float64) string {
+	const midX, midY = 278.5, 361
+	at := spot{midX, bottom}
+	path := fmt.Sprintf("%.1f %.1f m", at.x, at.y)
+	for _, q := range [][2]spot{{{right, bottom}, {right, midY}}, {{right, top}, {midX, top}}, {{left, top}, {left, midY}}, {{left, bottom}, {midX, bottom}}} {
+		a, b := segment{at, q[0]}.along(2.0/3), segment{q[1], q[0]}.along(2.0/3)
+		at = q[1]
+		path += fmt.Sprintf(" %.1f %.1f %.1f %.1f %.1f %.1f c", a.x, a.y, b.x, b.y, at.x, at.y)
+	}
+	return path + " f Q"
+}
+
+// openCounter wipes the slash out of a nought: it fills the outline of its counter.
 func (c *canvas) openCounter(x, y float64, f face, ground int) {
-	left, right, top, bottom := 0.138, 0.418, 0.669, 0.053
+	path := counters[0]
 	if f.bold {
-		left, right, top, bottom = 0.174, 0.383, 0.651, 0.071
+		path = counters[1]
 	}
-	em, mx, my := f.em(), 0.2785, 0.361
-	at := spot{mx, bottom}
-	c.pdf.SetFillColor(ground, ground, ground)
-	c.pdf.MoveTo(x+at.x*em, y-at.y*em)
-	for _, q := range [][2]spot{{{right, bottom}, {right, my}}, {{right, top}, {mx, top}}, {{left, top}, {left, my}}, {{left, bottom}, {mx, bottom}}} {
-		control, end := q[0], q[1]
-		// A curve with one control point, raised to one with two.
-		third := func(p spot) spot { return spot{p.x + (control.x-p.x)*2/3, p.y + (control.y-p.y)*2/3} }
-		a, b := third(at), third(end)
-		c.pdf.CurveBezierCubicTo(x+a.x*em, y-a.y*em, x+b.x*em, y-b.y*em, x+end.x*em, y-end.y*em)
-		at = end
-	}
-	c.pdf.DrawPath("F")
+	c.fill(ground)
+	c.pdf.RawWriteStr(c.placed(x, y, f.em()/perEm, f.em()/perEm) + path)
 }
 
 // holes writes lines of a text of holes from the baseline y down, and returns

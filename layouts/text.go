@@ -1,23 +1,35 @@
 package layouts
 
-import "strings"
+import (
+	"math"
+	"strings"
+)
 
-// A measured text: its width in ems does not depend on its size.
-type measured struct {
-	bold bool
-	s    string
+// width returns how wide a text is, in mm.
+func (c *canvas) width(f face, s string) float64 {
+	return float64(c.units(f.advances(), s)) / perEm * f.em()
 }
 
-// width returns how wide a text is, in mm. Each text is measured once.
-func (c *canvas) width(f face, s string) float64 {
-	key := measured{f.bold, s}
-	ems, ok := c.ems[key]
-	if !ok {
-		c.set(face{f.bold, 100})
-		ems = c.pdf.GetStringWidth(s) / face{f.bold, 100}.em()
-		c.ems[key] = ems
+// units returns how wide a text is, in units of its em: the font has no kerning, so
+// that a text is as wide as its characters together.
+func (c *canvas) units(of []uint16, s string) (units int) {
+	for _, r := range s {
+		units += c.advance(of, r)
 	}
-	return ems * f.em()
+	return units
+}
+
+// unitsIn returns how many units of its em a face has in w mm.
+func (f face) unitsIn(w float64) int { return int(math.Floor(w/f.em()*perEm + 1e-6)) }
+
+// advance returns how far the pen moves after a character, and faults one that the
+// font lacks: it would print an empty box.
+func (c *canvas) advance(of []uint16, r rune) int {
+	units := advanceOf(of, r)
+	if units == 0 {
+		c.fault("page %d: the paper's font has no %q", c.page, r)
+	}
+	return units
 }
 
 // text writes s with its left end at x and its baseline at y.
@@ -52,18 +64,26 @@ func (c *canvas) upwards(x, y float64, f face, s string) {
 // wrap breaks s into lines no wider than w: at blanks, never between a figure
 // and its unit, and inside a word only where the word alone is too wide.
 func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
-	line := ""
+	of, most := f.advances(), f.unitsIn(w)
+	blank := c.advance(of, ' ')
+	line, used := "", 0
 	for _, word := range wordsOf(s) {
-		if line != "" && c.width(f, line+" "+word) > w {
-			lines, line = append(lines, line), ""
+		units := c.units(of, word)
+		if line != "" && used+blank+units > most {
+			lines, line, used = append(lines, line), "", 0
 		}
 		if line != "" {
-			word = line + " " + word
+			word, units = line+" "+word, used+blank+units
 		}
-		for n := c.fitting(f, w, word); n < len(word); n = c.fitting(f, w, word) {
+		for units > most {
+			n := c.fitting(f, w, word)
+			if n == len(word) {
+				break
+			}
 			lines, word = append(lines, word[:n]), word[n:]
+			units = c.units(of, word)
 		}
-		line = word
+		line, used = word, units
 	}
 	if line != "" {
 		lines = append(lines, line)
@@ -106,15 +126,13 @@ func isUnit(s string) bool {
 // fitting returns how many bytes of s, whole characters and at least one, are
 // no wider than w.
 func (c *canvas) fitting(f face, w float64, s string) int {
-	n := 0
+	units, of, most := 0, f.advances(), f.unitsIn(w)
 	for i, r := range s {
-		if end := i + len(string(r)); i == 0 || c.width(f, s[:end]) <= w {
-			n = end
-			continue
+		if units += c.advance(of, r); units > most && i > 0 {
+			return i
 		}
-		break
 	}
-	return n
+	return len(s)
 }
 
 // lines writes lines from the baseline y down and returns the next baseline.

@@ -11,27 +11,64 @@ import (
 // An aloneCheck is one part that would have to hold the whole stack with the
 // other one of two hoists slack: the load on it and what it may hold, in newtons,
 // all masses with their tolerance, at rest and so without a dynamic factor. limit
-// is 0 where nothing says what it may hold. Sums are asked for where they are
-// wanted.
+// is 0 where nothing says what it may hold.
 //
 // Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
 // favourable sharing. The same of all that the hoist holds by: hangpack's own.
 type aloneCheck struct {
-	rule, part, where string
-	load, limit       float64
-	worked, most      func() string
+	of          *hung // the stack, or a way that its unknown centres of gravity may lie
+	rule, part  string
+	pick        int
+	joint       int // of pins, counted from 0; else -1
+	load, limit float64
+	force       float64 // of both sides of a joint, without tolerance
+	pins        int
+	rating      float64 // of gear
 }
 
 func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+alike }
+
+// where says which joint and which end.
+func (c aloneCheck) where() string {
+	if c.joint < 0 {
+		return c.of.end(c.pick)
+	}
+	return where(joint(c.joint), c.of.end(c.pick))
+}
+
+// worked writes the sum of the load.
+func (c aloneCheck) worked() string {
+	sum := ""
+	switch {
+	case c.joint >= 0:
+		sum = c.of.alonePinSum(c.force, c.pins)
+	case c.part == "hoist":
+		sum = c.of.plusTolerance(c.of.aloneOnHook(c.pick))
+	default:
+		sum = c.of.plusTolerance(c.of.swung[c.pick].centre.Mass)
+	}
+	if c.of.third.name != "" {
+		sum += " (" + c.of.third.ifSo() + ")"
+	}
+	return sum
+}
+
+// most writes the sum of the limit.
+func (c aloneCheck) most() string {
+	switch {
+	case c.joint >= 0:
+		return c.of.pinLimit(c.rating)
+	case c.part == "hoist":
+		return c.of.hoistLimit(c.of.Picks[c.pick].Hoist)
+	}
+	return c.of.gearLimit(c.rating)
+}
 
 // aloneChecks are the parts that hold the stack from pick i alone, the most used
 // of each kind, wherever unknown centres of gravity lie.
 func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 	for _, v := range h.ways() {
 		for _, c := range v.aloneParts(i) {
-			if sum := c.worked; v != h {
-				c.worked = func() string { return sum() + " (" + v.third.ifSo() + ")" }
-			}
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
 			if at < 0 {
 				checks = append(checks, c)
@@ -57,35 +94,35 @@ func (c aloneCheck) worse(old aloneCheck) bool {
 
 // aloneParts are hoist, pick hole, bar, and every joint's pins.
 func (h *hung) aloneParts(i int) []aloneCheck {
-	p, s := h.Picks[i], h.swung[i]
-	kg := s.centre.Mass
-	checks := []aloneCheck{
-		{"one_hoist", "hoist", h.end(i), h.onHook(h.aloneOnHook(i)), h.hoistMost(i),
-			func() string { return h.plusTolerance(h.aloneOnHook(i)) }, func() string { return h.hoistLimit(p.Hoist) }},
-		h.aloneGear("pick hole", h.end(i), h.onHook(kg), h.Bar.PickRating, func() string { return h.plusTolerance(kg) }, h.gearLimit),
-		h.aloneGear("bar", h.end(i), h.onHook(kg), h.Bar.Rating, func() string { return h.plusTolerance(kg) }, h.gearLimit),
-	}
+	s := h.swung[i]
+	all := h.onHook(s.centre.Mass)
+	checks := make([]aloneCheck, 0, 3+2*len(s.joints))
+	checks = append(checks,
+		aloneCheck{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.onHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
+		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
+		h.aloneGear("bar", i, all, h.Bar.Rating))
 	for k, j := range s.joints {
-		rated, c := h.ratings(k), h.Cabinets[k]
+		rated, c := h.ratings(k), &h.Cabinets[k]
 		if rated == nil {
 			rated = &job.PinRatings{}
 		}
-		at := where(joint(k), h.end(i))
-		checks = append(checks, h.alonePins("hinge pin", at, j.Hinge(), c.HingePins, rated.Hinge), h.alonePins("link pin", at, j.Link, c.LinkPins, rated.Link))
+		checks = append(checks, h.alonePins("hinge pin", i, k, j.Hinge(), c.HingePins, rated.Hinge), h.alonePins("link pin", i, k, j.Link, c.LinkPins, rated.Link))
 	}
 	return checks
 }
 
-// alonePins holds the pins that share a joint's force, in newtons, against the
-// rating of one.
-func (h *hung) alonePins(part, where string, force float64, pins int, rating float64) aloneCheck {
-	return h.aloneGear(part, where, h.alonePin(force, pins), rating, func() string { return h.alonePinSum(force, pins) }, h.pinLimit)
+// alonePins holds the pins that share the force of joint k, counted from 0, in
+// newtons, against the rating of one.
+func (h *hung) alonePins(part string, i, k int, force float64, pins int, rating float64) aloneCheck {
+	c := h.aloneGear(part, i, h.alonePin(force, pins), rating)
+	c.joint, c.force, c.pins = k, force, pins
+	return c
 }
 
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
-func (h *hung) aloneGear(part, where string, load, rating float64, worked func() string, most func(float64) string) aloneCheck {
-	return aloneCheck{"one_hoist_gear", part, where, load, rating * h.job.Practice.GearUse, worked, func() string { return most(rating) }}
+func (h *hung) aloneGear(part string, i int, load, rating float64) aloneCheck {
+	return aloneCheck{of: h, rule: "one_hoist_gear", part: part, pick: i, joint: -1, load: load, limit: rating * h.job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
@@ -112,7 +149,7 @@ func (h *hung) cautionOneHoist() {
 	for i := range h.swung {
 		for _, c := range h.aloneChecks(i) {
 			if c.over() {
-				f := found(c.rule, c.where, "%s", h.aloneWords(c, i, so))
+				f := found(c.rule, c.where(), "%s", h.aloneWords(c, i, so))
 				f.of, f.by = c.part, c.load/c.limit
 			}
 		}

@@ -33,17 +33,20 @@ func (h *hung) cautionAim() {
 }
 
 // states are the finished stack and its lifts.
-func (h *hung) states() []state { return append([]state{h.finished}, h.lifts...) }
+func (h *hung) states() []*state {
+	return append([]*state{h.finished}, h.lifts...)
+}
 
 func (h *hung) cautionLinks() {
+	states := h.states()
 	for k := range h.Cabinets {
 		worst, at := -alike, ""
-		for _, s := range h.states() {
-			if k < len(s.joints) && s.joints[k].Link < worst {
+		for _, s := range states {
+			if k < len(s.joints) && s.joints[k].Link < worst && h.mayPush(k) {
 				worst, at = s.joints[k].Link, where(s.where, joint(k))
 			}
 		}
-		if at != "" && h.mayPush(k) {
+		if at != "" {
 			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().force(worst)).by = -worst
 		}
 	}
@@ -51,26 +54,26 @@ func (h *hung) cautionLinks() {
 
 func (h *hung) cautionLightPick() {
 	for i := range h.Picks {
-		least, worst := h.job.Practice.LeastShare-within, state{}
+		least, worst := h.job.Practice.LeastShare-within, (*state)(nil)
 		for _, s := range h.lifts {
 			if share := s.loads[i] / s.centre.Mass; share < least && s.loads[i]*calc.G >= -alike {
 				least, worst = share, s
 			}
 		}
-		if worst.where != "" && len(h.Picks) > 1 {
+		if worst != nil && len(h.Picks) > 1 {
 			h.caution("light_pick", where(worst.where, h.end(i)), "%s", h.lightPick(worst, i)).by = -least
 		}
 	}
 }
 
 func (h *hung) cautionLiftTilt() {
-	most, worst := h.job.Practice.LiftTilt+within, state{}
+	most, worst := h.job.Practice.LiftTilt+within, (*state)(nil)
 	for _, s := range h.lifts {
 		if math.Abs(s.tilt) > most {
 			most, worst = math.Abs(s.tilt), s
 		}
 	}
-	if worst.where != "" {
+	if worst != nil {
 		h.caution("lift_tilt", worst.where, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
 			aim(worst.tilt), trimmed(degrees(h.job.Practice.LiftTilt))).by = most
 	}
@@ -118,7 +121,7 @@ func pulled(sign float64) string {
 }
 
 // liftName names the set whose lift gives a state.
-func (h *hung) liftName(s state) string { return "dolly " + letter(h.setOf(s.flown)-1) }
+func (h *hung) liftName(s *state) string { return "dolly " + letter(h.setOf(s.flown)-1) }
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.

@@ -64,7 +64,7 @@ func most(of map[string]float64) (m float64) {
 	return m
 }
 
-func (c closestOf) loads(h *hung, s state) {
+func (c closestOf) loads(h *hung, s *state) {
 	p := h.job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor * calc.G
 	for i, kg := range s.loads {
@@ -78,7 +78,7 @@ func (c closestOf) loads(h *hung, s state) {
 	}
 }
 
-func (c closestOf) pins(h *hung, s state) {
+func (c closestOf) pins(h *hung, s *state) {
 	p := h.job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor
 	for k, j := range s.joints {
@@ -92,7 +92,7 @@ func (c closestOf) pins(h *hung, s state) {
 	}
 }
 
-func (c closestOf) measures(h *hung, s state) {
+func (c closestOf) measures(h *hung, s *state) {
 	c.spare("centre of gravity", s.lever)
 	if limit := h.Bar.TiltLimit; limit != nil {
 		c.spare("bar tilt", limit.Down-s.tilt)
@@ -133,7 +133,7 @@ func (c closestOf) heights(h *hung) {
 			continue
 		}
 		high := *pick.Steel - pick.Above.Length
-		for k, s := range append([]state{h.finished}, h.lifts...) {
+		for k, s := range append([]*state{h.finished}, h.lifts...) {
 			at := h.raise + s.picks[i].Z
 			if k > 0 && h.Dolly == nil {
 				continue

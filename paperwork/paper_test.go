@@ -88,7 +88,7 @@ func number(s string) float64 {
 }
 
 var (
-	codes = regexp.MustCompile(`(?s)q 0 g [0-9. -]+ cm\n((?:[0-9]+ [0-9]+ [0-9]+ 1 re\n)+)f Q`)
+	codes = regexp.MustCompile(`(?s)q [0-9. -]+ cm\n((?:[0-9]+ [0-9]+ [0-9]+ 1 re\n)+)f Q`)
 	runs  = regexp.MustCompile(`([0-9]+) ([0-9]+) ([0-9]+) 1 re`)
 )
 

@@ -59,7 +59,7 @@ func (h *hung) chainNeeded(i int) *float64 {
 // the first lift that loads it more, or either with unknown centres of gravity
 // elsewhere. A curved stack may lean on one of two hoists harder while it is still
 // being built.
-func (h *hung) peak(i int) state {
+func (h *hung) peak(i int) *state {
 	most := h.finished
 	for _, v := range h.ways() {
 		for _, s := range v.states() {
@@ -73,16 +73,16 @@ func (h *hung) peak(i int) state {
 
 // at says which state it is, and where unknown centres of gravity are taken in
 // it: "" for the finished stack with those of the job.
-func (s state) at() string { return where(s.where, s.third.words()) }
+func (s *state) at() string { return where(s.where, s.third.words()) }
 
 // static returns what point i carries at rest in a state, in kg.
-func (h *hung) static(s state, i int) float64 {
+func (h *hung) static(s *state, i int) float64 {
 	p := h.Picks[i]
 	return calc.Static(s.loads[i], p.Below.Mass, hoist(p.Hoist), p.Above.Mass)
 }
 
 // carried returns what point i carries in a state.
-func (h *hung) carried(s state, i int) Carried {
+func (h *hung) carried(s *state, i int) Carried {
 	static := h.static(s, i)
 	return Carried{static, h.design(static)}
 }
@@ -98,7 +98,7 @@ func (h *hung) alone(i int) float64 {
 }
 
 // hoistUse returns how much of what practice allows of hoist i is used.
-func (h *hung) hoistUse(s state, i int) float64 { return h.useOf(i, h.hook(s, i)) }
+func (h *hung) hoistUse(s *state, i int) float64 { return h.useOf(i, h.hook(s, i)) }
 
 // useOf returns how much of what practice allows of hoist i a load on its hook
 // uses, the load in kg and without its tolerance.

@@ -10,7 +10,7 @@ type reading struct{ is, from, to, low, high float64 }
 
 // joined returns the stack after lift k, counted from 0: the last one is the
 // finished stack.
-func (h *hung) joined(k int) state {
+func (h *hung) joined(k int) *state {
 	if k == len(h.lifts) {
 		return h.finished
 	}
@@ -23,13 +23,13 @@ func (h *hung) joined(k int) state {
 // least the floor of readings to either side.
 func (h *hung) readings(k int) (all []reading) {
 	for i := range h.Picks {
-		all = append(all, h.readingOf(i, func(v *hung) state { return v.joined(k) }))
+		all = append(all, h.readingOf(i, func(v *hung) *state { return v.joined(k) }))
 	}
 	return all
 }
 
 // readingOf is what hook i holds in a state.
-func (h *hung) readingOf(i int, of func(*hung) state) reading {
+func (h *hung) readingOf(i int, of func(*hung) *state) reading {
 	r := reading{is: h.hook(of(h), i), low: math.Inf(1), high: math.Inf(-1)}
 	r.from, r.to = h.over(func(v *hung) float64 { return v.hook(of(v), i) })
 	for _, v := range h.ways() {
@@ -42,47 +42,52 @@ func (h *hung) readingOf(i int, of func(*hung) state) reading {
 }
 
 // window returns the least and the most that hook i may hold in a state.
-func (h *hung) window(s state, i int) (low, high float64) {
-	low, high = math.Inf(1), math.Inf(-1)
-	for _, kg := range h.tipped(s, i) {
-		for _, more := range []float64{-1, 1} {
-			may := kg * (1 + more*h.job.Practice.MassTolerance)
-			low, high = math.Min(low, may), math.Max(high, may)
-		}
-	}
-	return low, high
+func (h *hung) window(s *state, i int) (low, high float64) {
+	least, most := h.tipped(s, i)
+	less, more := 1-h.job.Practice.MassTolerance, 1+h.job.Practice.MassTolerance
+	return math.Min(least*less, least*more), math.Max(most*less, most*more) // a hook may be pushed
 }
 
-// tipped returns what hook i holds in a state as it hangs and, with two picks,
-// tipped by the aim's tolerance either way: between them it goes one way only. The
-// reader refuses hooks for which no tilt within it can be worked out.
-func (h *hung) tipped(s state, i int) []float64 {
-	all := []float64{h.hook(s, i)}
+// tipped returns the least and the most that hook i holds in a state as it hangs
+// and, with two picks, tipped by the aim's tolerance either way: between them it goes
+// one way only. The reader refuses hooks for which no tilt within it can be worked
+// out.
+func (h *hung) tipped(s *state, i int) (least, most float64) {
+	least = h.hook(s, i)
+	most = least
 	if len(h.Picks) == 1 {
-		return all
+		return least, most
 	}
-	for _, off := range []float64{-1, 1} {
-		if t, err := h.heldAt(s.where, s.flown, s.tilt+off*h.job.Practice.AimTolerance); err == nil {
-			all = append(all, h.hook(t, i))
+	for _, off := range [...]float64{-1, 1} {
+		if kg, err := h.tippedBy(s, off*h.job.Practice.AimTolerance, i); err == nil {
+			least, most = math.Min(least, kg), math.Max(most, kg)
 		}
 	}
-	return all
+	return least, most
+}
+
+// tippedBy returns what hook i of two holds in a state with the bar tipped by an
+// angle, front down.
+func (h *hung) tippedBy(s *state, off float64, i int) (kg float64, err error) {
+	front, rear, err := h.shared(s.inBar, s.tilt+off)
+	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
 }
 
 // moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
-func (h *hung) moved(s state) float64 {
-	t, err := h.heldAt(s.where, s.flown, s.tilt+radians(1))
+func (h *hung) moved(s *state) float64 {
+	kg, err := h.tippedBy(s, radians(1), 1)
 	if err != nil {
 		return 0
 	}
-	return h.hook(t, 1) - h.hook(s, 1)
+	return kg - h.hook(s, 1)
 }
 
 // setSum is the sum of the splays of set k, counted from 0, in degrees: of every
 // joint from the one above its first cabinet.
 func (h *hung) setSum(k int) (deg float64) {
-	for _, c := range h.set(k) {
+	first := h.first(k)
+	for _, c := range h.Cabinets[first : first+h.Sets[k]] {
 		deg += c.Hole.Splay
 	}
 	return deg
@@ -98,7 +103,7 @@ func (h *hung) workStart() error {
 	if err != nil || s.lever <= within || s.loads[0] < 0 || s.loads[1] < 0 {
 		return nil // holes that lie one above the other level the bar with nothing to hold it by
 	}
-	h.start = &s
+	h.start = s
 	return nil
 }
 
@@ -122,4 +127,4 @@ func (h *hung) swing(k int) float64 { return h.joined(k).tilt - h.joined(k-1).ti
 func (h *hung) level(k int) float64 { return h.rollIn(k) - h.lifts[k].drop() - h.Floor }
 
 // lastAim returns the aim of the lowest cabinet in a state.
-func (s state) lastAim() float64 { return s.poses[len(s.poses)-1].Aim }
+func (s *state) lastAim() float64 { return s.poses[len(s.poses)-1].Aim }

@@ -146,7 +146,8 @@ func (h *hung) holeWords() string {
 // how many parts have no rating to be used of.
 func (h *hung) mostUsedWords() string {
 	m := h.mostUsed()
-	words := where(m.part, m.where, percent(m.of))
+	at, _, _ := m.says()
+	words := where(m.part, at, percent(m.of))
 	switch n := h.unrated(); n {
 	case 0:
 		return words
@@ -188,7 +189,7 @@ func (h *hung) reportLifts(b *strings.Builder) {
 }
 
 // hookWords writes what the hooks hold, front first.
-func (h *hung) hookWords(s state) string {
+func (h *hung) hookWords(s *state) string {
 	var hooks []string
 	for i := range s.loads {
 		hooks = append(hooks, h.unit().reading(h.hook(s, i)))

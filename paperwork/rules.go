@@ -29,33 +29,51 @@ type Finding struct {
 	by float64 // how far past its limit, among findings of one rule at one place
 }
 
+// A wording writes where a check is closest to its limit, what it comes to there, and
+// what it may come to. It is asked for words only where they are wanted.
+type wording func() (where, worked, most string)
+
+// so adds under which condition it comes out so.
+func (w wording) so(condition string) wording {
+	return func() (string, string, string) {
+		where, worked, most := w()
+		return where, worked + " (" + condition + ")", most
+	}
+}
+
 // A use is how much of its rating a kind of part is used, as a fraction of one,
 // where it is used most: the finished stack or a lift.
 type use struct {
-	part, where  string
-	of           float64
-	worked, most string // the sum, and what it may come to
+	part string
+	of   float64
+	says wording
 }
 
 // rated holds a load against its limit, both in newtons with all factors in
-// them, and keeps the most used part of its kind. says is asked for words only
-// where they are wanted.
-func (h *hung) rated(rule, part string, load, limit float64, says func() (where, worked, most string)) {
-	i := slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
-	over, more := load > limit+alike, i < 0 || load/limit > h.uses[i].of+within
-	if !over && !more {
-		return
-	}
-	where, worked, most := says()
-	if over {
-		h.hold(rule, where, "%s is more than %s", worked, most).by = load / limit
-	}
-	switch u := (use{part, where, load / limit, worked, most}); {
+// them, and keeps the most used part of its kind.
+func (h *hung) rated(rule, part string, load, limit float64, says wording) {
+	i := h.useOfPart(part)
+	switch u := (use{part, load / limit, says}); {
 	case i < 0:
 		h.uses = append(h.uses, u)
-	case more:
+	case u.of > h.uses[i].of+within:
 		h.uses[i] = u
 	}
+	if load > limit+alike {
+		where, worked, most := says()
+		h.hold(rule, where, "%s is more than %s", worked, most).by = load / limit
+	}
+}
+
+func (h *hung) useOfPart(part string) int {
+	return slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
+}
+
+// matters reports whether rated would keep a load or hold for it. Asked before a
+// wording is made for each of many pins.
+func (h *hung) matters(part string, load, limit float64) bool {
+	i := h.useOfPart(part)
+	return i < 0 || load/limit > h.uses[i].of+within || load > limit+alike
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.
@@ -110,7 +128,7 @@ func (h *hung) check() {
 }
 
 // checkHoists: (pick load + rigging below)·(1+tolerance) > capacity · hoist_use.
-func (h *hung) checkHoists(s state) {
+func (h *hung) checkHoists(s *state) {
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
 		h.rated("hoist", "hoist", h.onHook(kg), h.hoistMost(i), func() (string, string, string) {
@@ -135,7 +153,7 @@ func (h *hung) hoistLimit(m *job.Hoist) string {
 }
 
 // checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
-func (h *hung) checkBar(s state) {
+func (h *hung) checkBar(s *state) {
 	if h.Bar.Rating == 0 {
 		return
 	}
@@ -146,7 +164,7 @@ func (h *hung) checkBar(s state) {
 }
 
 // checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
-func (h *hung) checkPickHoles(s state) {
+func (h *hung) checkPickHoles(s *state) {
 	if h.Bar.PickRating == 0 {
 		return
 	}

@@ -34,7 +34,8 @@ func (h *hung) rollIn(k int) float64 {
 // stands on its dolly.
 func (h *hung) onDolly(set int) float64 {
 	height := h.Floor + h.Dolly.DeckHeight
-	for _, c := range h.set(set) {
+	first := h.first(set)
+	for _, c := range h.Cabinets[first : first+h.Sets[set]] {
 		height += c.HingePitch
 	}
 	return height

@@ -10,22 +10,22 @@ import (
 
 // checkPins: the force on one pin·(1+tolerance)·dynamic > rating · gear_use,
 // for the hinge and the link pins of every joint.
-func (h *hung) checkPins(s state) {
+func (h *hung) checkPins(s *state) {
 	for k, j := range s.joints {
-		r := h.ratings(k)
-		if r == nil {
-			continue
+		if r := h.ratings(k); r != nil {
+			h.checkPin("hinge_pin", "hinge pin", s, k, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
+			h.checkPin("link_pin", "link pin", s, k, j.Link, h.Cabinets[k].LinkPins, r.Link)
 		}
-		at := func() string { return where(s.where, joint(k)) }
-		h.checkPin("hinge_pin", "hinge pin", at, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
-		h.checkPin("link_pin", "link pin", at, j.Link, h.Cabinets[k].LinkPins, r.Link)
 	}
 }
 
-func (h *hung) checkPin(rule, part string, at func() string, force float64, pins int, rating float64) {
-	h.rated(rule, part, h.pinLoad(force, pins), rating*h.job.Practice.GearUse, func() (string, string, string) {
-		return at(), h.pinSum(force, pins), h.pinLimit(rating)
-	})
+func (h *hung) checkPin(rule, part string, s *state, k int, force float64, pins int, rating float64) {
+	load, limit := h.pinLoad(force, pins), rating*h.job.Practice.GearUse
+	if h.matters(part, load, limit) {
+		h.rated(rule, part, load, limit, func() (string, string, string) {
+			return where(s.where, joint(k)), h.pinSum(force, pins), h.pinLimit(rating)
+		})
+	}
 }
 
 // pinLoad returns the design load of one pin, in newtons, of a joint that carries
@@ -67,7 +67,7 @@ func (h *hung) ratings(k int) *job.PinRatings {
 		above = h.Cabinets[k-1].PinRatings
 	}
 	switch {
-	case above == nil:
+	case above == nil || above == below:
 		return below
 	case below == nil:
 		return above
@@ -82,9 +82,9 @@ func (h *hung) mayPush(k int) bool {
 }
 
 // checkLinks: a link in compression where its makers do not allow that.
-func (h *hung) checkLinks(s state) {
+func (h *hung) checkLinks(s *state) {
 	for k, j := range s.joints {
-		if !h.mayPush(k) {
+		if !h.mayPush(k) && h.closer("rear link", j.Link) {
 			h.measured("rear link", j.Link, func() (string, string, string) {
 				return where(s.where, joint(k)), h.unit().newtons(j.Link) + ", below 0 is push", "may only be pulled"
 			})

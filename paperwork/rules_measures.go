@@ -11,27 +11,35 @@ import (
 // A measure is a height, an angle or a number of things held against what it
 // may be, where that is closest: the finished stack or a lift.
 type measure struct {
-	of, where    string
-	spare        float64 // how far inside its limit, in its own SI unit
-	worked, most string
+	of    string
+	spare float64 // how far inside its limit, in its own SI unit
+	says  wording
 }
 
 // measured keeps the closest of a kind of measure.
-func (h *hung) measured(of string, spare float64, says func() (where, worked, most string)) {
-	i := slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
-	if i >= 0 && spare >= h.measures[i].spare-within {
-		return
-	}
-	where, worked, most := says()
-	if m := (measure{of, where, spare, worked, most}); i < 0 {
+func (h *hung) measured(of string, spare float64, says wording) {
+	i := h.measureOf(of)
+	switch m := (measure{of, spare, says}); {
+	case i < 0:
 		h.measures = append(h.measures, m)
-	} else {
+	case spare < h.measures[i].spare-within:
 		h.measures[i] = m
 	}
 }
 
+func (h *hung) measureOf(of string) int {
+	return slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
+}
+
+// closer reports whether measured would keep a measure. Asked before a wording is
+// made for each of many joints.
+func (h *hung) closer(of string, spare float64) bool {
+	i := h.measureOf(of)
+	return i < 0 || spare < h.measures[i].spare-within
+}
+
 // checkMost: more cabinets of a type than the bar's maker allows.
-func (h *hung) checkMost(s state) {
+func (h *hung) checkMost(s *state) {
 	for _, m := range h.Bar.Most {
 		n := 0
 		for _, c := range h.Cabinets[:s.flown] {
@@ -49,7 +57,7 @@ func (h *hung) checkMost(s state) {
 }
 
 // checkTilt: the bar tilts further than its maker allows.
-func (h *hung) checkTilt(s state) {
+func (h *hung) checkTilt(s *state) {
 	limit := h.Bar.TiltLimit
 	if limit == nil {
 		return
@@ -69,7 +77,7 @@ func (h *hung) checkTilt(s state) {
 
 // checkPicks: a pick that would have to push, on the finished stack or on a
 // lift; and one that carries less than its least share of the finished stack.
-func (h *hung) checkPicks(s state) {
+func (h *hung) checkPicks(s *state) {
 	if len(s.loads) == 1 {
 		return
 	}
@@ -89,18 +97,18 @@ func (h *hung) checkPicks(s state) {
 }
 
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func (h *hung) pickShare(s state, i int) string {
+func (h *hung) pickShare(s *state, i int) string {
 	kg := math.Max(s.loads[i], 0)
 	return fmt.Sprintf("%s of %s is %s %%", h.unit().load(kg), h.unit().load(s.centre.Mass), fixed(100*kg/s.centre.Mass, 1))
 }
 
-func (h *hung) lightPick(s state, i int) string {
+func (h *hung) lightPick(s *state, i int) string {
 	return h.pickShare(s, i) + ", less than " + share(h.job.Practice.LeastShare)
 }
 
 // checkBalance: the centre of gravity is not below the pick hole, or with two
 // picks not below the line through both.
-func (h *hung) checkBalance(s state) {
+func (h *hung) checkBalance(s *state) {
 	of, falls := "the pick hole", "it tips over"
 	if len(h.Picks) == 2 {
 		of, falls = "the line through both pick holes", "it rolls over sideways"

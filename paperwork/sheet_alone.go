@@ -53,8 +53,8 @@ func (h *hung) bothEnds(of string, at func(i int) (says, used string)) []string 
 // aloneCell writes one check.
 func (h *hung) aloneCell(c aloneCheck) (says, used string) {
 	at := ""
-	if k, _, found := strings.Cut(c.where, ", "); found {
-		at = k + ": "
+	if c.joint >= 0 {
+		at = joint(c.joint) + ": "
 	}
 	if c.limit == 0 {
 		return at + c.worked() + ". NOT CHECKED: no rating given", "not rated"

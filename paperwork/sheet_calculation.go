@@ -152,12 +152,15 @@ func (h *hung) partTable(all []part) layouts.Table {
 
 // checkRows are every check with its sum and its percent.
 func (h *hung) checkRows() (rows [][]string) {
-	at := func(w string) string { return h.whereWords(Finding{Where: w}) }
+	row := func(of string, says wording, used string) {
+		where, worked, most := says()
+		rows = append(rows, []string{of, h.whereWords(Finding{Where: where}), worked, most, used})
+	}
 	for _, u := range h.uses {
-		rows = append(rows, []string{u.part, at(u.where), u.worked, u.most, percent(u.of)})
+		row(u.part, u.says, percent(u.of))
 	}
 	for _, m := range h.measures {
-		rows = append(rows, []string{m.of, at(m.where), m.worked, m.most, "-"})
+		row(m.of, m.says, "-")
 	}
 	return rows
 }

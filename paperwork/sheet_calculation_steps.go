@@ -138,13 +138,13 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func (h *hung) staticStep(s state, i int, of string, line []symbol) layouts.Step {
+func (h *hung) staticStep(s *state, i int, of string, line []symbol) layouts.Step {
 	u, static := h.unit(), h.static(s, i)
 	return step(of, "S = P + m_r + m_h + c · l + m_a", u.tenth(static), u.venue(static), append(slices.Clone(line), symbol{"P", u.tenth(s.loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func (h *hung) designStep(s state, i int, of string) layouts.Step {
+func (h *hung) designStep(s *state, i int, of string) layouts.Step {
 	u, p, c := h.unit(), h.job.Practice, h.carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.tenth(c.Design), u.venue(c.Design),
 		symbol{"S", u.tenth(c.Static)}, symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)})

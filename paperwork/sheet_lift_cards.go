@@ -9,7 +9,7 @@ import (
 )
 
 // viewOf is a state as it hangs.
-func (h *hung) viewOf(s state) *layouts.Elevation {
+func (h *hung) viewOf(s *state) *layouts.Elevation {
 	e := h.sideOf(s, 0)
 	return &e
 }

@@ -32,7 +32,7 @@ func (h *hung) offLevel(k int) string {
 }
 
 // movedWords say what a degree of tilt does to two readings.
-func (h *hung) movedWords(s state) string {
+func (h *hung) movedWords(s *state) string {
 	kg := h.moved(s)
 	from, to := "front", "rear"
 	if kg < 0 {

@@ -15,7 +15,7 @@ func (h *hung) startCard() layouts.Card {
 	}
 	off := h.job.Practice.AimTolerance
 	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: aim(0), May: aimsFrom(-off, off)})
-	c.View = h.viewOf(*h.start)
+	c.View = h.viewOf(h.start)
 	c.Says = []string{"alone, level", h.unit().load(h.start.centre.Mass)}
 	c.Steps = append(h.tieSteps(), layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})
 	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
@@ -47,7 +47,7 @@ func (h *hung) tieSteps() []layouts.Do {
 // startReadings are of the bar alone.
 func (h *hung) startReadings() (all []reading) {
 	for i := range h.Picks {
-		all = append(all, h.readingOf(i, func(v *hung) state { return *v.start }))
+		all = append(all, h.readingOf(i, func(v *hung) *state { return v.start }))
 	}
 	return all
 }

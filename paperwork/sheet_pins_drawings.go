@@ -22,7 +22,7 @@ func (h *hung) elevation(labelled span) layouts.Elevation {
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func (h *hung) sideOf(s state, raise float64) layouts.Elevation {
+func (h *hung) sideOf(s *state, raise float64) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
 	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: 1, To: s.flown}
 	for k, c := range h.Cabinets[:s.flown] {

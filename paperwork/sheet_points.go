@@ -138,7 +138,7 @@ func (h *hung) staticSums(i int) []string {
 }
 
 // staticSum writes what a point's static load includes in a state.
-func (h *hung) staticSum(s state, i int, of string) string {
+func (h *hung) staticSum(s *state, i int, of string) string {
 	u, p := h.unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
 		u.part(s.loads[i]), u.part(p.Below.Mass), u.part(p.Hoist.Mass), u.part(p.Hoist.ChainMass*p.Hoist.ChainLength),

@@ -17,13 +17,13 @@ type hung struct {
 	options  []option    // one pick: every hole of the bar; else nil
 	holes    []int       // the pick holes in use, front first
 	start    *state      // two picks: the bar alone, level; nil where it does not hang so
-	finished state
-	lifts    []state // after each set but the last
-	swung    []state // two picks: the whole stack, swung to each of them alone
-	third    third   // where unknown centres of gravity are taken
-	twin     *hung   // nil where it has none
-	corners  []*hung // the same stack with those in the corners of their middle third
-	raise    float64 // height of the bar's hinge at trim, above heights_from
+	finished *state
+	lifts    []*state // after each set but the last
+	swung    []*state // two picks: the whole stack, swung to each of them alone
+	third    third    // where unknown centres of gravity are taken
+	twin     *hung    // nil where it has none
+	corners  []*hung  // the same stack with those in the corners of their middle third
+	raise    float64  // height of the bar's hinge at trim, above heights_from
 	points   []PointFigures
 	holds    []Finding
 	cautions []Finding
@@ -43,7 +43,8 @@ type state struct {
 	third   third  // where unknown centres of gravity are taken
 	flown   int    // cabinets
 	tilt    float64
-	lever   float64 // how far the centre of gravity lies below the pick, or the line of both; m
+	lever   float64     // how far the centre of gravity lies below the pick, or the line of both; m
+	inBar   calc.Weight // all of it, in the bar's axes
 	centre  calc.Load
 	loads   []float64 // of each pick, kg
 	picks   []calc.Vec
@@ -126,7 +127,7 @@ func closest(options []option, wanted float64) int {
 
 // state works out the stack with its first n cabinets. One pick: it hangs as
 // it settles; two: the hoists hold the tilt of the finished stack.
-func (h *hung) state(where string, n int) (state, error) {
+func (h *hung) state(where string, n int) (*state, error) {
 	if len(h.holes) == 1 {
 		return h.settled(where, n, 0), nil
 	}
@@ -134,28 +135,43 @@ func (h *hung) state(where string, n int) (state, error) {
 }
 
 // settled is the stack with its first n cabinets, hung from pick i alone.
-func (h *hung) settled(where string, n, i int) state {
-	tilt, lever := calc.Tilt(h.hole(i), h.body.First(n).CentreInBar().At)
-	s := h.tilted(where, n, tilt)
-	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{s.centre.Mass}
+func (h *hung) settled(where string, n, i int) *state {
+	inBar := h.body.First(n).CentreInBar()
+	tilt, lever := calc.Tilt(h.hole(i), inBar.At)
+	s := h.tilted(where, n, tilt, inBar)
+	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{inBar.Mass}
 	return s
 }
 
 // heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
-func (h *hung) heldAt(where string, n int, tilt float64) (state, error) {
-	s := h.tilted(where, n, tilt)
-	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), h.body.First(n).CentreInBar().At)
-	front, rear, err := calc.TwoPicks(s.centre.Mass*calc.G, s.centre.At.X, s.picks[0].X, s.picks[1].X)
-	s.loads = []float64{front / calc.G, rear / calc.G}
+func (h *hung) heldAt(where string, n int, tilt float64) (*state, error) {
+	inBar := h.body.First(n).CentreInBar()
+	s := h.tilted(where, n, tilt, inBar)
+	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), inBar.At)
+	front, rear, err := h.shared(inBar, tilt)
+	s.loads = []float64{front, rear}
 	return s, err
+}
+
+// shared returns what each of two picks carries of a weight, in kg, with the bar at a
+// tilt.
+func (h *hung) shared(inBar calc.Weight, tilt float64) (front, rear float64, err error) {
+	front, rear, err = calc.TwoPicks(inBar.Mass*calc.G, inBar.At.Turned(tilt).X, h.hole(0).Turned(tilt).X, h.hole(1).Turned(tilt).X)
+	return front / calc.G, rear / calc.G, err
 }
 
 // tilted is where everything of the first n cabinets is with the bar at a tilt,
 // and what its joints carry. What holds it is left open.
-func (h *hung) tilted(where string, n int, tilt float64) state {
+func (h *hung) tilted(where string, n int, tilt float64, inBar calc.Weight) *state {
 	part := h.body.First(n)
-	s := state{where: where, third: h.third, flown: n, tilt: tilt, centre: part.Centre(tilt),
-		poses: part.Poses(tilt), corners: part.Corners(tilt), joints: part.Joints(tilt)}
+	s := &state{where: where, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt)}
+	if f := h.finished; f != nil && f.tilt == tilt { // a lift that two hoists hold
+		s.poses, s.corners = f.poses[:n:n], f.corners[:n:n]
+	} else {
+		s.poses = part.Poses(tilt)
+		s.corners = part.Corners(s.poses)
+	}
+	s.joints = part.Joints(s.poses)
 	for i := range h.holes {
 		s.picks = append(s.picks, h.hole(i).Turned(tilt))
 	}
@@ -174,7 +190,7 @@ func (h *hung) atTrim() float64 {
 }
 
 // highestPick returns the height of the highest pick above the hinge pin.
-func (s state) highestPick() float64 {
+func (s *state) highestPick() float64 {
 	high := math.Inf(-1)
 	for _, p := range s.picks {
 		high = math.Max(high, p.Z)
@@ -183,7 +199,7 @@ func (s state) highestPick() float64 {
 }
 
 // lowest returns the height of the lowest corner above the hinge pin.
-func (s state) lowest() float64 {
+func (s *state) lowest() float64 {
 	low := math.Inf(1)
 	for _, c := range s.corners {
 		low = math.Min(low, calc.Lowest(c))
@@ -192,10 +208,10 @@ func (s state) lowest() float64 {
 }
 
 // drop returns how far the lowest corner is below the highest pick in use.
-func (s state) drop() float64 { return s.highestPick() - s.lowest() }
+func (s *state) drop() float64 { return s.highestPick() - s.lowest() }
 
 // hook returns what hoist i holds, in kg: its pick's load and the rigging below.
-func (h *hung) hook(s state, i int) float64 { return s.loads[i] + h.Picks[i].Below.Mass }
+func (h *hung) hook(s *state, i int) float64 { return s.loads[i] + h.Picks[i].Below.Mass }
 
 // lowHook returns the height of the hook of hoist i at trim.
 func (h *hung) lowHook(i int) float64 { return h.pickHeight(i) + h.Picks[i].Below.Length }

@@ -103,7 +103,7 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 
 func (h *hung) takeUses(uses []use, said string) {
 	for _, u := range uses {
-		u.worked += " (" + said + ")"
+		u.says = u.says.so(said)
 		i := slices.IndexFunc(h.uses, func(old use) bool { return old.part == u.part })
 		if u.of > h.uses[i].of+within {
 			h.uses[i] = u
@@ -113,7 +113,7 @@ func (h *hung) takeUses(uses []use, said string) {
 
 func (h *hung) takeMeasures(measures []measure, said string) {
 	for _, m := range measures {
-		m.worked += " (" + said + ")"
+		m.says = m.says.so(said)
 		i := slices.IndexFunc(h.measures, func(old measure) bool { return old.of == m.of })
 		if m.spare < h.measures[i].spare-within {
 			h.measures[i] = m

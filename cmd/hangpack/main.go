@@ -8,6 +8,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"syscall"
 )
 
@@ -20,6 +21,9 @@ const (
 )
 
 func main() {
+	// A pack is soon done and its memory given back: collecting it on the way only
+	// costs time.
+	debug.SetGCPercent(400)
 	// A reader that goes away is a failed write like any other: it is said, and
 	// the exit code is ours.
 	signal.Ignore(syscall.SIGPIPE)
