@@ -101,7 +101,7 @@ func countsWrittenOut(t *trial) {
 			var all []*yaml.Node
 			for _, c := range s.at("cabinets").items() {
 				for _, splay := range c.at("splay").items() {
-					all = append(all, parsed(fmt.Sprintf("{type: %s, count: 1, splay: [%s]}", c.at("type").Value, splay.Value)).Node)
+					all = append(all, asTree(fmt.Sprintf("{type: %s, count: 1, splay: [%s]}", c.at("type").Value, splay.Value)).Node)
 				}
 			}
 			if all != nil {

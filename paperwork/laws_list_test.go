@@ -1,7 +1,9 @@
 package paperwork
 
 // laws are all that is held of the figures of every job. Why each has to hold stands
-// beside it; the keys are those of check -json that a fault in would break it.
+// beside it; the keys are those of check -json that it
+// holds to something else than themselves; laws without any hold all of them to what
+// they were before the job was changed.
 var laws = []law{
 	{"picks-carry-all", "a stack hangs from its picks and from nothing else", "load_kg share", picksCarryAll},
 	{"mass-is-what-hangs", "bar, cabinets and extras are all that hangs, after every lift", "mass_kg hook_kg", massIsWhatHangs},
@@ -33,7 +35,7 @@ var laws = []law{
 	{"extra-at-the-centre", "a mass at a cabinet's centre of gravity is a heavier cabinet", "hinge_kn link_kn", extraAtTheCentre},
 	{"factors-are-of-design", "factors are in design loads and uses, and in nothing that hangs", "design_kg alone_kg hoist_use static_kg", factorsAreOfDesign},
 	{"stronger-holds-less", "higher ratings are used less by as much, and hold nothing that lower ones do not", "hoist_use", strongerHoldsLess},
-	{"less-allowed-is-more-used", "of half of a rating the same load is twice as much", "hoist_use", lessAllowedIsMoreUsed},
+	{"less-allowed-is-more-used", "the same load is more of a smaller part of a rating, by as much as that is smaller", "hoist_use", lessAllowedIsMoreUsed},
 	{"chain-of-the-hoist", "all of its chain hangs at a point with the hoist", "static_kg", chainOfTheHoist},
 	{"rigging-is-on-the-point", "rigging is on the point wherever it hangs, and on the hook where it hangs below it", "hook_kg static_kg alone_kg", riggingIsOnThePoint},
 

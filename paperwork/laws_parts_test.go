@@ -78,7 +78,7 @@ func twinIsTheOther(t *trial) {
 	is := t.changed(func(n tree) {
 		of := n.stacksInFull()[0]
 		list := n.at("stacks")
-		twin := parsed(fmt.Sprintf("{id: TWIN, twin_of: %s, name: Other side, place: {stage_left: 3 m, upstage: 2 m}}", of.at("id").Value))
+		twin := asTree(fmt.Sprintf("{id: TWIN, twin_of: %s, name: Other side, place: {stage_left: 3 m, upstage: 2 m}}", of.at("id").Value))
 		list.Content = append(list.Content, twin.Node)
 		if last := len(list.Content) - 1; first {
 			n.keepStacks(append([]int{last}, upTo(last)...)...)

@@ -17,7 +17,7 @@ import (
 // again.
 type tree struct{ *yaml.Node }
 
-func parsed(text string) tree {
+func asTree(text string) tree {
 	var doc yaml.Node
 	if err := yaml.Unmarshal([]byte(text), &doc); err != nil {
 		panic(err)
@@ -81,7 +81,7 @@ func (n tree) names() (all []string) {
 
 // put gives a key a value, written as in a job.
 func (n tree) put(key, text string) {
-	value := parsed("v: " + text).Content[1]
+	value := asTree("v: " + text).Content[1]
 	for i := 0; i < len(n.Content); i += 2 {
 		if n.Content[i].Value == key {
 			n.Content[i+1] = value
@@ -108,7 +108,7 @@ func (n tree) add(key, text string) {
 	}
 	list := n.under(key)
 	list.Style = yaml.FlowStyle
-	list.Content = append(list.Content, parsed(text).Node)
+	list.Content = append(list.Content, asTree(text).Node)
 }
 
 // text is the tree as a job is written.
