@@ -64,7 +64,7 @@ type offBy struct {
 func (a *offBy) inDelta(t *testing.T, want, got, most float64, says ...any) {
 	t.Helper()
 	assert.InDelta(t, want, got, most, says...)
-	a.worst = math.Max(a.worst, math.Max(math.Abs(want-got), dust))
+	a.worst = math.Max(a.worst, math.Max(math.Abs(want-got), untold))
 }
 
 // lawChecks are the laws, each over all jobs of TestLaws, which are tried once for

@@ -27,9 +27,9 @@ import (
 // where it is less than that.
 const rounding = 1e-8
 
-// dust is what one machine may be off by and another one not: it is not told from
+// untold is what one machine may be off by and another one not: it is not told from
 // none.
-const dust = 0x1p-52
+const untold = 0x1p-52
 
 // A law is tried on one job after another.
 type law struct {
@@ -65,7 +65,7 @@ func (t *trial) near(of string, want, got float64) {
 		t.fault("%s: %v, has to be %v", of, got, want)
 		return
 	}
-	t.worst = math.Max(t.worst, math.Max(off, dust))
+	t.worst = math.Max(t.worst, math.Max(off, untold))
 }
 
 // atLeast holds a figure to the least that it may be.
