@@ -2,7 +2,6 @@ package paperwork
 
 import (
 	"encoding/json"
-	"fmt"
 	"strings"
 
 	"gopkg.in/yaml.v3"
