@@ -34,6 +34,7 @@ var laws = []law{
 	{"nothing-weighs-nothing", "what has no mass bears on nothing", "", nothingWeighsNothing},
 	{"extra-at-the-centre", "a mass at a cabinet's centre of gravity is a heavier cabinet", "hinge_kn link_kn", extraAtTheCentre},
 	{"factors-are-of-design", "factors are in design loads and uses, and in nothing that hangs", "design_kg alone_kg hoist_use static_kg", factorsAreOfDesign},
+	{"parts-used-as-loaded", "a part holds at least what the finished stack has on it", "", partsUsedAsLoaded},
 	{"stronger-holds-less", "higher ratings are used less by as much, and hold nothing that lower ones do not", "hoist_use", strongerHoldsLess},
 	{"less-allowed-is-more-used", "the same load is more of a smaller part of a rating, by as much as that is smaller", "hoist_use", lessAllowedIsMoreUsed},
 	{"chain-of-the-hoist", "all of its chain hangs at a point with the hoist", "static_kg", chainOfTheHoist},
@@ -55,7 +56,7 @@ var laws = []law{
 	{"lifts-are-stacks", "after a lift a stack hangs as one that ends there", "mass_kg tilt_deg aim_deg hook_kg low_kg high_kg drop_m", liftsAreStacks},
 	{"finished-whatever-its-sets", "how a stack came to hang is not in how it hangs, and fewer lifts hold nothing more", "", finishedWhateverItsSets},
 	{"options-are-holes", "a pick hole gives what is told of it", "pick_hole_options aim_deg", optionsAreHoles},
-	{"alone-is-one-pick", "with the other hoist slack a stack hangs as from one", "alone_kg", aloneIsOnePick},
+	{"alone-is-one-pick", "with the other hoist slack a stack hangs as from one, and as much is found of it", "alone_kg", aloneIsOnePick},
 
 	{"read-twice", "the same job is the same figures, whatever is worked out beside it", "", readTwice},
 	{"metric-job", "a job says the same in metres, kilograms and newtons", "", inOneSystem(0)},

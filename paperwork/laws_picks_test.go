@@ -131,14 +131,23 @@ func optionsAreHoles(t *trial) {
 	}
 }
 
-// aloneIsOnePick: with the other hoist slack a stack hangs as from one pick.
+// aloneIsOnePick: with the other hoist slack a stack hangs as from one pick, and what
+// is found of that is what is found of the one, at rest.
 func aloneIsOnePick(t *trial) {
 	i, k := t.stackWith(func(f StackFigures) bool { return len(f.Picks) == 2 }), t.Intn(2)
 	if i < 0 {
 		return
 	}
 	was, state := t.Figures.Stacks[i], t.stacks[i].swung[k]
-	is := t.onlyStack(i, func(s tree) { s.oneOf(k, was.Picks[k].Hole) })
+	is := t.changed(func(n tree) {
+		n.at("practice").put("dynamic_factor", "1")
+		s := n.at("stacks").items()[i]
+		n.inFull(s)
+		n.keepStacks(i)
+		s.oneOf(k, was.Picks[k].Hole)
+		s.drop("dolly")
+		s.drop("sets")
+	})
 	if is == nil {
 		return
 	}
@@ -151,6 +160,20 @@ func aloneIsOnePick(t *trial) {
 		t.near(of+"hinge", c.Hinge*1000, state.joints[n].Hinge())
 		t.near(of+"link", c.Link*1000, state.joints[n].Link)
 	}
+	end := [...]string{"front", "rear"}[k]
+	t.must(is.finds("hoist") == t.findsAt("one_hoist", was, end), "%shoist found otherwise", of)
+	gear := is.finds("bar", "pick_hole", "hinge_pin", "link_pin", "link_pushed", "tips_over")
+	t.must(gear == t.findsAt("one_hoist_gear", was, end), "%sgear found otherwise: %q, alone %q", of, placesOf(one.Holds), placesOf(was.findings()))
+}
+
+// finds reports whether the first stack is held by any of some rules.
+func (j *Job) finds(rules ...string) bool {
+	return slices.ContainsFunc(j.Figures.Stacks[0].Holds, func(f Finding) bool { return slices.Contains(rules, f.Rule) })
+}
+
+// findsAt reports whether a stack has a finding of a rule at one of its two ends.
+func (t *trial) findsAt(rule string, s StackFigures, end string) bool {
+	return slices.ContainsFunc(s.findings(), func(f Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where, end) })
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.

@@ -1,6 +1,7 @@
 package paperwork
 
 import (
+	"math"
 	"slices"
 
 	"gopkg.in/yaml.v3"
@@ -85,6 +86,51 @@ func (t *trial) usesAre(is *Job, factor float64) {
 			t.near(h.ID+": use of "+u.part, t.stacks[i].uses[k].of*factor, u.of)
 		}
 	}
+}
+
+// partsUsedAsLoaded: no part is used less than the finished stack loads it, and no
+// more where that is all there is.
+func partsUsedAsLoaded(t *trial) {
+	p := t.job.Practice
+	both := (1 + p.MassTolerance) * p.DynamicFactor / p.GearUse
+	t.eachStack(func(h *hung, f StackFigures) {
+		least := map[string]float64{}
+		load := func(part string, n, rating float64) {
+			if rating > 0 {
+				least[part] = math.Max(least[part], n*both/rating)
+			}
+		}
+		load("bar", f.Mass*newton, h.Bar.Rating)
+		for _, pick := range f.Picks {
+			load("pick hole", math.Max(pick.Load, 0)*newton, h.Bar.PickRating)
+		}
+		for k, c := range f.Cabinets {
+			share, rated := map[int]float64{1: 1, 2: p.SideShare}, ratedPins(h, k)
+			load("hinge pin", c.Hinge*1000*share[h.Cabinets[k].HingePins], rated.Hinge)
+			load("link pin", math.Abs(c.Link)*1000*share[h.Cabinets[k].LinkPins], rated.Link)
+		}
+		for _, u := range h.uses {
+			t.atLeast(f.ID+": use of "+u.part, least[u.part], u.of)
+			if len(f.Lifts) == 0 && len(h.unknown()) == 0 && u.part != "hoist" && least[u.part] > 0 {
+				t.near(f.ID+": use of "+u.part, least[u.part], u.of)
+			}
+		}
+	})
+}
+
+// ratedPins are the lower ratings of the two bodies of joint k, counted from 0, of
+// those that give any.
+func ratedPins(h *hung, k int) job.PinRatings {
+	above, low := h.Bar.PinRatings, job.PinRatings{Hinge: math.Inf(1), Link: math.Inf(1)}
+	if k > 0 {
+		above = h.Cabinets[k-1].PinRatings
+	}
+	for _, r := range []*job.PinRatings{above, h.Cabinets[k].PinRatings} {
+		if r != nil {
+			low = job.PinRatings{Hinge: math.Min(low.Hinge, r.Hinge), Link: math.Min(low.Link, r.Link)}
+		}
+	}
+	return low // infinite where none is given, and then used by nothing
 }
 
 func chainOfTheHoist(t *trial) {
