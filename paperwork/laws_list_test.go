@@ -9,6 +9,7 @@ var laws = []law{
 	{"mass-is-what-hangs", "bar, cabinets and extras are all that hangs, after every lift", "mass_kg hook_kg", massIsWhatHangs},
 	{"centre-is-the-mean", "a centre of gravity is the mean of places, weighed", "behind_hinge_m below_hinge_m", centreIsTheMean},
 	{"moments-balance", "what the hooks pull acts where the weight does, or the stack would turn", "tilt_deg hook_kg load_kg", momentsBalance},
+	{"tips-over", "a body hangs from what is above its centre of gravity, and from nothing else", "holds", tipsOver},
 	{"options-hang-plumb", "from one hook a body hangs with its centre of gravity plumb below it", "aim_deg pick_hole_options", optionsHangPlumb},
 	{"closest-hole", "auto takes the hole whose aim is closest to the wanted one, of those that do not tip over", "pick_hole aim_deg", closestHoleIsTaken},
 	{"two-picks-hold-the-aim", "two hoists hold the wanted aim, at every lift", "aim_wanted_deg aim_deg", twoPicksHoldTheAim},
@@ -48,7 +49,7 @@ var laws = []law{
 	{"steel-takes-chain", "steel higher by some takes so much more chain in each fall", "high_hook_m chain_needed_m", steelTakesChain},
 	{"longer-rigging-takes-height", "rigging longer by some has its hook so much higher", "low_hook_m chain_needed_m", longerRiggingTakesHeight},
 	{"smaller-is-similar", "angles and loads of similar bodies are the same", "drop_m behind_hinge_m tilt_deg", smallerIsSimilar},
-	{"wanted-aim-turns-all", "two hoists that hold another aim turn all cabinets by as much", "aim_deg tilt_deg last_aim_deg", wantedAimTurnsAll},
+	{"wanted-aim-turns-all", "two hoists that hold another aim turn all cabinets by as much, and read what they may while it is within its tolerance", "aim_deg tilt_deg last_aim_deg low_kg high_kg", wantedAimTurnsAll},
 
 	{"alone-as-among-others", "stacks do not bear on each other", "", aloneAsAmongOthers},
 	{"order-of-stacks", "stacks have no order", "", orderOfStacks},

@@ -154,6 +154,7 @@ func aloneIsOnePick(t *trial) {
 	t.cases++
 	of, one := fmt.Sprintf("%s alone: ", was.Points[k].ID), is.Figures.Stacks[0]
 	t.near(of+"tilt", one.Tilt, degrees(state.tilt))
+	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.drop())
 	t.near(of+"hook", one.Hooks[0], was.Alone[k])
 	t.near(of+"point", one.Points[0].Static*(1+t.job.Practice.MassTolerance), was.Points[k].Alone)
 	for n, c := range one.Cabinets {

@@ -168,24 +168,36 @@ func smallerIsSimilar(t *trial) {
 	}), b.and(anotherJob))
 }
 
+// wantedAimTurnsAll by as much, and as far as an aim may be off the hooks stay within
+// what they may read.
 func wantedAimTurnsAll(t *trial) {
-	const deg = 0.5
-	wanted := func(n tree, i int, off float64) {
-		aim := degrees(t.stacks[i].Aim) + off
-		n.at("stacks").items()[i].put("aim", quantityText(radians(math.Abs(aim)), "deg")+map[bool]string{true: " up", false: " down"}[aim < 0])
+	i, p := t.stackWith(func(f StackFigures) bool { return len(f.Picks) == 2 }), t.job.Practice
+	if i < 0 {
+		return
 	}
-	off := deg
-	if t.stacks[0].Aim > 0 {
-		off = -deg // towards level, so that hooks do not come closer than they may
-	}
-	is := t.changed(func(n tree) { wanted(n, 0, off) })
-	if is == nil || len(t.stacks[0].Picks) == 1 {
+	off := p.AimTolerance * float64(2*t.Intn(2)-1)
+	is := t.changed(func(n tree) {
+		n.at("practice").put("aim_tolerance", "0")
+		wanted := t.stacks[i].Aim + off
+		n.at("stacks").items()[i].put("aim", quantityText(math.Abs(wanted), "deg")+map[bool]string{true: " up", false: " down"}[wanted < 0])
+	})
+	if is == nil {
 		return
 	}
 	t.cases++
-	b := but{"aim_wanted_deg": plus(off), "aim_deg": plus(off), "tilt_deg": plus(off), "last_aim_deg": plus(off)}
+	turn := plus(degrees(off))
+	b := but{"aim_wanted_deg": turn, "aim_deg": turn, "tilt_deg": turn, "last_aim_deg": turn}
 	for _, key := range []string{"points", "picks", "lowest_m", "drop_m", "pick_clear_m", "hook_kg", "low_kg", "high_kg", "hinge_kn", "hinge_pull_kn", "link_kn"} {
 		b[key] = nil
 	}
-	t.alikeStacks(t.Figures.Stacks[0], is.Figures.Stacks[0], b.and(anyFinding))
+	t.alikeStacks(t.Figures.Stacks[i], is.Figures.Stacks[i], b.and(anyFinding))
+	turned := allAloft(is.stacks[i], is.Figures.Stacks[i])
+	for k, s := range allAloft(t.stacks[i], t.Figures.Stacks[i]) {
+		for hook, kg := range turned[k].hooks.Hooks {
+			for _, may := range []float64{kg * (1 - p.MassTolerance), kg * (1 + p.MassTolerance)} {
+				t.atLeast(s.of+": most, with its aim off", may, s.hooks.High[hook])
+				t.atLeast(s.of+": least, with its aim off, turned", -may, -s.hooks.Low[hook])
+			}
+		}
+	}
 }

@@ -3,7 +3,6 @@ package paperwork
 import (
 	"fmt"
 	"math"
-	"math/cmplx"
 
 	"hangpack/paperwork/job"
 )
@@ -155,66 +154,6 @@ func momentsBalance(t *trial) {
 		t.near(s.of+": level place of what the hooks pull", real(all.at), about/up)
 		if len(picks) == 1 {
 			t.must(imag(all.at) < imag(picks[0])+rounding, "%s: the centre of gravity hangs above the pick hole", s.of)
-		}
-	})
-}
-
-func optionsHangPlumb(t *trial) {
-	t.eachStack(func(h *hung, f StackFigures) {
-		all := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
-		t.must(len(f.Options) == map[bool]int{true: len(h.Bar.PickHoles)}[len(h.Picks) == 1], "%s: %d options", f.ID, len(f.Options))
-		for i, o := range f.Options {
-			turn := cmplx.Exp(complex(0, -radians(o.Aim-h.Cabinets[0].Hole.Splay)))
-			hole, centre := at(h.Bar.PickHoles[i].At, 0)*turn, all*turn
-			t.near(fmt.Sprintf("%s: centre of gravity from pick hole %s, level", f.ID, o.Hole.Text), real(hole), real(centre))
-			t.must(imag(centre) < imag(hole)+rounding, "%s: centre of gravity above pick hole %s", f.ID, o.Hole.Text)
-		}
-	})
-}
-
-func closestHoleIsTaken(t *trial) {
-	t.eachStack(func(h *hung, f StackFigures) {
-		if h.Picks[0].Hole != job.Auto {
-			return
-		}
-		tips := func(o OptionFigures) bool { return math.Abs(o.Aim-h.Cabinets[0].Hole.Splay) > 90 }
-		off, taken, all := math.Inf(1), math.NaN(), true
-		for _, o := range f.Options {
-			all = all && tips(o)
-		}
-		for _, o := range f.Options {
-			if !tips(o) || all {
-				off = math.Min(off, math.Abs(o.Aim-f.AimWanted))
-			}
-			if o.Hole == f.Picks[0].Hole {
-				taken = math.Abs(o.Aim - f.AimWanted)
-				t.near(f.ID+": aim of the hole taken", o.Aim, f.Aim)
-			}
-		}
-		t.near(f.ID+": how far the hole taken is off the wanted aim", off, taken)
-	})
-}
-
-func twoPicksHoldTheAim(t *trial) {
-	t.eachAloft(func(h *hung, f StackFigures, s aloft) {
-		t.near(f.ID+": aim wanted", degrees(h.Aim), f.AimWanted)
-		if len(h.Picks) == 2 {
-			t.near(s.of+": aim", f.AimWanted, s.aim)
-		}
-	})
-}
-
-func aimsFollowSplays(t *trial) {
-	t.eachAloft(func(h *hung, f StackFigures, s aloft) {
-		t.near(s.of+": aim of cabinet 1", degrees(s.tilt)+h.Cabinets[0].Hole.Splay, s.aim)
-		t.near(s.of+": aim of the lowest cabinet", degrees(looks(h.Stack, s.flown, s.tilt)), s.last)
-		if s.lifted != nil {
-			return
-		}
-		for k, c := range f.Cabinets {
-			t.near(fmt.Sprintf("%s: aim of cabinet %d", s.of, k+1), degrees(looks(h.Stack, k+1, s.tilt)), c.Aim)
-			t.near(fmt.Sprintf("%s: splay of cabinet %d", s.of, k+1), h.Cabinets[k].Hole.Splay, c.Splay)
-			t.must(c.Number == k+1 && c.Type == h.Cabinets[k].Key, "%s: cabinet %d is %d, %s", s.of, k+1, c.Number, c.Type)
 		}
 	})
 }
