@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/cmplx"
+	"slices"
 )
 
 // Laws of points, heights and lifts, on the figures of each stack.
@@ -138,6 +139,9 @@ func hooksAndChainReach(t *trial) {
 		for _, c := range h.Cabinets[:h.Sets[0]] {
 			down += c.HingePitch
 		}
+		short := *p.ChainNeeded - pick.Hoist.ChainLength
+		held := slices.Contains(placesOf(f.Holds), where("chain_reach", h.end(i)))
+		t.must(held == (short > 0) || math.Abs(short) < 1e-6, "%s: held for its chain: %v, which is %v m short", p.ID, held, short)
 		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.job.Practice.LimitReserve)/float64(pick.Hoist.Falls)
 		t.near(p.ID+": how low its hook comes with the chain needed", down, reaches)
 	})
