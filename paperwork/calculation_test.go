@@ -37,8 +37,7 @@ func textOf(pages []string, prefix string) string {
 	return strings.Join(strings.Fields(strings.Join(all, " ")), " ")
 }
 
-func TestCalculationSheetAddsUp(t *testing.T) {
-	done := 0
+func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for _, h := range j.stacks {
@@ -50,17 +49,19 @@ func TestCalculationSheetAddsUp(t *testing.T) {
 			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
 				for _, s := range steps {
 					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is+after(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
-					redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s)
-					done++
+					worst = math.Max(worst, redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s))
+					cases++
 				}
 			}
 		}
 	}
-	assert.Greater(t, done, 500)
+	assert.Greater(t, cases, 500)
+	return cases, worst
 }
 
-// redo puts a step's numbers into its formula.
-func redo(t *testing.T, what string, s layouts.Step) {
+// redo puts a step's numbers into its formula, and returns how much of what their
+// digits leave open the result is off.
+func redo(t *testing.T, what string, s layouts.Step) float64 {
 	t.Helper()
 	_, right, ok := strings.Cut(s.Symbols, " = ")
 	require.True(t, ok, what)
@@ -70,6 +71,7 @@ func redo(t *testing.T, what string, s layouts.Step) {
 	want := readSum(t, s.Is)
 	require.Len(t, want.put, 1, what)
 	assert.InDelta(t, want.put[0], got, spread+want.half[0]+1e-9, "%s: %s = %s", what, s.Numbers, s.Is)
+	return math.Abs(want.put[0]-got) / (spread + want.half[0] + 1e-9)
 }
 
 // A pencilSum is a printed sum: its numbers with units, and half a unit of the
@@ -166,9 +168,9 @@ func alikeSums(a, b ast.Expr) bool {
 	return name || literal
 }
 
-// TestPartTableAddsUp redoes the table of the centre of gravity: each place from
+// partTableAddsUp redoes the table of the centre of gravity: each place from
 // its cabinet's hinge, each moment, and the sums.
-func TestPartTableAddsUp(t *testing.T) {
+func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for _, h := range j.stacks {
@@ -184,10 +186,13 @@ func TestPartTableAddsUp(t *testing.T) {
 			mass, behind, below := 0.0, 0.0, 0.0
 			for _, row := range table.Rows[:len(table.Rows)-1] {
 				require.Contains(t, paper, strings.Join(row, " "), what)
+				cases++
 				m := number(row[1])
 				for i, sum := range []*float64{&behind, &below} {
 					at, moment := number(row[5+i]), number(row[7+i])
-					assert.InDelta(t, m*at/perMoment, moment, (0.05*math.Abs(at)+0.05*m)/perMoment+2*half, "%s: %v", what, row)
+					open := (0.05*math.Abs(at)+0.05*m)/perMoment + 2*half
+					assert.InDelta(t, m*at/perMoment, moment, open, "%s: %v", what, row)
+					worst = math.Max(worst, math.Abs(m*at/perMoment-moment)/open)
 					*sum += moment
 				}
 				mass += m
@@ -199,6 +204,7 @@ func TestPartTableAddsUp(t *testing.T) {
 			hingesFollow(t, what, h, table)
 		}
 	}
+	return cases, worst
 }
 
 // hingesFollow: each hinge of the table lies one pitch along the cabinet above.

@@ -29,7 +29,8 @@ func (c closestOf) spare(of string, m float64) {
 	}
 }
 
-func TestClosestChecks(t *testing.T) {
+func closestChecks(t *testing.T) (cases int, worst float64) {
+	var seen offBy
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
 			want := closestOf{map[string]float64{}, map[string]float64{}}
@@ -43,17 +44,20 @@ func TestClosestChecks(t *testing.T) {
 				want.dollies(v)
 			}
 			for _, u := range h.uses {
-				assert.InDelta(t, want.most[u.part], u.of, 1e-8, "%s, %s: %s", name, h.ID, u.part)
+				seen.cases++
+				seen.inDelta(t, want.most[u.part], u.of, 1e-8, "%s, %s: %s", name, h.ID, u.part)
 			}
 			assert.Len(t, h.uses, len(want.most), "%s, %s", name, h.ID)
 			spares := map[string]float64{}
 			for _, m := range h.measures {
+				seen.cases++
 				spares[m.of] = m.spare
 			}
 			assert.InDeltaMapValues(t, want.least, spares, 1e-8, "%s, %s", name, h.ID)
 			assert.InDelta(t, most(want.most), h.mostUsed().of, 1e-8, "%s, %s", name, h.ID)
 		}
 	}
+	return seen.cases, seen.worst
 }
 
 func most(of map[string]float64) (m float64) {

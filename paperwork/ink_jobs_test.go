@@ -10,7 +10,7 @@ import (
 // cabinets, gear as small and as large as there is, the longest words in letters
 // that are tall, deep and wide. The same seed writes the same job.
 type crowd struct {
-	*gambler
+	*rand.Rand
 	size                 float64 // of cabinets against a usual one
 	stacks, others, most int     // most cabinets of a stack
 	least                int
@@ -48,12 +48,15 @@ var crowds = []struct {
 }
 
 func crowdOf(seed int64) *crowd {
-	g := &crowd{gambler: gamble(seed), size: 1, least: 1}
-	g.Rand = rand.New(rand.NewSource(seed + 1<<32))
-	g.wild, g.kind = true, g.Intn(5)
+	g := &crowd{Rand: rand.New(rand.NewSource(seed + 1<<32)), size: 1, least: 1}
+	g.kind = g.Intn(5)
 	crowds[seed%int64(len(crowds))].make(g)
 	return g
 }
+
+func (g *crowd) between(lo, hi float64) float64 { return lo + (hi-lo)*g.Float64() }
+
+func (g *crowd) pick(words ...string) string { return words[g.Intn(len(words))] }
 
 // text is usual words or the longest, in letters of every shape.
 func (g *crowd) text(usual string, most int) string {

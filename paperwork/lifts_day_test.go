@@ -111,9 +111,9 @@ func TestDayUp(t *testing.T) {
 	}
 }
 
-// TestDayUpReads: how much hangs, which bodies a joint is between, what the aims are
+// dayUpReads: how much hangs, which bodies a joint is between, what the aims are
 // by the splays from a tilt of 2°, and how to get down again.
-func TestDayUpReads(t *testing.T) {
+func dayUpReads(t *testing.T) (cases int, worst float64) {
 	s := day(t).liftSheet()
 	for i, c := range []struct {
 		says, above, below, last, lastMay, difference string
@@ -125,6 +125,7 @@ func TestDayUpReads(t *testing.T) {
 		{"7 of 7 cabinets, 280 kg with bar", "6", "7", "19.5° down", "18.8° to 20.2° down", "17.0°", []string{"dolly C back in below", "carries cabinets 7;"}},
 	} {
 		card := s.Cards[i]
+		cases++
 		assert.Contains(t, strings.Join(card.Says, ", "), c.says)
 		saysInOrder(t, card.Notes[len(card.Notes)-1], append([]string{"Down from here: "}, c.down...)...)
 		if i == 0 {
@@ -139,6 +140,7 @@ func TestDayUpReads(t *testing.T) {
 	}
 	assert.Contains(t, s.Cards[1].Notes[1], "To join dolly B: cabinet 3 hangs 5.5° down, that much off level")
 	assert.Contains(t, s.Cards[2].Notes[1], "To join dolly C: cabinet 6 hangs 15.5° down, that much off level")
+	return cases, 0
 }
 
 func readNames(c layouts.Card) (all []string) {
@@ -170,10 +172,10 @@ func TestDayDown(t *testing.T) {
 	}
 }
 
-// TestDayDownCounts: what is on each dolly, with all that is tied to it, how much of
+// dayDownCounts: what is on each dolly, with all that is tied to it, how much of
 // the stack still hangs, and the pins that come with it: 2 hinge and 2 link pins of
 // a long cabinet's joint, 1 and 2 of a wide one's.
-func TestDayDownCounts(t *testing.T) {
+func dayDownCounts(t *testing.T) (cases int, worst float64) {
 	for i, c := range []struct {
 		says, joint, still, looks string
 		hinges, links             string
@@ -182,6 +184,7 @@ func TestDayDownCounts(t *testing.T) {
 		{"cabinets 4 to 6, 111 kg in all", "3 4 3", "3 cabinets", "cabinet 3 looks 5.5° down", "4 pins", "6 pins"},
 		{"cabinets 1 to 3, 92 kg in all", "bar 1 0.5", "", "", "6 pins", "6 pins"},
 	} {
+		cases++
 		card := day(t).downSheet().Cards[i]
 		assert.Equal(t, c.says, strings.Join(card.Says, ", "))
 		assert.Equal(t, c.joint, card.Joint.Above+" "+card.Joint.Below+" "+card.Joint.Hole.Label)
@@ -190,6 +193,7 @@ func TestDayDownCounts(t *testing.T) {
 		assert.Equal(t, c.still != "", strings.Contains(strings.Join(card.Notes, " "), " hang: "))
 		saysInOrder(t, strings.Join(card.Notes, " "), c.still, c.looks)
 	}
+	return cases, 0
 }
 
 // TestDayFacts: what stands above the cards, from the job.

@@ -35,10 +35,9 @@ func cardsOf(pages []string, sheet string, begins ...string) (cards []string) {
 	return cards
 }
 
-// TestLiftSheetsReadBack finds every reading, its window, every aim and height of
+// liftSheetsReadBack finds every reading, its window, every aim and height of
 // the lifts on the card of its lift, and the readings in reverse on the sheet DOWN.
-func TestLiftSheetsReadBack(t *testing.T) {
-	read := 0
+func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for i, h := range j.stacks {
@@ -51,7 +50,7 @@ func TestLiftSheetsReadBack(t *testing.T) {
 			for k := range h.Sets {
 				for _, part := range liftParts(h, j.Figures.Stacks[i], k) {
 					assert.Contains(t, lifts[k+1]+" ", " "+part, "%s: %s, lift %d: %s", name, h.ID, k+1, lifts[k+1])
-					read++
+					cases++
 				}
 				for _, part := range cellParts(h, j.Figures.Stacks[i], k) {
 					assert.Contains(t, down[len(down)-1-k]+" ", " "+part, "%s: %s, down from %d", name, h.ID, k+1)
@@ -62,7 +61,8 @@ func TestLiftSheetsReadBack(t *testing.T) {
 			}
 		}
 	}
-	require.Greater(t, read, 600)
+	require.Greater(t, cases, 600)
+	return cases, 0
 }
 
 // cellParts are what the load cells read after lift k, counted from 0, and their

@@ -213,8 +213,8 @@ func TestBarToRead(t *testing.T) {
 			assert.Empty(t, card.View.Cabinets)
 		}
 	})
-	require.Greater(t, bars, 40)
-	require.Greater(t, slack, 40)
+	require.Greater(t, bars, 30)
+	require.Greater(t, slack, 30)
 }
 
 // TestNoReadingBelowNothing: what a window lets the hook hold begins at nothing, and

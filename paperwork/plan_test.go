@@ -78,7 +78,7 @@ func readPlan(t *testing.T, marks []layouts.Mark, page int, scale float64) planP
 	return p
 }
 
-func TestPlanAsDrawn(t *testing.T) {
+func planAsDrawn(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		paper, pages := paperOf(t, j)
 		read := planPages(t, paper, pages)
@@ -90,6 +90,7 @@ func TestPlanAsDrawn(t *testing.T) {
 		drawn := 0
 		for _, p := range read {
 			drawn += len(p.points)
+			cases += len(p.points) + len(p.outlines)
 			for _, at := range p.points {
 				assert.True(t, near(at, want, p.dust), "%s: a point at %v is none of the job's", name, at)
 			}
@@ -106,6 +107,7 @@ func TestPlanAsDrawn(t *testing.T) {
 			assert.True(t, nearAny(at, read), "%s: the point at %v is not drawn", name, at)
 		}
 	}
+	return cases, 0
 }
 
 func near(at onPlan, among []onPlan, dust float64) bool {
@@ -146,9 +148,9 @@ func outlineOf(h *hung) (corners []onPlan) {
 	return corners
 }
 
-// TestTapeChecks redoes the distances along the floor from the figures, and
+// tapeChecks redoes the distances along the floor from the figures, and
 // finds each on paper.
-func TestTapeChecks(t *testing.T) {
+func tapeChecks(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		paper := textOf(pages, "PLAN")
@@ -167,6 +169,7 @@ func TestTapeChecks(t *testing.T) {
 			is := units{j.job.Imperial}.tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
 			assert.Equal(t, is, c.Is, "%s: %s to %s", name, c.From, c.To)
 			assert.Contains(t, paper, c.From+" to "+c.To+" "+is, name)
+			cases++
 			pairs[c.From+" to "+c.To] = true
 		}
 		for id := range at {
@@ -180,4 +183,5 @@ func TestTapeChecks(t *testing.T) {
 			}
 		}
 	}
+	return cases, 0
 }

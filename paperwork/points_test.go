@@ -15,14 +15,15 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// TestPointsReadBack finds every point of the figures on the venue's table, its
+// pointsReadBack finds every point of the figures on the venue's table, its
 // figures through their formatters, each in its place.
-func TestPointsReadBack(t *testing.T) {
+func pointsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		paper, u := textOf(pages, "POINTS"), units{j.job.Imperial}
 		for i, s := range j.Figures.Stacks {
 			for n, p := range s.Points {
+				cases++
 				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
 				assert.Contains(t, paper, " = "+u.part(p.Static)+" "+u.mass(), "%s: %s", name, p.ID)
 				hoist := j.stacks[i].Picks[n].Hoist
@@ -38,11 +39,13 @@ func TestPointsReadBack(t *testing.T) {
 			assert.Contains(t, paper, strings.Join([]string{s.ID + held, pointsAndHoists(len(s.Points), len(s.Points)), onPaper(u, c)}, " "), name)
 		}
 		for _, o := range j.Figures.Others {
+			cases++
 			assert.Contains(t, paper, strings.Join([]string{o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.also(o.Static),
 				u.load(o.Design), u.also(o.Design), "no stack", o.What, "hook " + u.length(o.Height)}, " "), name)
 		}
 		assert.Contains(t, paper, onPaper(u, j.Figures.Total), name)
 	}
+	return cases, 0
 }
 
 func atUse(j *Job) string {
@@ -148,9 +151,9 @@ func TestOtherPoints(t *testing.T) {
 	assert.Equal(t, "3 points, 1 hoist", j.sums()[2].count)
 }
 
-// TestPointsAsData reads the CSV back with the standard library's reader: every
+// pointsAsData reads the CSV back with the standard library's reader: every
 // figure to its last digit, and lines as RFC 4180 ends them.
-func TestPointsAsData(t *testing.T) {
+func pointsAsData(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		var b bytes.Buffer
 		require.NoError(t, j.PointsCSV(&b))
@@ -188,7 +191,9 @@ func TestPointsAsData(t *testing.T) {
 			assert.Equal(t, o.What, at[o.ID]["what"], name)
 		}
 		assert.Len(t, rows, 1+n)
+		cases += n
 	}
+	return cases, 0
 }
 
 // capacityOf is a hoist's capacity in kN.

@@ -118,9 +118,9 @@ func readDolly(t *testing.T, words []word, into *pinned) {
 	}
 }
 
-// TestDollySheetsReadBack rebuilds every stack's pins from the texts of its
+// dollySheetsReadBack rebuilds every stack's pins from the texts of its
 // dolly sheets alone, and again from their codes.
-func TestDollySheetsReadBack(t *testing.T) {
+func dollySheetsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		texts, codes := map[string]*pinned{}, map[string]*pinned{}
@@ -142,10 +142,12 @@ func TestDollySheetsReadBack(t *testing.T) {
 				continue
 			}
 			require.NotNil(t, texts[h.ID], "%s: %s", name, h.ID)
+			cases += len(h.Cabinets)
 			assert.Equal(t, wanted(h), *texts[h.ID], "%s: texts of %s", name, h.ID)
 			assert.Equal(t, wanted(h), *codes[h.ID], "%s: codes of %s", name, h.ID)
 		}
 	}
+	return cases, 0
 }
 
 var pinCode = regexp.MustCompile(`^(\S+) REV (\S+) ([0-9A-F]{8}) PICK ((?:[A-Z0-9./-]+ )*?)((?: ?[0-9]+:\S+)+)$`)
@@ -180,9 +182,9 @@ func rows(words []word) (lines [][]string) {
 	return lines
 }
 
-// TestFiguresReadBack finds every load, aim and height of the figures on the
+// figuresReadBack finds every load, aim and height of the figures on the
 // stack's own sheets, through its formatter, each in its row.
-func TestFiguresReadBack(t *testing.T) {
+func figuresReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for i, h := range j.stacks {
@@ -200,13 +202,15 @@ func TestFiguresReadBack(t *testing.T) {
 			}
 			for what, parts := range expected(h.unit(), j.Figures.Stacks[i]) {
 				if (what == "first" || what == "last") && len(h.unknown()) > 0 {
-					continue // TestUnknownCentresAsJobs
+					continue // unknownCentresAsJobs
 				}
+				cases++
 				assert.True(t, slices.ContainsFunc(lines, func(line string) bool { return inOrder(line, parts) }),
 					"%s: %s: %s %q is not on paper", name, h.ID, what, parts)
 			}
 		}
 	}
+	return cases, 0
 }
 
 // inOrder reports whether parts stand in a line in their order, each as words

@@ -31,6 +31,10 @@ func TestFingerprintIsBlindTo(t *testing.T) {
 	}
 	none := with(t, least, "aim: level", "aim: level\n    rigging_below: 0")
 	assert.Equal(t, fingerprintOf(t, none), fingerprintOf(t, with(t, none, "rigging_below: 0", "rigging_below: -0.0")))
+	for kg, n := range map[string]string{"1023 kg": "10032.20295 N", "1411 kg": "13837.18315 N", "2.071 t": "20309.57215 N"} { // half way between two of nine digits
+		loaded := with(t, least, "250 kg", kg)
+		assert.Equal(t, fingerprintOf(t, loaded), fingerprintOf(t, with(t, loaded, kg, n)), kg)
+	}
 	feet := with(t, least, "lowest: 5 m", "lowest: 14 ft 6 in")
 	assert.Equal(t, fingerprintOf(t, feet), fingerprintOf(t, with(t, feet, "14 ft 6 in", "4.4196 m")))
 }

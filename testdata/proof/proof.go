@@ -7,6 +7,8 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -18,6 +20,7 @@ import (
 type Check struct {
 	Figure  string   // as the paper names it
 	Keys    []string // its names in check -json; none for what is on paper alone
+	All     bool     // it compares every figure, and so proves none of them by itself
 	Against string   // a printed source with its number, a solve of its own, or a law
 	Unit    string   // of the worst difference; "" for one without
 	// Run fails the test where the check does not hold, and returns how many cases
@@ -26,10 +29,10 @@ type Check struct {
 }
 
 // Page runs every check as a test of its own and holds the file to the table
-// that comes of them. UPDATE_GOLDEN=1 writes the table. If only some checks are
-// run, or while faults are planted (HANGPACK_FAULTS), the file is left alone: a page
-// that reads otherwise is no proof that a check saw anything.
-func Page(t *testing.T, file, title string, checks []Check) {
+// that comes of them, and to some lines after it. UPDATE_GOLDEN=1 writes the file. If
+// only some checks are run, or while faults are planted (HANGPACK_FAULTS), it is left
+// alone: a page that reads otherwise is no proof that a check saw anything.
+func Page(t *testing.T, file, title string, checks []Check, after ...string) {
 	t.Helper()
 	rows := []string{"# " + title, "", "Made by the tests; see DEVELOPERS.md.", "",
 		"| figure | in check -json | checked against | cases | worst difference |", "|---|---|---|---:|---:|"}
@@ -43,14 +46,57 @@ func Page(t *testing.T, file, title string, checks []Check) {
 		})
 	}
 	if ran == len(checks) && !t.Failed() && os.Getenv("HANGPACK_FAULTS") == "" {
-		held(t, file, strings.Join(rows, "\n")+"\n")
+		held(t, file, strings.Join(append(rows, after...), "\n")+"\n")
+	}
+}
+
+// Unnamed returns those of some figures that no check names, neither one of these nor
+// one of another page beside the file. A figure is its path in check -json, like
+// stacks.points.static_kg; a check names it by any part of that.
+func Unnamed(t *testing.T, file string, checks []Check, figures []string) (left []string) {
+	t.Helper()
+	named := map[string]bool{}
+	for _, c := range checks {
+		for _, key := range c.Keys {
+			named[key] = true
+		}
+	}
+	pages, err := filepath.Glob(filepath.Join(filepath.Dir(file), "*.md"))
+	require.NoError(t, err)
+	for _, page := range pages {
+		if page != filepath.Clean(file) {
+			namedOn(t, page, named)
+		}
+	}
+	for _, f := range figures {
+		if !slices.ContainsFunc(strings.Split(f, "."), func(part string) bool { return named[part] }) {
+			left = append(left, f)
+		}
+	}
+	return left
+}
+
+// namedOn adds the keys that a page's checks name.
+func namedOn(t *testing.T, page string, named map[string]bool) {
+	t.Helper()
+	text, err := os.ReadFile(page)
+	require.NoError(t, err)
+	for _, line := range strings.Split(string(text), "\n") {
+		if cells := strings.Split(line, " | "); len(cells) == 5 {
+			for _, key := range strings.Split(cells[1], ", ") {
+				named[strings.Trim(key, "`")] = true
+			}
+		}
 	}
 }
 
 func row(c Check, cases int, worst float64) string {
 	keys := "on paper alone"
-	if len(c.Keys) > 0 {
+	switch {
+	case len(c.Keys) > 0:
 		keys = "`" + strings.Join(c.Keys, "`, `") + "`"
+	case c.All:
+		keys = "all figures against each other"
 	}
 	return fmt.Sprintf("| %s | %s | %s | %d | %s |", c.Figure, keys, c.Against, cases, difference(worst, c.Unit))
 }

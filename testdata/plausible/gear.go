@@ -1,0 +1,184 @@
+package plausible
+
+import (
+	"fmt"
+	"strings"
+)
+
+// gear is three types of cabinet, one or two bars, a dolly and two hoists.
+func (w *writer) gear() {
+	w.line("gear:\n  cabinets:")
+	above := w.one(6) // types whose holes are for the joint above them are rare, and come together
+	for _, usual := range []string{"one", "two", "three"} {
+		c := cabinet{w.key(usual), above && w.most(3)}
+		w.cabinets = append(w.cabinets, c)
+		w.cabinet(c)
+	}
+	w.line("  bars:")
+	for _, key := range []string{"bar", "other-bar"}[:1+w.Intn(2)] {
+		w.bar(key)
+	}
+	w.takes = 1 + w.Intn(10)
+	w.line("  dollies:\n    dolly: {takes: %d, mass: %s, deck_height: %s%s}", w.takes, w.mass(w.between(15, 40)), w.length(w.between(0.1, 0.25)), w.more())
+	w.hoist("hoist", w.between(30, 45), 1)
+	w.hoist("other-hoist", w.between(20, 50), w.between(1, 2))
+}
+
+// source says where the figures of a gear entry come from, in a third of them.
+func (w *writer) source() (says []string) {
+	if w.most(3) {
+		return nil
+	}
+	says = append(says, "source: "+w.pick("data_sheet", "label", "weighed", "drawing", "estimate"))
+	if w.one(2) {
+		says = append(says, fmt.Sprintf("as_of: 2026-0%d-2%d", 1+w.Intn(9), w.Intn(9)))
+	}
+	return says
+}
+
+// more is the source of a gear entry that stands on one line, after its other keys.
+func (w *writer) more() (says string) {
+	for _, s := range w.source() {
+		says += ", " + s
+	}
+	return says
+}
+
+func (w *writer) cabinet(c cabinet) {
+	front, depth := w.between(0.12, 0.45), w.between(0.25, 0.7)
+	w.line("    %s:", c.key)
+	if w.one(2) {
+		w.line("      name: %q", w.name("Some cabinet", 32))
+	}
+	w.line("      mass: %s\n      width: %s\n      depth: %s", w.mass(w.between(8, 90)), w.length(w.between(0.4, 1.3)), w.length(depth))
+	w.line("      front_height: %s\n      back_height: %s", w.length(front), w.length(front*w.between(0.6, 1)))
+	if w.most(4) {
+		w.line("      hinge_behind_front: %s\n      hinge_below_top: %s\n      hinge_pitch: %s", w.length(w.between(0, 0.04)), w.length(w.between(-0.005, 0.005)), w.length(front+w.between(0, 0.003)))
+	}
+	w.centre(depth, front)
+	w.line("      link_arm: %s", w.length(depth*w.between(0.6, 0.95)))
+	w.splayHoles()
+	if c.above {
+		w.line("      splay_holes_for: joint_above")
+	} else if w.one(4) {
+		w.line("      splay_holes_for: joint_below")
+	}
+	if w.one(2) {
+		w.line("      pins: {hinge: %d, link: %d}", 1+w.Intn(2), 1+w.Intn(2))
+	}
+	if w.most(3) {
+		w.pinRatings()
+	}
+	if w.most(6) {
+		w.line("      link_pushes: %s", w.pick("yes", "yes", "no"))
+	}
+	for _, line := range w.source() {
+		w.line("      %s", line)
+	}
+}
+
+// centre is the centre of gravity of a cabinet, measured from its hinge or from
+// its front, or not known.
+func (w *writer) centre(depth, front float64) {
+	behind, below := depth*w.between(0.3, 0.55), front*w.between(0.4, 0.6)
+	switch {
+	case w.one(8):
+		w.line("      centre_of_gravity: not_known")
+	case w.one(4):
+		w.line("      centre_of_gravity: {behind_front: %s, below_top: %s}", w.length(behind), w.length(below))
+	default:
+		w.line("      centre_of_gravity: {%s}", w.offset(behind, below))
+	}
+}
+
+// splayHoles are the holes of a joint, as stamped or with labels of their own, and
+// the one for the truck, by its degrees or its label.
+func (w *writer) splayHoles() {
+	list, transport := Splays, "0"
+	if w.one(3) {
+		list, transport = nil, w.pick("A", "0")
+		for i, s := range Splays {
+			label := string(rune('A' + i))
+			if w.wild && i == 3 {
+				label = "WWWW"
+			}
+			list = append(list, fmt.Sprintf("{label: %s, splay: %s}", label, s))
+		}
+	}
+	w.line("      splay_holes: [%s]", strings.Join(list, ", "))
+	if w.one(2) {
+		w.line("      transport: %s", transport)
+	}
+}
+
+func (w *writer) pinRatings() {
+	w.line("      pin_ratings: {hinge: %s, link: %s}", w.load(w.between(20, 90)), w.load(w.between(18, 40)))
+}
+
+func (w *writer) bar(key string) {
+	w.line("    %s:\n      mass: %s\n      centre_of_gravity: {%s}", key, w.mass(w.between(10, 120)), w.offset(w.between(0.1, 0.5), -w.between(0.02, 0.12)))
+	b := bar{key: key}
+	if w.wild && w.one(2) || w.one(5) {
+		b.holes = w.listedHoles()
+	} else {
+		b.holes = w.countedHoles()
+	}
+	w.bars = append(w.bars, b)
+	w.line("      splay_holes: [%s]", strings.Join(Splays, ", "))
+	if w.one(3) {
+		w.line("      link_arm: %s", w.length(w.between(0.2, 0.6)))
+	}
+	if w.one(2) {
+		w.line("      rating: %s\n      pick_rating: %s\n      tilt_limit: {down: 60 deg, up: %d deg}", w.load(w.between(50, 100)), w.load(w.between(30, 50)), 20+w.Intn(40))
+	}
+	if w.one(4) {
+		w.pinRatings()
+	}
+	if w.one(4) {
+		w.line("      most: {%s: %d}", w.cabinets[w.Intn(3)].key, 15+w.Intn(26))
+	}
+	for _, line := range w.source() {
+		w.line("      %s", line)
+	}
+}
+
+func (w *writer) countedHoles() (labels []string) {
+	n := 20 + w.Intn(60)
+	w.line("      pick_holes: {count: %d, %s, spacing: %s, %s}", n, w.behind(w.between(-0.3, 0.05)), w.length(w.between(0.01, 0.06)), w.below(-w.between(0.04, 0.2)))
+	for i := range n {
+		labels = append(labels, fmt.Sprint(i+1))
+	}
+	return labels
+}
+
+func (w *writer) listedHoles() (labels []string) {
+	w.line("      pick_holes:")
+	form := w.pick("F%d", "%d", "C-%d")
+	if w.wild {
+		form = "WW%02d"
+	}
+	for i := range 30 {
+		labels = append(labels, fmt.Sprintf(form, i+1))
+		w.line("        - {label: %s, behind_hinge: %d mm, %s}", labels[i], 5+i*30+w.Intn(20), w.below(-w.between(0.04, 0.06)))
+	}
+	return labels
+}
+
+// hoist is a hoist of a capacity in kilonewtons; times makes a larger one heavier.
+func (w *writer) hoist(key string, kn, times float64) {
+	if w.hoists = append(w.hoists, key); len(w.hoists) == 1 {
+		w.line("  hoists:")
+	}
+	more := w.more()
+	if w.one(2) {
+		more += fmt.Sprintf(", falls: %d", 1+w.Intn(2))
+	}
+	if w.one(2) {
+		more += fmt.Sprintf(", class: %q", w.name("over people", 48))
+	}
+	if w.one(2) {
+		more += ", speed: " + w.speed(w.between(2, 16))
+	}
+	w.line("    %s: {capacity: %s, mass: %s, chain_mass: %s, chain_length: %s, headroom: %s%s}", key, w.load(kn), w.mass(52*times), w.perLength(1.1*times),
+		w.length(w.between(56, 62)), w.length(w.between(0.5, 0.7)), more)
+}
