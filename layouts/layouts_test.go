@@ -1,6 +1,7 @@
 package layouts
 
 import (
+	"math"
 	"math/rand"
 	"slices"
 	"strings"
@@ -34,7 +35,7 @@ func TestFacesHaveTheSameCharacters(t *testing.T) {
 // Texts are as wide as golang.org/x/image says the font's glyphs are, within what
 // the rounding of an advance to a thousandth of an em makes, and as the PDF library
 // writes them into the PDF, by which a reader sets them.
-func TestWidthsAsReadersSetThem(t *testing.T) {
+func widthsAsReadersSetThem(t *testing.T) (cases int, worst float64) {
 	c := canvasFor()
 	for bold, ttf := range map[bool][]byte{false: goregular.TTF, true: gobold.TTF} {
 		font, err := sfntref.Parse(ttf)
@@ -50,10 +51,12 @@ func TestWidthsAsReadersSetThem(t *testing.T) {
 			require.NoError(t, err)
 			f := face{bold, 72 / 25.4 * 1000} // an em of 1000 mm
 			assert.InDelta(t, float64(units)/64, c.width(f, string(r)), 0.51, "%c", r)
+			cases, worst = cases+1, max(worst, math.Abs(float64(units)/64-c.width(f, string(r))))
 			c.set(f)
 			assert.InDelta(t, c.pdf.GetStringWidth(string(r)), c.width(f, string(r)), 1e-6, "%c", r)
 		}
 	}
+	return cases, worst
 }
 
 // Ink outside its block fails the pack: here text that is wider than its room.

@@ -9,20 +9,25 @@ import (
 	"golang.org/x/image/font/gofont/gobold"
 	sfntref "golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+
+	"hangpack/testdata/proof"
 	"hangpack/testdata/published"
 )
 
-// TestPublished holds paper, codes and the height of figures to what is printed
-// of them in testdata/published, whose files name their sources.
-func TestPublished(t *testing.T) {
-	for file, work := range map[string]func(published.Row) map[string]float64{
-		"paper.csv": paperOf, "codes.csv": codesOf(t),
-		"legibility.csv": func(published.Row) map[string]float64 {
-			return map[string]float64{"preferred": capitalOf(t, digits(dollyDigit))}
-		},
-	} {
-		published.Held(t, "../testdata/published/"+file, work)
+// TestChecked writes testdata/checked/paper.md.
+func TestChecked(t *testing.T) {
+	printed := func(file string, work func(published.Row) map[string]float64) func(t *testing.T) (int, float64) {
+		return func(t *testing.T) (int, float64) { return published.Held(t, "../testdata/published/"+file, work) }
 	}
+	proof.Page(t, "../testdata/checked/paper.md", "Paper, and what it was checked against", []proof.Check{
+		{Figure: "sizes of paper, points in a millimetre", Against: "printed sizes: testdata/published/paper.csv", Unit: "of half a last digit", Run: printed("paper.csv", paperOf)},
+		{Figure: "modules and bytes of codes, quiet zone", Against: "printed capacities: testdata/published/codes.csv", Unit: "of half a last digit", Run: printed("codes.csv", codesOf(t))},
+		{Figure: "height of figures that are read from afar", Against: "printed heights: testdata/published/legibility.csv", Unit: "of half a last digit",
+			Run: printed("legibility.csv", func(published.Row) map[string]float64 {
+				return map[string]float64{"preferred": capitalOf(t, digits(dollyDigit))}
+			})},
+		{Figure: "widths of texts", Against: "golang.org/x/image, which reads the font's glyphs, and the widths that the PDF carries", Unit: "thousandths of an em", Run: widthsAsReadersSetThem},
+	})
 }
 
 func paperOf(r published.Row) map[string]float64 {

@@ -1,10 +1,13 @@
 package paperwork
 
 import (
+	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 
+	"hangpack/layouts"
 	"hangpack/paperwork/job"
 )
 
@@ -61,5 +64,36 @@ func BenchmarkPack(b *testing.B) {
 		if _, err := j.Draw(); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// BenchmarkPages draws the stacks' sheets of the arena example again and again, to
+// packs of about 60, 600 and 3,000 pages: time and memory for each page.
+func BenchmarkPages(b *testing.B) {
+	j := arena(b)
+	var once []layouts.Sheet
+	for _, h := range j.stacks {
+		for _, s := range h.sheets() {
+			once = append(once, s.Sheet)
+		}
+	}
+	for _, times := range []int{1, 11, 56} {
+		pack, err := j.packOf(slices.Repeat(once, times))
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(fmt.Sprint(times), func(b *testing.B) {
+			pages := 0
+			b.ReportAllocs()
+			for b.Loop() {
+				paper, err := layouts.Draw(pack)
+				if err != nil {
+					b.Fatal(err)
+				}
+				pages = paper.Pages
+			}
+			b.ReportMetric(float64(pages), "pages")
+			b.ReportMetric(float64(b.Elapsed().Microseconds())/1000/float64(b.N*pages), "ms/page")
+		})
 	}
 }
