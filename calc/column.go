@@ -95,11 +95,7 @@ func (s Stack) Corners(poses []Pose) [][4]Vec {
 
 // Lowest returns the height z of the lowest of some corners, in metres.
 func Lowest(corners [4]Vec) float64 {
-	low := math.Inf(1)
-	for _, c := range corners {
-		low = math.Min(low, c.Z)
-	}
-	return low
+	return min(corners[0].Z, corners[1].Z, corners[2].Z, corners[3].Z)
 }
 
 // hang adds a cabinet, with what is tied to it, where it hangs.

@@ -61,7 +61,7 @@ func (s Stack) Joints(poses []Pose) []Joint {
 
 // Arm returns the arm of joint k, counted from 0, in metres: the smaller link arm
 // of its two bodies.
-func (s Stack) Arm(k int) float64 { return math.Min(s.armAbove(k), s.Cabinets[k].LinkArm) }
+func (s Stack) Arm(k int) float64 { return min(s.armAbove(k), s.Cabinets[k].LinkArm) }
 
 // armAbove returns the link arm of the body above joint k, counted from 0.
 func (s Stack) armAbove(k int) float64 {

@@ -72,7 +72,7 @@ func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
 			if at < 0 {
 				checks = append(checks, c)
-			} else if c.worse(checks[at]) {
+			} else if c.worse(&checks[at]) {
 				checks[at] = c
 			}
 		}
@@ -82,7 +82,7 @@ func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 
 // worse reports whether a check of a kind of part says more than another one: a
 // higher use, or where neither has a limit a higher load.
-func (c aloneCheck) worse(old aloneCheck) bool {
+func (c *aloneCheck) worse(old *aloneCheck) bool {
 	switch {
 	case c.limit > 0 && old.limit > 0:
 		return c.load/c.limit > old.load/old.limit+within
@@ -92,28 +92,39 @@ func (c aloneCheck) worse(old aloneCheck) bool {
 	return c.limit > 0
 }
 
-// aloneParts are hoist, pick hole, bar, and every joint's pins.
+// aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
+// most.
 func (h *hung) aloneParts(i int) []aloneCheck {
 	s := h.swung[i]
 	all := h.onHook(s.centre.Mass)
-	checks := make([]aloneCheck, 0, 3+2*len(s.joints))
-	checks = append(checks,
-		aloneCheck{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.onHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
-		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
-		h.aloneGear("bar", i, all, h.Bar.Rating))
-	for k, j := range s.joints {
-		rated, c := h.ratings(k), &h.Cabinets[k]
-		if rated == nil {
-			rated = &job.PinRatings{}
+	hinge, link := h.alonePins("hinge pin", i, 0), h.alonePins("link pin", i, 0)
+	for k := 1; k < len(s.joints); k++ {
+		if c := h.alonePins("hinge pin", i, k); c.worse(&hinge) {
+			hinge = c
 		}
-		checks = append(checks, h.alonePins("hinge pin", i, k, j.Hinge(), c.HingePins, rated.Hinge), h.alonePins("link pin", i, k, j.Link, c.LinkPins, rated.Link))
+		if c := h.alonePins("link pin", i, k); c.worse(&link) {
+			link = c
+		}
 	}
-	return checks
+	return []aloneCheck{
+		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.onHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
+		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
+		h.aloneGear("bar", i, all, h.Bar.Rating),
+		hinge, link,
+	}
 }
 
-// alonePins holds the pins that share the force of joint k, counted from 0, in
-// newtons, against the rating of one.
-func (h *hung) alonePins(part string, i, k int, force float64, pins int, rating float64) aloneCheck {
+// alonePins holds the pins of a kind that share the force of joint k, counted from 0,
+// against the rating of one.
+func (h *hung) alonePins(part string, i, k int) aloneCheck {
+	j, cabinet, rated := &h.swung[i].joints[k], &h.Cabinets[k], h.ratings(k)
+	if rated == nil {
+		rated = &job.PinRatings{}
+	}
+	force, pins, rating := j.Link, cabinet.LinkPins, rated.Link
+	if part == "hinge pin" {
+		force, pins, rating = j.Hinge(), cabinet.HingePins, rated.Hinge
+	}
 	c := h.aloneGear(part, i, h.alonePin(force, pins), rating)
 	c.joint, c.force, c.pins = k, force, pins
 	return c

@@ -202,7 +202,7 @@ func (s *state) highestPick() float64 {
 func (s *state) lowest() float64 {
 	low := math.Inf(1)
 	for _, c := range s.corners {
-		low = math.Min(low, calc.Lowest(c))
+		low = min(low, calc.Lowest(c))
 	}
 	return low
 }

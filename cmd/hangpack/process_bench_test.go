@@ -13,7 +13,7 @@ import (
 // built builds a program of the project.
 func built(b *testing.B, dir string) string {
 	b.Helper()
-	program := filepath.Join(b.TempDir(), filepath.Base(dir))
+	program := filepath.Join(b.TempDir(), "program")
 	if out, err := exec.Command("go", "build", "-o", program, dir).CombinedOutput(); err != nil {
 		b.Fatalf("%v: %s", err, out)
 	}
