@@ -161,3 +161,12 @@ func TestBackRoom(t *testing.T) {
 	// A gap as large as the upper one is deep leaves half a right angle.
 	assert.InDelta(t, 45*deg, BackRoom(Wedge{5, 5, 2}, Wedge{3, 3, 7}, 7), 1e-12)
 }
+
+// Whichever corner is lowest, its height is the lowest.
+func TestLowestOfEachCorner(t *testing.T) {
+	for i := range 4 {
+		corners := [4]Vec{{0, 3}, {1, 4}, {2, 5}, {3, 6}}
+		corners[i].Z = -7
+		assert.Equal(t, -7.0, Lowest(corners), "corner %d", i)
+	}
+}
