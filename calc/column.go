@@ -123,10 +123,6 @@ func (s Stack) CentreInBar() Weight {
 	return Weight{c.Mass, Offset{Behind: -c.At.X, Below: -c.At.Z}}
 }
 
-// Centre returns the same mass and its centre of gravity in the world, with the bar
-// tilted by tilt radians.
-func (s Stack) Centre(tilt float64) Load { return s.CentreInBar().Turned(tilt) }
-
 // BackRoom returns how far a joint can open before the backs of its two
 // cabinets meet, in radians: the room that the wedge of the upper cabinet's
 // bottom and of the lower one's top leave, and the gap between front edges

@@ -56,24 +56,14 @@ type Load struct {
 	At   Vec
 }
 
-// Centre returns the sum of loads and the place of their centre of gravity.
+// moments are sums of masses in kg, and of masses times where they are in the world.
 //
 //	X = Σ m x / Σ m, and Z the same way
 //
-// The loads' masses must add up to more than nothing; with none, the centre is
-// the origin.
+// is the centre of gravity of them all; with no mass it is the origin.
 //
 // Source: Baker and Haynes, Engineering Statics: Open and Interactive,
 // chapter 7, centre of gravity of a set of weights.
-func Centre(loads []Load) Load {
-	var all moments
-	for _, l := range loads {
-		all.add(l.Mass, l.At)
-	}
-	return all.centre()
-}
-
-// moments are sums of masses, and of masses times where they are.
 type moments struct{ m, mx, mz float64 }
 
 func (s *moments) add(mass float64, at Vec) {

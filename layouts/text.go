@@ -77,12 +77,10 @@ func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
 		if line != "" {
 			word, units = line+" "+word, used+blank+units
 		}
-		for units > most {
-			n := c.fitting(f, w, word)
-			if n == len(word) {
-				break
+		if units > most {
+			for n := c.fitting(f, w, word); n < len(word); n = c.fitting(f, w, word) {
+				lines, word = append(lines, word[:n]), word[n:]
 			}
-			lines, word = append(lines, word[:n]), word[n:]
 			units = c.units(of, word)
 		}
 		line, used = word, units

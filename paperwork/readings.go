@@ -86,8 +86,7 @@ func (h *hung) moved(s *state) float64 {
 // setSum is the sum of the splays of set k, counted from 0, in degrees: of every
 // joint from the one above its first cabinet.
 func (h *hung) setSum(k int) (deg float64) {
-	first := h.first(k)
-	for _, c := range h.Cabinets[first : first+h.Sets[k]] {
+	for _, c := range h.inSet(k) {
 		deg += c.Hole.Splay
 	}
 	return deg

@@ -52,12 +52,8 @@ type use struct {
 // rated holds a load against its limit, both in newtons with all factors in
 // them, and keeps the most used part of its kind.
 func (h *hung) rated(rule, part string, load, limit float64, says wording) {
-	i := h.useOfPart(part)
-	switch u := (use{part, load / limit, says}); {
-	case i < 0:
-		h.uses = append(h.uses, u)
-	case u.of > h.uses[i].of+within:
-		h.uses[i] = u
+	if u := (use{part, load / limit, says}); h.more(u.part, u.of) {
+		h.keepUse(u)
 	}
 	if load > limit+alike {
 		where, worked, most := says()
@@ -65,15 +61,23 @@ func (h *hung) rated(rule, part string, load, limit float64, says wording) {
 	}
 }
 
+// keepUse keeps a use in the place of the one of its part.
+func (h *hung) keepUse(u use) {
+	if i := h.useOfPart(u.part); i >= 0 {
+		h.uses[i] = u
+		return
+	}
+	h.uses = append(h.uses, u)
+}
+
 func (h *hung) useOfPart(part string) int {
 	return slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
 }
 
-// matters reports whether rated would keep a load or hold for it. Asked before a
-// wording is made for each of many pins.
-func (h *hung) matters(part string, load, limit float64) bool {
+// more reports whether a use is more than what is kept of its part.
+func (h *hung) more(part string, of float64) bool {
 	i := h.useOfPart(part)
-	return i < 0 || load/limit > h.uses[i].of+within || load > limit+alike
+	return i < 0 || of > h.uses[i].of+within
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.

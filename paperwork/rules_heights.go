@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/calc"
+	"hangpack/paperwork/job"
 )
 
 // checkHeadroom: at trim, and at the roll-in after each lift, low hook +
@@ -34,8 +35,7 @@ func (h *hung) rollIn(k int) float64 {
 // stands on its dolly.
 func (h *hung) onDolly(set int) float64 {
 	height := h.Floor + h.Dolly.DeckHeight
-	first := h.first(set)
-	for _, c := range h.Cabinets[first : first+h.Sets[set]] {
+	for _, c := range h.inSet(set) {
 		height += c.HingePitch
 	}
 	return height
@@ -103,11 +103,16 @@ func (h *hung) lowestHook(i int) float64 {
 	return h.onDolly(0) - h.hole(i).Below + h.Picks[i].Below.Length
 }
 
-// set returns the cabinets of a set, counted from 0.
-func (h *hung) set(k int) (cabinets []placed) {
+// inSet returns the cabinets of a set, counted from 0.
+func (h *hung) inSet(k int) []job.Placed {
 	first := h.first(k)
-	for n := range h.Sets[k] {
-		cabinets = append(cabinets, placed{h.Cabinets[first+n], first + n + 1})
+	return h.Cabinets[first : first+h.Sets[k]]
+}
+
+// set returns the same with their numbers.
+func (h *hung) set(k int) (cabinets []placed) {
+	for n, c := range h.inSet(k) {
+		cabinets = append(cabinets, placed{c, h.first(k) + n + 1})
 	}
 	return cabinets
 }

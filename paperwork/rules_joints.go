@@ -21,7 +21,8 @@ func (h *hung) checkPins(s *state) {
 
 func (h *hung) checkPin(rule, part string, s *state, k int, force float64, pins int, rating float64) {
 	load, limit := h.pinLoad(force, pins), rating*h.job.Practice.GearUse
-	if h.matters(part, load, limit) {
+	// Asked first, since there are many pins and a wording of each would be made.
+	if h.more(part, load/limit) || load > limit+alike {
 		h.rated(rule, part, load, limit, func() (string, string, string) {
 			return where(s.where, joint(k)), h.pinSum(force, pins), h.pinLimit(rating)
 		})

@@ -18,21 +18,26 @@ type measure struct {
 
 // measured keeps the closest of a kind of measure.
 func (h *hung) measured(of string, spare float64, says wording) {
-	i := h.measureOf(of)
-	switch m := (measure{of, spare, says}); {
-	case i < 0:
-		h.measures = append(h.measures, m)
-	case spare < h.measures[i].spare-within:
-		h.measures[i] = m
+	if h.closer(of, spare) {
+		h.keepMeasure(measure{of, spare, says})
 	}
+}
+
+// keepMeasure keeps a measure in the place of the one of its kind.
+func (h *hung) keepMeasure(m measure) {
+	if i := h.measureOf(m.of); i >= 0 {
+		h.measures[i] = m
+		return
+	}
+	h.measures = append(h.measures, m)
 }
 
 func (h *hung) measureOf(of string) int {
 	return slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
 }
 
-// closer reports whether measured would keep a measure. Asked before a wording is
-// made for each of many joints.
+// closer reports whether a measure is closer to its limit than what is kept of its
+// kind.
 func (h *hung) closer(of string, spare float64) bool {
 	i := h.measureOf(of)
 	return i < 0 || spare < h.measures[i].spare-within

@@ -103,20 +103,16 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 
 func (h *hung) takeUses(uses []use, said string) {
 	for _, u := range uses {
-		u.says = u.says.so(said)
-		i := slices.IndexFunc(h.uses, func(old use) bool { return old.part == u.part })
-		if u.of > h.uses[i].of+within {
-			h.uses[i] = u
+		if h.more(u.part, u.of) {
+			h.keepUse(use{u.part, u.of, u.says.so(said)})
 		}
 	}
 }
 
 func (h *hung) takeMeasures(measures []measure, said string) {
 	for _, m := range measures {
-		m.says = m.says.so(said)
-		i := slices.IndexFunc(h.measures, func(old measure) bool { return old.of == m.of })
-		if m.spare < h.measures[i].spare-within {
-			h.measures[i] = m
+		if h.closer(m.of, m.spare) {
+			h.keepMeasure(measure{m.of, m.spare, m.says.so(said)})
 		}
 	}
 }
