@@ -24,8 +24,10 @@ func (all codes) modules(s string) (bitmap, error) {
 	return encode(s)
 }
 
-// ahead encodes texts in their order while the pages before them are drawn.
+// ahead encodes texts in their order while the pages before them are drawn. What goes
+// wrong with one is left to who draws it, and is told again then.
 func (all codes) ahead(texts []string) {
+	defer func() { recover() }()
 	for _, s := range texts {
 		all.modules(s)
 	}

@@ -5,6 +5,7 @@ import (
 	"math/rand"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -162,6 +163,21 @@ func TestCutKeepsHeadingsWithRows(t *testing.T) {
 	}
 	assert.Equal(t, []int{3, 3}, sizes)
 	assert.Len(t, cut(nil, 10), 1)
+}
+
+// panics is a sheet that a fault is in.
+type panics struct{}
+
+func (panics) pages(*canvas) []page { panic("planted") }
+
+// A fault in one of the sheets that are cut side by side is an error and not the end
+// of the process, and so is one in a code that is encoded ahead.
+func TestFaultsSideBySideAreErrors(t *testing.T) {
+	_, err := Draw(Pack{Sheets: []Sheet{DoNotFly{Code: Code{Text: "ONE"}}, panics{}, DoNotFly{Code: Code{Text: "TWO"}}}})
+	require.ErrorContains(t, err, "planted")
+	all := codes{"ONE": sync.OnceValues(func() (bitmap, error) { panic("planted") })}
+	all.ahead([]string{"ONE"})
+	assert.Panics(t, func() { all.modules("ONE") })
 }
 
 // A frame shows all of its drawing at the largest scale that it fits.

@@ -73,15 +73,15 @@ func Draw(p Pack) (Paper, error) {
 }
 
 // Lay cuts a pack into pages and numbers them. Its sheets are cut side by side.
-func Lay(p Pack) (*Laid, error) {
-	l := &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
+func Lay(p Pack) (l *Laid, err error) {
+	defer caught(&err)
+	l = &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
 	cut, faults := make([][]page, len(p.Sheets)), make([]error, len(p.Sheets))
 	onAllCores(len(p.Sheets)+1, func(i int) {
 		if i == len(p.Sheets) {
 			l.blank = drawn(p)
 			return
 		}
-		defer caught(&faults[i])
 		c := newCanvas(p)
 		cut[i] = p.Sheets[i].pages(c)
 		l.codes[i], faults[i] = c.wanted, c.err
