@@ -6,20 +6,14 @@ package main
 
 import (
 	"bufio"
-	"bytes"
-	"compress/zlib"
 	"encoding/binary"
-	"image"
-	"io"
 	"math"
 	"os"
 	"regexp"
 	"strconv"
 	"strings"
-	"unicode/utf16"
 
-	"github.com/makiuchi-d/gozxing"
-	"github.com/makiuchi-d/gozxing/qrcode"
+	"hangpack/testdata/readback"
 )
 
 const (
@@ -29,34 +23,24 @@ const (
 )
 
 var (
-	streams = regexp.MustCompile(`(?s)stream\n(.*?)\nendstream`)
 	// Codes come as one path of runs; a text may have line ends in it.
 	steps = regexp.MustCompile(`(?s)q [0-9. -]+ cm\n(?:[0-9]+ [0-9]+ [0-9]+ 1 re\n)+f Q\n|(?:q [0-9.]+ g )?BT [0-9. -]+ Td \((?:\\.|[^\\)])*\) Tj ET(?: Q)?\n|[^\n]*\n`)
 
-	font    = regexp.MustCompile(`^BT /F([0-9a-f]+) ` + number + ` Tf ET\n$`)
-	text    = regexp.MustCompile(`(?s)^(?:q ` + number + ` g )?BT ` + number + ` ` + number + ` Td \((.*)\) Tj ET(?: Q)?\n$`)
-	line    = regexp.MustCompile(`^` + number + ` ` + number + ` m ` + number + ` ` + number + ` l S\n$`)
-	rect    = regexp.MustCompile(`^` + number + ` ` + number + ` ` + number + ` ` + number + ` re ([SfB])\n$`)
-	width   = regexp.MustCompile(`^` + number + ` w\n$`)
-	grey    = regexp.MustCompile(`^` + number + ` g\n$`)
-	code    = regexp.MustCompile(`(?s)^q ` + number + ` 0 0 -[0-9.]+ ` + number + ` ` + number + ` cm\n((?:[0-9]+ [0-9]+ [0-9]+ 1 re\n)+)f Q\n$`)
-	run     = regexp.MustCompile(`([0-9]+) ([0-9]+) ([0-9]+) 1 re`)
-	unquote = strings.NewReplacer(`\\`, `\`, `\(`, `(`, `\)`, `)`, `\r`, "\r")
+	font  = regexp.MustCompile(`^BT /F([0-9a-f]+) ` + number + ` Tf ET\n$`)
+	text  = regexp.MustCompile(`(?s)^(?:q ` + number + ` g )?BT ` + number + ` ` + number + ` Td \((.*)\) Tj ET(?: Q)?\n$`)
+	line  = regexp.MustCompile(`^` + number + ` ` + number + ` m ` + number + ` ` + number + ` l S\n$`)
+	rect  = regexp.MustCompile(`^` + number + ` ` + number + ` ` + number + ` ` + number + ` re ([SfB])\n$`)
+	width = regexp.MustCompile(`^` + number + ` w\n$`)
+	grey  = regexp.MustCompile(`^` + number + ` g\n$`)
+	code  = regexp.MustCompile(`(?s)^q ` + number + ` 0 0 -[0-9.]+ ` + number + ` ` + number + ` cm\n` + readback.Runs + `\n$`)
 )
 
 func main() {
 	pdf, err := os.ReadFile(os.Args[1])
 	must(err)
 	out := &record{Writer: bufio.NewWriter(os.Stdout), bold: "?", ink: 0}
-	for _, m := range streams.FindAllSubmatch(pdf, -1) {
-		z, err := zlib.NewReader(bytes.NewReader(m[1]))
-		if err != nil {
-			continue
-		}
-		page, err := io.ReadAll(z)
-		if err == nil && bytes.Contains(page, []byte(" Tj ET")) {
-			out.page(string(page))
-		}
+	for _, page := range readback.Contents(pdf) {
+		out.page(page)
 	}
 	must(out.Flush())
 }
@@ -97,7 +81,7 @@ func (r *record) draw(s string) {
 		}
 		r.step('t')
 		r.numbers(x(m, 2), y(m, 3))
-		r.text(decoded(unquote.Replace(m[4])))
+		r.text(readback.Text(m[4]))
 	} else if m := line.FindStringSubmatch(s); m != nil {
 		r.step('l')
 		r.numbers(x(m, 1), y(m, 2), x(m, 3), y(m, 4))
@@ -114,7 +98,9 @@ func (r *record) draw(s string) {
 	} else if m := code.FindStringSubmatch(s); m != nil {
 		r.step('c')
 		r.numbers(num(m, 2), num(m, 3), num(m, 1))
-		r.text(read(m[4]))
+		says, err := readback.Code(m[4])
+		must(err)
+		r.text(says)
 	} else {
 		r.step('x')
 		r.text(strings.TrimSuffix(s, "\n"))
@@ -140,38 +126,4 @@ func (r *record) text(s string) {
 	must(binary.Write(r, binary.LittleEndian, uint32(len(s))))
 	_, err := r.WriteString(s)
 	must(err)
-}
-
-func decoded(raw string) string {
-	units := make([]uint16, len(raw)/2)
-	for i := range units {
-		units[i] = uint16(raw[2*i])<<8 | uint16(raw[2*i+1])
-	}
-	return string(utf16.Decode(units))
-}
-
-// read decodes a code from the runs it was drawn with.
-func read(runs string) string {
-	const dots = 4
-	side, all := 0, run.FindAllStringSubmatch(runs, -1)
-	at := func(m []string, i int) int { n, _ := strconv.Atoi(m[i]); return n }
-	for _, m := range all {
-		side = max(side, (at(m, 2)+5)*dots)
-	}
-	img := image.NewGray(image.Rect(0, 0, side, side))
-	for i := range img.Pix {
-		img.Pix[i] = 255
-	}
-	for _, m := range all {
-		for dx := range at(m, 3) * dots {
-			for dy := range dots {
-				img.Pix[(at(m, 2)*dots+dy)*img.Stride+at(m, 1)*dots+dx] = 0
-			}
-		}
-	}
-	bits, err := gozxing.NewBinaryBitmapFromImage(img)
-	must(err)
-	result, err := qrcode.NewQRCodeReader().Decode(bits, map[gozxing.DecodeHintType]any{gozxing.DecodeHintType_PURE_BARCODE: true})
-	must(err)
-	return result.GetText()
 }
