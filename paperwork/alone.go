@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // An aloneCheck is one part that would have to hold the whole stack with the
@@ -143,11 +144,11 @@ func (h *hung) alonePin(force float64, pins int) float64 {
 
 // alonePinSum writes it: '9.0 kN x 60 % x 1.05 = 5.7 kN'.
 func (h *hung) alonePinSum(force float64, pins int) string {
-	of := h.unit().force(force)
+	of := h.unit().Force(force)
 	if pins > 1 {
-		of += " x " + share(h.job.Practice.SideShare)
+		of += " x " + say.Share(h.job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, trimmed(1+h.job.Practice.MassTolerance), h.unit().force(h.alonePin(force, pins)))
+	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.job.Practice.MassTolerance), h.unit().Force(h.alonePin(force, pins)))
 }
 
 // cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
@@ -176,7 +177,7 @@ func (h *hung) cautionSwung(i int, found func(rule, where, format string, args .
 		f.of, f.by = "balance", -lever
 	}
 	if k, force := pushedAlone([]*hung{h}, i, false); k >= 0 {
-		f := found("one_hoist_gear", where(joint(k), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().force(force))
+		f := found("one_hoist_gear", where(joint(k), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().Force(force))
 		f.of, f.by = "push", -force
 	}
 }

@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/say"
 )
 
 // aloneRow is a row of the table of one hoist alone: front, its use, rear, its use.
@@ -42,7 +44,7 @@ func TestForbiddenPushFirst(t *testing.T) {
 	require.Less(t, joints[0].Link, joints[2].Link)
 	require.Less(t, joints[2].Link, -alike)
 	assert.True(t, h.mayPush(0) && !h.mayPush(2))
-	assert.Equal(t, "joint 3: "+h.unit().force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
+	assert.Equal(t, "joint 3: "+h.unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
 }
 
 // TestTwoFindingsAtOnePlace: of two findings of one rule at one joint neither takes
@@ -65,9 +67,9 @@ func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
 	h := open(t, yaml).stacks[1]
 	least, most := h.over(func(v *hung) float64 { return -v.swung[0].tilt })
-	require.Greater(t, degrees(most-least), 1.0)
-	for limit, past := range map[float64]bool{degrees(least) - 0.5: true, degrees(most) - 0.1: true, degrees(most) + 0.1: false} {
-		with := strings.Replace(yaml, "up: 60 deg", "up: "+fixed(limit, 2)+" deg", 1)
+	require.Greater(t, say.Degrees(most-least), 1.0)
+	for limit, past := range map[float64]bool{say.Degrees(least) - 0.5: true, say.Degrees(most) - 0.1: true, say.Degrees(most) + 0.1: false} {
+		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)
 		assert.Equal(t, past, strings.Contains(aloneRow(open(t, with).stacks[1], "cabinet 1 looks")[0], "PAST its limit"), "%g°", limit)
 	}
 	assert.Contains(t, strings.Join(aloneRow(h, "hinge pin"), " ")+strings.Join(aloneRow(h, "link pin"), " "), "if the centre of gravity that is not known lies")
@@ -89,6 +91,6 @@ func TestChangedAtALift(t *testing.T) {
 	text, err := c.Report()
 	require.NoError(t, err)
 	flat := strings.Join(strings.Fields(text), " ")
-	assert.Contains(t, flat, "SL-front: at the most, at a lift, design "+units{}.load(p.FromMost)+", now "+units{}.load(p.ToMost))
+	assert.Contains(t, flat, "SL-front: at the most, at a lift, design "+say.Units{}.Load(p.FromMost)+", now "+say.Units{}.Load(p.ToMost))
 	assert.Contains(t, flat, "Ask the venue again, before it flies: point SL-front.")
 }

@@ -3,6 +3,7 @@ package paperwork
 import (
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 func hoist(h *job.Hoist) calc.Hoist {
@@ -23,7 +24,7 @@ func body(s *job.Stack, at third) calc.Stack {
 		b.Cabinets = append(b.Cabinets, calc.Cabinet{
 			Mass:            c.Mass,
 			CentreOfGravity: at.centre(c.Cabinet),
-			Splay:           radians(c.Hole.Splay),
+			Splay:           say.Radians(c.Hole.Splay),
 			HingePitch:      c.HingePitch,
 			LinkArm:         c.LinkArm,
 			Corners:         calc.Outline(c.Depth, c.FrontHeight, c.BackHeight, c.HingeBehindFront, c.HingeBelowTop),

@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // The calculation sheet is redone here as a checker would with a pencil: the
@@ -48,7 +49,7 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 			paper := textOf(pages, h.ID+" CALCULATION")
 			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
 				for _, s := range steps {
-					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is+after(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
+					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is+say.After(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
 					worst = math.Max(worst, redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s))
 					cases++
 				}
@@ -137,11 +138,11 @@ func (p pencilSum) eval(t *testing.T, e ast.Expr, put []float64) float64 {
 		x := p.eval(t, e.Args[0], put)
 		switch e.Fun.(*ast.Ident).Name {
 		case "sin":
-			return math.Sin(radians(x))
+			return math.Sin(say.Radians(x))
 		case "cos":
-			return math.Cos(radians(x))
+			return math.Cos(say.Radians(x))
 		case "atan":
-			return degrees(math.Atan(x))
+			return say.Degrees(math.Atan(x))
 		case "sqrt":
 			return math.Sqrt(x)
 		}
@@ -180,7 +181,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable(h.parts())
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
-			if h.unit().imperial {
+			if h.unit().Imperial {
 				perMoment, half = 1, 0.05
 			}
 			mass, behind, below := 0.0, 0.0, 0.0
@@ -211,12 +212,12 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 func hingesFollow(t *testing.T, what string, h *hung, table layouts.Table) {
 	t.Helper()
 	scale := 1000.0
-	if h.unit().imperial {
+	if h.unit().Imperial {
 		scale = 1 / 0.0254
 	}
 	for k := 1; k < len(h.Cabinets); k++ {
 		above, row := cabinetRow(table, k), cabinetRow(table, k+1)
-		turned := radians(number(above[2]))
+		turned := say.Radians(number(above[2]))
 		assert.InDelta(t, number(above[3])+scale*h.Cabinets[k-1].HingePitch*math.Sin(turned), number(row[3]), 0.3, "%s: cabinet %d", what, k+1)
 		assert.InDelta(t, number(above[4])+scale*h.Cabinets[k-1].HingePitch*math.Cos(turned), number(row[4]), 0.3, "%s: cabinet %d", what, k+1)
 		assert.InDelta(t, number(above[2])+h.Cabinets[k].Hole.Splay, number(row[2]), 0.011, "%s: cabinet %d", what, k+1)

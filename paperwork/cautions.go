@@ -7,6 +7,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // cautionAll gathers what the crew or the venue must know and what does not
@@ -28,7 +29,7 @@ func (h *hung) cautionAim() {
 	got := h.finished.poses[0].Aim
 	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
 		h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
-			aim(got), aim(h.Aim), angle(off), trimmed(degrees(h.job.Practice.AimTolerance))).by = off
+			say.Aim(got), say.Aim(h.Aim), say.Angle(off), say.Trimmed(say.Degrees(h.job.Practice.AimTolerance))).by = off
 	}
 }
 
@@ -47,7 +48,7 @@ func (h *hung) cautionLinks() {
 			}
 		}
 		if at != "" {
-			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().force(worst)).by = -worst
+			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().Force(worst)).by = -worst
 		}
 	}
 }
@@ -75,7 +76,7 @@ func (h *hung) cautionLiftTilt() {
 	}
 	if worst != nil {
 		h.caution("lift_tilt", worst.where, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			aim(worst.tilt), trimmed(degrees(h.job.Practice.LiftTilt))).by = most
+			say.Aim(worst.tilt), say.Trimmed(say.Degrees(h.job.Practice.LiftTilt))).by = most
 	}
 }
 
@@ -132,9 +133,9 @@ func (h *hung) cautionBacks() {
 		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
-		if radians(lower.Hole.Splay) > room+radians(backsSpare)+within {
+		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+within {
 			h.caution("backs_meet", joint(k), "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
-				splay(lower.Hole.Splay), fixed(math.Floor(degrees(room)*10)/10, 1))
+				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
 	}
 }
@@ -148,7 +149,7 @@ func (h *hung) cautionArms() {
 	for k, c := range h.Cabinets {
 		if math.Abs(above-c.LinkArm) > armsDiffer+within {
 			h.caution("mixed_arms", joint(k), "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
-				h.unit().fine(above), name, h.unit().fine(c.LinkArm), c.Key)
+				h.unit().Fine(above), name, h.unit().Fine(c.LinkArm), c.Key)
 		}
 		above, name = c.LinkArm, c.Key
 	}

@@ -3,6 +3,8 @@ package paperwork
 import (
 	"fmt"
 	"math"
+
+	"hangpack/paperwork/say"
 )
 
 // A pointAt is where a point is and what it carries.
@@ -75,23 +77,11 @@ func (c *Changes) comparePoints() {
 	}
 }
 
-// differenceOf writes by how much a load grew or fell.
-func (u units) differenceOf(from, to float64) string {
-	switch d := to - from; {
-	case u.load(max(d, -d)) == u.load(0):
-		return "no change"
-	case d > 0:
-		return u.load(d) + " more"
-	default:
-		return u.load(-d) + " less"
-	}
-}
-
 // mostWords say what a point carries at the most, where that is more than finished
 // in either revision: while it is being built, or with an unknown centre of gravity.
-func (u units) mostWords(p PointChange) string {
+func mostWords(u say.Units, p PointChange) string {
 	if p.FromMost <= p.From+loadDust && p.ToMost <= p.To+loadDust {
 		return ""
 	}
-	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.load(p.FromMost), u.load(p.ToMost), u.differenceOf(p.FromMost, p.ToMost))
+	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.Load(p.FromMost), u.Load(p.ToMost), u.Difference(p.FromMost, p.ToMost))
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"hangpack/paperwork/say"
 )
 
 // Report writes the changes for a person at a terminal, at most 100 columns; the
@@ -141,8 +143,8 @@ func (c Changes) reportPoints(b *strings.Builder) {
 		if p.Moved {
 			moved = "; MOVED"
 		}
-		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.load(p.FromStatic), u.load(p.ToStatic), u.load(p.From), u.load(p.To), u.differenceOf(p.From, p.To), moved)
-		if most := u.mostWords(p); most != "" {
+		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), moved)
+		if most := mostWords(u, p); most != "" {
 			writeUnder(b, p.ID+": "+most)
 		}
 	}
@@ -188,5 +190,5 @@ func (c Changes) closing() string {
 	if c.Move == 1 {
 		verb = "moves"
 	}
-	return fmt.Sprintf("%s %s (%s), %d stay", count(c.Move, "joint"), verb, count(c.pins(), "pin"), c.Stay)
+	return fmt.Sprintf("%s %s (%s), %d stay", say.Count(c.Move, "joint"), verb, say.Count(c.pins(), "pin"), c.Stay)
 }

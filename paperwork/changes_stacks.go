@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // compareStacks compares a stack that both revisions have.
@@ -81,13 +82,13 @@ func partsOf(was, h *hung) (all []difference) {
 
 // placeWords write where a stack's bar stands in plan, and its pan.
 func (h *hung) placeWords() string {
-	words := h.unit().across(h.StageLeft) + ", " + h.unit().upDown(h.Downstage)
+	words := h.unit().Across(h.StageLeft) + ", " + h.unit().UpDown(h.Downstage)
 	if h.Pan != 0 {
 		way := "left"
 		if h.Pan < 0 {
 			way = "right"
 		}
-		words += ", pan " + trimmed(math.Abs(degrees(h.Pan))) + "° stage " + way
+		words += ", pan " + say.Trimmed(math.Abs(say.Degrees(h.Pan))) + "° stage " + way
 	}
 	return words
 }
@@ -99,7 +100,7 @@ func (c *Changes) compareJobs() {
 		if j.Imperial {
 			units = "imperial"
 		}
-		return []string{j.Revision, j.Title, j.Venue, j.Date, given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
+		return []string{j.Revision, j.Title, j.Venue, j.Date, say.Given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
 	}
 	from, to := words(c.old.job), words(c.new.job)
 	for i, what := range strings.Split("revision,title,venue,date,datum,heights above,units,practice", ",") {
@@ -116,6 +117,6 @@ func practiceWords(p job.Practice) string {
 		held = "yes"
 	}
 	return fmt.Sprintf("tolerance %s, dynamic factor %s, hoists %s, gear %s, side share %s, least share %s, aim %s°, lift tilt %s°, clearance %s m, reserve %s m, readings %s kg, one must hold %s",
-		share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), share(p.LeastShare),
-		trimmed(degrees(p.AimTolerance)), trimmed(degrees(p.LiftTilt)), trimmed(p.Clearance), trimmed(p.LimitReserve), trimmed(p.ReadingFloor), held)
+		say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), say.Share(p.LeastShare),
+		say.Trimmed(say.Degrees(p.AimTolerance)), say.Trimmed(say.Degrees(p.LiftTilt)), say.Trimmed(p.Clearance), say.Trimmed(p.LimitReserve), say.Trimmed(p.ReadingFloor), held)
 }

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // Figures is all that is worked out of a job, as data, one object for
@@ -184,8 +185,8 @@ func (h *hung) figures() StackFigures {
 		ID: h.ID, Name: h.Name,
 		Held: h.held(), Holds: list(h.holds), Cautions: list(h.cautions),
 		Mass:      s.centre.Mass,
-		AimWanted: degrees(h.Aim), Aim: degrees(s.poses[0].Aim), Tilt: degrees(s.tilt),
-		LastAim:         degrees(s.poses[len(s.poses)-1].Aim),
+		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.poses[0].Aim), Tilt: say.Degrees(s.tilt),
+		LastAim:         say.Degrees(s.poses[len(s.poses)-1].Aim),
 		CentreOfGravity: Centre{h.centre.At.Behind, h.centre.At.Below},
 		Picks:           h.pickFigures(), Options: h.optionFigures(),
 		Lowest:   h.raise + s.lowest(),
@@ -213,7 +214,7 @@ func (h *hung) pickFigures() (picks []PickFigures) {
 func (h *hung) optionFigures() []OptionFigures {
 	options := []OptionFigures{}
 	for i, o := range h.options {
-		options = append(options, OptionFigures{h.label(i), degrees(o.aim)})
+		options = append(options, OptionFigures{h.label(i), say.Degrees(o.aim)})
 	}
 	return options
 }
@@ -223,7 +224,7 @@ func (h *hung) cabinetFigures() (cabinets []CabinetFigures) {
 		j := h.finished.joints[k]
 		cabinets = append(cabinets, CabinetFigures{
 			Number: k + 1, Type: c.Key, Set: h.setOf(k + 1),
-			Splay: c.Hole.Splay, Aim: degrees(h.finished.poses[k].Aim),
+			Splay: c.Hole.Splay, Aim: say.Degrees(h.finished.poses[k].Aim),
 			Lowest: h.raise + calc.Lowest(h.finished.corners[k]),
 			Hinge:  j.Hinge() / 1000, HingePull: j.HingePull / 1000, Link: j.Link / 1000,
 		})

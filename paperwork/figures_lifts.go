@@ -1,5 +1,7 @@
 package paperwork
 
+import "hangpack/paperwork/say"
+
 // HookFigures are what hangs from each hook in kg, front first, the rigging below
 // included: as worked out, and the least and the most over masses and, with two
 // picks, tilts within their tolerance, no closer to it than practice.reading_floor.
@@ -30,7 +32,7 @@ func (h *hung) liftFigures() []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.lifts {
 		f := LiftFigures{Set: k + 1, Cabinets: s.flown, Mass: s.centre.Mass, HookFigures: h.hookFigures(k),
-			Tilt: degrees(s.tilt), Aim: degrees(s.poses[0].Aim), Drop: s.drop(), SetSum: h.setSum(k), LastAim: degrees(s.lastAim())}
+			Tilt: say.Degrees(s.tilt), Aim: say.Degrees(s.poses[0].Aim), Drop: s.drop(), SetSum: h.setSum(k), LastAim: say.Degrees(s.lastAim())}
 		if h.Dolly != nil {
 			clear := h.rollIn(k)
 			f.PickClear = &clear

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // A kitItem is some pieces of gear that are alike: how many, where they go, and
@@ -81,14 +82,14 @@ func hoistKit(l *kitList, h *hung) {
 	for _, p := range h.Picks {
 		m := p.Hoist
 		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
-		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.unit().span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
+		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.unit().Span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
 	}
 }
 
 func riggingKit(l *kitList, h *hung) {
 	add := func(where string, r job.Rigging) {
 		if r.Mass > 0 || r.Length > 0 {
-			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.unit().fine(r.Length)), each: r.Mass})
+			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.unit().Fine(r.Length)), each: r.Mass})
 		}
 	}
 	for _, p := range h.Picks {
@@ -108,7 +109,7 @@ func extraKit(l *kitList, h *hung) {
 		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
 	}
 	if h.Secondary != nil {
-		l.add(h.ID, 1, kitItem{what: h.secondary(), weighs: notGiven})
+		l.add(h.ID, 1, kitItem{what: h.secondary(), weighs: say.NotGiven})
 	}
 }
 

@@ -147,14 +147,14 @@ func TestKitReadsBack(t *testing.T) {
 				}
 				if h.Dolly != nil {
 					kg += h.Dolly.Mass
-					assert.True(t, hasLine(lines, h.ID, "dolly "+letter(k), u.load(set), u.load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
+					assert.True(t, hasLine(lines, h.ID, "dolly "+letter(k), u.Load(set), u.Load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
 				}
 			}
 			for _, e := range h.Extras {
 				kg += e.Mass
 			}
 		}
-		assert.Contains(t, all, "All of it together: "+j.unit().load(kg), name)
+		assert.Contains(t, all, "All of it together: "+j.unit().Load(kg), name)
 	}
 }
 

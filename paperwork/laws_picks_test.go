@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"gopkg.in/yaml.v3"
+
+	"hangpack/paperwork/say"
 )
 
 // Laws of a stack that hangs in another way: cut after a lift, from another pick
@@ -153,7 +155,7 @@ func aloneIsOnePick(t *trial) {
 	}
 	t.cases++
 	of, one := fmt.Sprintf("%s alone: ", was.Points[k].ID), is.Figures.Stacks[0]
-	t.near(of+"tilt", one.Tilt, degrees(state.tilt))
+	t.near(of+"tilt", one.Tilt, say.Degrees(state.tilt))
 	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.drop())
 	t.near(of+"hook", one.Hooks[0], was.Alone[k])
 	t.near(of+"point", one.Points[0].Static*(1+t.job.Practice.MassTolerance), was.Points[k].Alone)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // Laws of jobs that stand elsewhere: in plan, in height, and in another size.
@@ -68,8 +69,8 @@ func panTurnsThePlan(t *trial) {
 	is := t.changed(func(n tree) {
 		for i, s := range n.at("stacks").items() {
 			pan := 360*t.Float64() - 180
-			turn[s.at("id").Value] = radians(pan) - t.stacks[i].Pan
-			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(radians(pan), "deg")))
+			turn[s.at("id").Value] = say.Radians(pan) - t.stacks[i].Pan
+			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(say.Radians(pan), "deg")))
 		}
 	})
 	t.alike(is, but{"stacks.points.stage_left_m": nil, "stacks.points.downstage_m": nil}.and(anotherJob))
@@ -185,7 +186,7 @@ func wantedAimTurnsAll(t *trial) {
 		return
 	}
 	t.cases++
-	turn := plus(degrees(off))
+	turn := plus(say.Degrees(off))
 	b := but{"aim_wanted_deg": turn, "aim_deg": turn, "tilt_deg": turn, "last_aim_deg": turn}
 	for _, key := range []string{"points", "picks", "lowest_m", "drop_m", "pick_clear_m", "hook_kg", "low_kg", "high_kg", "hinge_kn", "hinge_pull_kn", "link_kn"} {
 		b[key] = nil

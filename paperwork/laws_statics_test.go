@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // Laws of statics, on the figures of each stack. Weights and places are taken from
@@ -67,9 +68,9 @@ type aloft struct {
 
 func allAloft(h *hung, f StackFigures) (all []aloft) {
 	for i, l := range f.Lifts {
-		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
+		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, say.Radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
 	}
-	return append(all, aloft{f.ID, len(h.Cabinets), f.Mass, radians(f.Tilt), f.Aim, f.LastAim, f.HookFigures, nil})
+	return append(all, aloft{f.ID, len(h.Cabinets), f.Mass, say.Radians(f.Tilt), f.Aim, f.LastAim, f.HookFigures, nil})
 }
 
 // eachStack looks at every stack of the job.
@@ -161,15 +162,15 @@ func momentsBalance(t *trial) {
 // jointsCarryWhatHangs: along the joint, across it and about its hinge pin.
 func jointsCarryWhatHangs(t *trial) {
 	t.eachStack(func(h *hung, f StackFigures) {
-		n, pin, above := len(h.Cabinets), complex128(0), radians(f.Tilt)
+		n, pin, above := len(h.Cabinets), complex128(0), say.Radians(f.Tilt)
 		for k, c := range f.Cabinets {
 			t.cases++
-			of, turn := fmt.Sprintf("%s, joint %d: ", f.ID, k+1), above+radians(c.Splay)
-			below, mean, arm := together(weights(h.Stack, k+1, n, radians(f.Tilt))), (above+turn)/2, h.LinkArm
+			of, turn := fmt.Sprintf("%s, joint %d: ", f.ID, k+1), above+say.Radians(c.Splay)
+			below, mean, arm := together(weights(h.Stack, k+1, n, say.Radians(f.Tilt))), (above+turn)/2, h.LinkArm
 			if k > 0 {
 				arm = h.Cabinets[k-1].LinkArm
 			}
-			arm = math.Min(arm, h.Cabinets[k].LinkArm) * math.Cos(radians(c.Splay)/2)
+			arm = math.Min(arm, h.Cabinets[k].LinkArm) * math.Cos(say.Radians(c.Splay)/2)
 			kn := below.kg * newton / 1000
 			t.near(of+"hinge and link, along it", kn*math.Cos(mean), c.HingePull+c.Link)
 			t.near(of+"hinge", math.Hypot(c.HingePull, kn*math.Sin(mean)), c.Hinge)

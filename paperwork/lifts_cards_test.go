@@ -12,6 +12,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // The words of the cards against the job and its figures: which hole, which way
@@ -90,7 +91,7 @@ func TestEachDegreeMoves(t *testing.T) {
 			if kg < 0 {
 				from, to = to, from
 			}
-			assert.Contains(t, strings.Join(card.Notes, " "), fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().reading(math.Abs(kg)), from, to))
+			assert.Contains(t, strings.Join(card.Notes, " "), fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().Reading(math.Abs(kg)), from, to))
 			moves++
 		}
 	})
@@ -123,16 +124,16 @@ func TestCardsOfTheJob(t *testing.T) {
 			h.downCardOf(t, back, first, n)
 			if h.Dolly != nil && k < len(f.Lifts) {
 				clear := *f.Lifts[k].PickClear - f.Lifts[k].Drop
-				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().length(clear-h.Floor)+" above ")
+				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().Length(clear-h.Floor)+" above ")
 				if h.Floor != 0 {
-					assert.Contains(t, stepsOf(card), "above what dollies roll on (height "+h.unit().length(clear)+")")
+					assert.Contains(t, stepsOf(card), "above what dollies roll on (height "+h.unit().Length(clear)+")")
 				}
-				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.unit().length(*f.Lifts[k].PickClear))
+				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.unit().Length(*f.Lifts[k].PickClear))
 			}
 			first += n
 		}
 		high := math.Max(f.Points[0].PickHeight, f.Points[len(f.Points)-1].PickHeight)
-		assert.Contains(t, stepsOf(up.Cards[len(h.Sets)]), fmt.Sprintf("lowest corner %s, highest pick hole %s.", h.unit().length(f.Lowest), h.unit().length(high)))
+		assert.Contains(t, stepsOf(up.Cards[len(h.Sets)]), fmt.Sprintf("lowest corner %s, highest pick hole %s.", h.unit().Length(f.Lowest), h.unit().Length(high)))
 	})
 }
 
@@ -155,7 +156,7 @@ func (h *hung) firstCard(t *testing.T, c layouts.Card) {
 		if h.LoadCell == job.AboveHoist {
 			kg += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength
 		}
-		assert.Equal(t, h.unit().reading(kg), r.Is, "%s", r.Of)
+		assert.Equal(t, h.unit().Reading(kg), r.Is, "%s", r.Of)
 	}
 	if len(h.holes) == 2 {
 		assert.Equal(t, bar[0] >= 0 && bar[1] >= 0 && !h.barAbovePicks(), h.start != nil, "the bar hangs level where both hooks pull and it does not roll over")
@@ -198,7 +199,7 @@ func (h *hung) downCardOf(t *testing.T, c layouts.Card, first, n int) {
 	for _, r := range c.Reads {
 		counts[r.Of] = r.Is
 	}
-	assert.Equal(t, []string{count(links, "pin"), count(hinges, "pin")}, []string{counts["link pins in"], counts["hinge pins in"]})
+	assert.Equal(t, []string{say.Count(links, "pin"), say.Count(hinges, "pin")}, []string{counts["link pins in"], counts["hinge pins in"]})
 	steps := stepsOf(c)
 	if first > 1 {
 		_, release, _ := strings.Cut(steps, fmt.Sprintf("Joint above cabinet %d: hinge and link slack", first))
@@ -251,17 +252,17 @@ func TestAloneTable(t *testing.T) {
 				case "cabinet 1 looks":
 					tilt := solveTilt(h, i)
 					if !strings.Contains(says, "tips over") {
-						assert.True(t, strings.HasPrefix(says, aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.end(i), says)
+						assert.True(t, strings.HasPrefix(says, say.Aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.end(i), says)
 						past := h.Bar.TiltLimit != nil && (tilt > h.Bar.TiltLimit.Down || -tilt > h.Bar.TiltLimit.Up)
 						assert.Equal(t, past, strings.Contains(says, "PAST"), says)
 					}
 				case "roof point":
 					kg := (f.Mass + p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass) * (1 + h.job.Practice.MassTolerance)
-					assert.Equal(t, u.both(kg), says)
+					assert.Equal(t, u.Both(kg), says)
 				case "aim 3° off":
 					assert.Equal(t, p.Hoist.Speed == 0, strings.Contains(says, "not given"), says)
 					if p.Hoist.Speed > 0 {
-						assert.Contains(t, says, "alone at "+u.pace(p.Hoist.Speed))
+						assert.Contains(t, says, "alone at "+u.Pace(p.Hoist.Speed))
 					}
 				case "hoist":
 					kg := (f.Mass + p.Below.Mass) * (1 + h.job.Practice.MassTolerance)

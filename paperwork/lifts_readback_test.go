@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // cardsOf are the texts of the cards of a stack's sheet, read back from the pages:
@@ -77,8 +78,8 @@ func cellParts(h *hung, s StackFigures, k int) (parts []string) {
 		if m := h.Picks[n].Hoist; h.LoadCell == job.AboveHoist {
 			own = m.Mass + m.ChainMass*m.ChainLength
 		}
-		low, unit, _ := strings.Cut(u.reading(math.Max(hooks.Low[n], 0)+own), " ")
-		parts = append(parts, u.reading(kg+own)+" ", fmt.Sprintf("%s to %s", low, u.reading(hooks.High[n]+own)))
+		low, unit, _ := strings.Cut(u.Reading(math.Max(hooks.Low[n], 0)+own), " ")
+		parts = append(parts, u.Reading(kg+own)+" ", fmt.Sprintf("%s to %s", low, u.Reading(hooks.High[n]+own)))
 		if !strings.HasSuffix(parts[len(parts)-1], unit) {
 			panic(unit)
 		}
@@ -91,14 +92,14 @@ func liftParts(h *hung, s StackFigures, k int) []string {
 	parts, u := cellParts(h, s, k), h.unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)
-		parts = append(parts, aim(radians(s.Aim)), aim(radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))
-		return append(parts, unwrapped(u.length(s.Lowest))...)
+		parts = append(parts, say.Aim(say.Radians(s.Aim)), say.Aim(say.Radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))
+		return append(parts, unwrapped(u.Length(s.Lowest))...)
 	}
 	l := s.Lifts[k]
-	parts = append(parts, aim(radians(l.Aim)), aim(radians(l.LastAim)), fmt.Sprintf("%d of %d", l.Cabinets, len(s.Cabinets)), u.load(l.Mass))
+	parts = append(parts, say.Aim(say.Radians(l.Aim)), say.Aim(say.Radians(l.LastAim)), fmt.Sprintf("%d of %d", l.Cabinets, len(s.Cabinets)), u.Load(l.Mass))
 	if l.PickClear != nil {
-		parts = append(parts, unwrapped(u.length(*l.PickClear))...)
-		parts = append(parts, unwrapped(u.length(*l.PickClear-l.Drop-h.Floor))...)
+		parts = append(parts, unwrapped(u.Length(*l.PickClear))...)
+		parts = append(parts, unwrapped(u.Length(*l.PickClear-l.Drop-h.Floor))...)
 	}
 	return parts
 }

@@ -11,6 +11,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // What the cards of random stacks show and ask to read, against geometry and statics
@@ -102,7 +103,7 @@ func TestCardsSayWhichLift(t *testing.T) {
 			kg += cab.Mass
 		}
 		of := fmt.Sprintf("%d of %d cabinets", flown, len(h.Cabinets))
-		assert.Equal(t, []string{strings.TrimSuffix(of, map[bool]string{true: "s"}[len(h.Cabinets) == 1]), h.unit().load(kg) + " with bar"}, c.Says)
+		assert.Equal(t, []string{strings.TrimSuffix(of, map[bool]string{true: "s"}[len(h.Cabinets) == 1]), h.unit().Load(kg) + " with bar"}, c.Says)
 		if h.Dolly != nil {
 			assert.Equal(t, "dolly "+string("ABCDEFGHIJKLMNOPQRSTUVWXYZ"[k]), c.Which)
 		}
@@ -125,7 +126,7 @@ func TestCardsAimsToRead(t *testing.T) {
 			if between(deg) || between(deg-off) || between(deg+off) {
 				return
 			}
-			want = append(want, layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: aim(radians(deg)), May: aimWindow(deg-off, deg+off)})
+			want = append(want, layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(say.Radians(deg)), May: aimWindow(deg-off, deg+off)})
 		}
 		splays := 0.0
 		for _, cab := range h.Cabinets[1:flown] {
@@ -190,7 +191,7 @@ func TestBarToRead(t *testing.T) {
 				own = pick.Hoist.Mass + pick.Hoist.ChainMass*pick.Hoist.ChainLength
 			}
 			if h.start == nil {
-				assert.Equal(t, "at most "+h.unit().reading(pick.Below.Mass+own+p.ReadingFloor), card.Reads[i].May)
+				assert.Equal(t, "at most "+h.unit().Reading(pick.Below.Mass+own+p.ReadingFloor), card.Reads[i].May)
 				slack++
 				continue
 			}
@@ -202,12 +203,12 @@ func TestBarToRead(t *testing.T) {
 					low, high = math.Min(low, kg), math.Max(high, kg)
 				}
 			}
-			least, unit, _ := strings.Cut(h.unit().reading(math.Max(low, 0)+own), " ")
-			assert.Equal(t, least+" to "+h.unit().reading(high+own), card.Reads[i].May, unit)
+			least, unit, _ := strings.Cut(h.unit().Reading(math.Max(low, 0)+own), " ")
+			assert.Equal(t, least+" to "+h.unit().Reading(high+own), card.Reads[i].May, unit)
 			bars++
 		}
 		if h.start != nil {
-			assert.Contains(t, card.Says, h.unit().load(h.Bar.Mass+tied(h.Stack, 0, 0)))
+			assert.Contains(t, card.Says, h.unit().Load(h.Bar.Mass+tied(h.Stack, 0, 0)))
 			off := p.AimTolerance * 180 / math.Pi
 			assert.Equal(t, layouts.Read{Of: "bar", Is: "level", May: aimWindow(-off, off)}, card.Reads[2])
 			assert.Empty(t, card.View.Cabinets)

@@ -9,6 +9,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/say"
 )
 
 // unknownJob is the job of centres that nobody knows.
@@ -62,7 +64,7 @@ func unknownCentresAsJobs(t *testing.T) (cases int, worst float64) {
 		a := k.Figures.Stacks[0].Aim
 		least, largest = math.Min(least, a), math.Max(largest, a)
 	}
-	assert.Contains(t, words, fmt.Sprintf("between %s and %s", aim(radians(least)), aim(radians(largest))))
+	assert.Contains(t, words, fmt.Sprintf("between %s and %s", say.Aim(say.Radians(least)), say.Aim(say.Radians(largest))))
 	assert.Contains(t, words, "Not known: its centre of gravity")
 	assert.Contains(t, words, "Centre of gravity not known: wide-box")
 	return seen.cases, seen.worst
@@ -115,7 +117,7 @@ func TestUnknownCentresWorsen(t *testing.T) {
 	}
 	rear := j.Figures.Stacks[1].Points[1].Most.Static - j.Figures.Stacks[1].Points[1].Static + j.Figures.Stacks[1].Picks[1].Load
 	assert.Greater(t, rear, j.Figures.Stacks[1].Picks[1].Load+5)
-	assert.Contains(t, s.Says, units{}.addend(rear)+" x 1.05 x 1.25")
+	assert.Contains(t, s.Says, say.Units{}.Addend(rear)+" x 1.05 x 1.25")
 	assert.Contains(t, s.Says, "if the centre of gravity that is not known lies rear and low")
 }
 

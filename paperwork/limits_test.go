@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/say"
 )
 
 // TestOneNewtonHasNoSign: a link or a hinge is pulled or pushed from more than
@@ -36,7 +38,7 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 				assert.Equal(t, want.way, s.Prints, "%g N: %s", n, left)
 			}
 		}
-		assert.Equal(t, want.link, linkWords(units{}, n), "%g N", n)
+		assert.Equal(t, want.link, linkWords(say.Units{}, n), "%g N", n)
 		strict.checkLinks(strict.finished)
 		allowed.checkLinks(allowed.finished)
 		allowed.cautionLinks()

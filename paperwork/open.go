@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // Job is a job read and worked out.
@@ -51,4 +52,4 @@ func (j *Job) Held() bool {
 	return false
 }
 
-func (j *Job) unit() units { return units{j.job.Imperial} }
+func (j *Job) unit() say.Units { return say.Units{Imperial: j.job.Imperial} }

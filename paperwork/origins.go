@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // An entry is one gear entry that a stack is made of.
@@ -34,7 +35,7 @@ func (h *hung) gear() []entry {
 // looked up or weighed.
 func (e entry) openWords() string {
 	if e.Source == job.Estimate {
-		return "Estimated: the figures of " + e.kind + " " + e.key + after(", as of ", e.AsOf) + "; weigh it or ask its maker"
+		return "Estimated: the figures of " + e.kind + " " + e.key + say.After(", as of ", e.AsOf) + "; weigh it or ask its maker"
 	}
 	return "Not known: where the figures of " + e.kind + " " + e.key + " come from"
 }
@@ -51,5 +52,5 @@ func originWords(o job.Origin) string {
 	case "weighed":
 		from = "weighed"
 	}
-	return from + after(", as of ", o.AsOf)
+	return from + say.After(", as of ", o.AsOf)
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // Version is printed small on the cover.
@@ -133,7 +134,7 @@ func (h *hung) head() layouts.Head {
 	}
 	return layouts.Head{
 		ID: h.ID, Name: h.Name, Revision: h.job.Revision, Shape: string(h.Shape),
-		Says: fmt.Sprintf("%s · %s · %s", count(len(h.Cabinets), "cabinet"), h.unit().load(h.finished.centre.Mass), picks),
+		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.unit().Load(h.finished.centre.Mass), picks),
 	}
 }
 
@@ -171,7 +172,7 @@ func (j *Job) ShortSummary(out string, paper layouts.Paper) string {
 			held += h.verdictLine()
 		}
 	}
-	return fmt.Sprintf("%s; %s; %d not checked\n", j.wrote(out, paper), count(cautions, "caution"), len(j.unchecked())) + held
+	return fmt.Sprintf("%s; %s; %d not checked\n", j.wrote(out, paper), say.Count(cautions, "caution"), len(j.unchecked())) + held
 }
 
 // wrote says which file was written, and of which job.
@@ -196,9 +197,9 @@ func (j *Job) unchecked() (lines []string) {
 // pagesOf writes how many pages there are: '21 pages', '3 of 21 pages'.
 func pagesOf(p layouts.Paper) string {
 	if p.Pages == p.Of {
-		return count(p.Pages, "page")
+		return say.Count(p.Pages, "page")
 	}
-	return fmt.Sprintf("%d of %s", p.Pages, count(p.Of, "page"))
+	return fmt.Sprintf("%d of %s", p.Pages, say.Count(p.Of, "page"))
 }
 
 // unchecked writes what is not checked of a stack: of its gear under the gear's

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // The plan is read back: points and outlines as drawn, divided by the scale that
@@ -166,7 +167,7 @@ func tapeChecks(t *testing.T) (cases int, worst float64) {
 		pairs := map[string]bool{}
 		for _, c := range j.tapeChecks() {
 			a, b := at[c.From], at[c.To]
-			is := units{j.job.Imperial}.tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
+			is := say.Units{Imperial: j.job.Imperial}.Tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
 			assert.Equal(t, is, c.Is, "%s: %s to %s", name, c.From, c.To)
 			assert.Contains(t, paper, c.From+" to "+c.To+" "+is, name)
 			cases++

@@ -13,6 +13,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/say"
 )
 
 // pointsReadBack finds every point of the figures on the venue's table, its
@@ -20,28 +22,28 @@ import (
 func pointsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		paper, u := textOf(pages, "POINTS"), units{j.job.Imperial}
+		paper, u := textOf(pages, "POINTS"), say.Units{Imperial: j.job.Imperial}
 		for i, s := range j.Figures.Stacks {
 			for n, p := range s.Points {
 				cases++
 				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
-				assert.Contains(t, paper, " = "+u.part(p.Static)+" "+u.mass(), "%s: %s", name, p.ID)
+				assert.Contains(t, paper, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
 				hoist := j.stacks[i].Picks[n].Hoist
-				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), percent(p.HoistUse)), "%s: %s", name, p.ID)
+				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}
 			held := ""
 			if s.Held {
 				held = ", HELD"
 				assert.Contains(t, paper, s.ID+" HELD: DO NOT FLY. ", name)
 			}
-			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.stacks[i].Picks[0].Hoist.Key, given(j.stacks[i].Picks[0].Hoist.Class)), name)
+			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.stacks[i].Picks[0].Hoist.Key, say.Given(j.stacks[i].Picks[0].Hoist.Class)), name)
 			c := s.total()
 			assert.Contains(t, paper, strings.Join([]string{s.ID + held, pointsAndHoists(len(s.Points), len(s.Points)), onPaper(u, c)}, " "), name)
 		}
 		for _, o := range j.Figures.Others {
 			cases++
-			assert.Contains(t, paper, strings.Join([]string{o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.also(o.Static),
-				u.load(o.Design), u.also(o.Design), "no stack", o.What, "hook " + u.length(o.Height)}, " "), name)
+			assert.Contains(t, paper, strings.Join([]string{o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Also(o.Static),
+				u.Load(o.Design), u.Also(o.Design), "no stack", o.What, "hook " + u.Length(o.Height)}, " "), name)
 		}
 		assert.Contains(t, paper, onPaper(u, j.Figures.Total), name)
 	}
@@ -52,30 +54,30 @@ func atUse(j *Job) string {
 	if j.job.Practice.HoistUse == 1 {
 		return ""
 	}
-	return " at " + share(j.job.Practice.HoistUse)
+	return " at " + say.Share(j.job.Practice.HoistUse)
 }
 
-func onPaper(u units, c Carried) string {
-	return u.load(c.Static) + ", " + u.also(c.Static) + " " + u.load(c.Design) + ", " + u.also(c.Design)
+func onPaper(u say.Units, c Carried) string {
+	return u.Load(c.Static) + ", " + u.Also(c.Static) + " " + u.Load(c.Design) + ", " + u.Also(c.Design)
 }
 
 // pointOnPaper is a point as its row says it.
-func pointOnPaper(u units, p PointFigures, picks int) string {
+func pointOnPaper(u say.Units, p PointFigures, picks int) string {
 	known := func(m *float64) string {
 		if m == nil {
 			return "not given"
 		}
-		return u.length(*m)
+		return u.Length(*m)
 	}
 	alone := "one hoist"
 	if picks == 2 {
-		alone = u.load(p.Alone) + " " + u.also(p.Alone)
+		alone = u.Load(p.Alone) + " " + u.Also(p.Alone)
 	}
-	row := []string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.also(p.Static), u.load(p.Design), u.also(p.Design), alone}
+	row := []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Also(p.Static), u.Load(p.Design), u.Also(p.Design), alone}
 	if m := p.Most; m.Where != "" {
-		row = append(row, "AT "+strings.ToUpper(m.Where)+", more", u.load(m.Static), u.also(m.Static), u.load(m.Design), u.also(m.Design))
+		row = append(row, "AT "+strings.ToUpper(m.Where)+", more", u.Load(m.Static), u.Also(m.Static), u.Load(m.Design), u.Also(m.Design))
 	}
-	return strings.Join(append(row, "pick hole "+u.length(p.PickHeight), "low hook "+u.length(p.LowHook), "high hook "+known(p.HighHook), "chain needed "+known(p.ChainNeeded)), " ")
+	return strings.Join(append(row, "pick hole "+u.Length(p.PickHeight), "low hook "+u.Length(p.LowHook), "high hook "+known(p.HighHook), "chain needed "+known(p.ChainNeeded)), " ")
 }
 
 // TestPointFigures holds a point's figures to sums done by hand: 288 kg hang
@@ -125,11 +127,11 @@ func TestPointsAtALift(t *testing.T) {
 	assert.InDelta(t, (built.Static-52-26.4)*1.05/800, front.HoistUse, 1e-9, "the hoist is used most there too")
 	_, pages := paperOf(t, j)
 	u := j.unit()
-	static, design := u.load(built.Static), u.load(built.Design)
-	assert.Contains(t, textOf(pages, "POINTS"), strings.Join([]string{"AT LIFT 2, more", static, u.also(built.Static), design, u.also(built.Design)}, " "))
+	static, design := u.Load(built.Static), u.Load(built.Design)
+	assert.Contains(t, textOf(pages, "POINTS"), strings.Join([]string{"AT LIFT 2, more", static, u.Also(built.Static), design, u.Also(built.Design)}, " "))
 	assert.Contains(t, textOf(pages, "COVER"), "AT LIFT 2 "+static+" static, "+design+" design")
 	assert.Contains(t, textOf(pages, "SL PINS"), "MORE AT LIFT 2: "+static+" static, "+design+" design")
-	assert.Contains(t, textOf(pages, "SL CALCULATION"), "prints "+u.venue(built.Static))
+	assert.Contains(t, textOf(pages, "SL CALCULATION"), "prints "+u.Venue(built.Static))
 	assert.Regexp(t, `MORE AT LIFT 2: +`+static+` +`+design, j.PointsReport())
 }
 
@@ -228,10 +230,10 @@ func TestPointsReportFitsItsColumns(t *testing.T) {
 		for _, line := range strings.Split(report, "\n") {
 			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
 		}
-		u := units{j.job.Imperial}
+		u := say.Units{Imperial: j.job.Imperial}
 		for _, s := range j.Figures.Stacks {
 			for _, p := range s.Points {
-				for _, figure := range []string{p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), u.length(p.PickHeight), u.known(p.HighHook), percent(p.HoistUse)} {
+				for _, figure := range []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Length(p.PickHeight), u.Known(p.HighHook), say.Percent(p.HoistUse)} {
 					assert.Contains(t, report, figure)
 				}
 			}
@@ -257,7 +259,7 @@ func TestMoreThanItMayHold(t *testing.T) {
 // TestWays: a force of 1 N or less along a joint has no way.
 func TestWays(t *testing.T) {
 	for n, want := range map[float64]string{0: "none", 1: "none", -1: "none", 1.01: "0.01 kN pull", -1.01: "0.01 kN push", 2500: "2.50 kN pull"} {
-		assert.Equal(t, want, way(units{}, n), "%g N", n)
+		assert.Equal(t, want, way(say.Units{}, n), "%g N", n)
 	}
 }
 
@@ -268,8 +270,8 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 	half := open(t, edited(t, "practice: {", "practice: {gear_use: 50 %, "))
 	for k, c := range whole.Figures.Stacks[0].Cabinets {
 		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
-		assert.Equal(t, []string{percent(hinge), percent(link)}, whole.stacks[0].jointRow(k)[6:])
-		assert.Equal(t, []string{percent(2 * hinge), percent(2 * link)}, half.stacks[0].jointRow(k)[6:])
+		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, whole.stacks[0].jointRow(k)[6:])
+		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, half.stacks[0].jointRow(k)[6:])
 	}
 	for i, u := range half.stacks[0].uses {
 		if u.part == "hinge pin" || u.part == "link pin" {

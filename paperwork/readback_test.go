@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // The paper is read back here: what the texts and codes of a pack say must be
@@ -230,11 +231,11 @@ func inOrder(line string, parts []string) bool {
 }
 
 // expected is what the figures of a stack say, as it prints.
-func expected(u units, s StackFigures) map[string][]string {
+func expected(u say.Units, s StackFigures) map[string][]string {
 	want := map[string][]string{
-		"mass":    {"Below the hooks", u.load(s.Mass)},
-		"first":   {"Cabinet 1 reads", aim(radians(s.Aim)), "wanted " + aim(radians(s.AimWanted)), "bar " + aim(radians(s.Tilt))},
-		"lowest":  {"lowest " + u.length(s.Lowest)},
+		"mass":    {"Below the hooks", u.Load(s.Mass)},
+		"first":   {"Cabinet 1 reads", say.Aim(say.Radians(s.Aim)), "wanted " + say.Aim(say.Radians(s.AimWanted)), "bar " + say.Aim(say.Radians(s.Tilt))},
+		"lowest":  {"lowest " + u.Length(s.Lowest)},
 		"picking": {s.Picks[0].Hole.Text},
 	}
 	if n := len(s.Cabinets); n > 1 {
@@ -242,14 +243,14 @@ func expected(u units, s StackFigures) map[string][]string {
 		for _, c := range s.Cabinets[1:] {
 			bend += c.Splay
 		}
-		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), aim(radians(s.LastAim)), "difference " + angle(radians(bend))}
+		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), say.Aim(say.Radians(s.LastAim)), "difference " + say.Angle(say.Radians(bend))}
 	}
 	for _, c := range s.Cabinets {
-		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), aim(radians(c.Aim)), u.length(c.Lowest),
-			u.force(c.Hinge * 1000), way(u, c.HingePull*1000), way(u, c.Link*1000)}
+		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), say.Aim(say.Radians(c.Aim)), u.Length(c.Lowest),
+			u.Force(c.Hinge * 1000), way(u, c.HingePull*1000), way(u, c.Link*1000)}
 	}
 	for _, p := range s.Points {
-		want["carries "+p.ID] = []string{"Point " + p.ID, u.load(p.Static), "design " + u.load(p.Design)}
+		want["carries "+p.ID] = []string{"Point " + p.ID, u.Load(p.Static), "design " + u.Load(p.Design)}
 	}
 	return want
 }

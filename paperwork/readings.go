@@ -1,6 +1,10 @@
 package paperwork
 
-import "math"
+import (
+	"math"
+
+	"hangpack/paperwork/say"
+)
 
 // A reading is what hangs from one hoist's hook in kg, its rigging below
 // included, and the least and the most that it may be before the crew stops.
@@ -76,7 +80,7 @@ func (h *hung) tippedBy(s *state, off float64, i int) (kg float64, err error) {
 // moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *hung) moved(s *state) float64 {
-	kg, err := h.tippedBy(s, radians(1), 1)
+	kg, err := h.tippedBy(s, say.Radians(1), 1)
 	if err != nil {
 		return 0
 	}

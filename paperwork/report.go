@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"sort"
 	"strings"
+
+	"hangpack/paperwork/say"
 )
 
 // columns is how wide a report may be.
@@ -41,7 +43,7 @@ func (j *Job) reportOthers(b *strings.Builder) {
 		if i == 0 {
 			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
 		}
-		fmt.Fprintf(b, pointLine, o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design))
+		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
 	}
 	if len(j.Figures.Others) > 0 {
 		b.WriteString("\n")
@@ -54,8 +56,8 @@ const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
 // verdict is the last line: how many stacks, which are held, the roof's total.
 func (j *Job) verdict() string {
 	u, t := j.unit(), j.Figures.Total
-	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", count(len(j.stacks), "stack"), j.heldWords(),
-		u.load(t.Static), u.load(t.Design), after("; ", j.includesHeld()))
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.stacks), "stack"), j.heldWords(),
+		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.includesHeld()))
 }
 
 // heldWords says which stacks are held: '1 held: SR', 'none held'.
@@ -83,7 +85,7 @@ func (j *Job) includesHeld() string {
 	if n == 0 {
 		return ""
 	}
-	return "includes " + count(n, "held stack")
+	return "includes " + say.Count(n, "held stack")
 }
 
 func (h *hung) report(b *strings.Builder) {
@@ -103,10 +105,10 @@ func (h *hung) report(b *strings.Builder) {
 // verdict says what the calculation found of a stack.
 func (h *hung) verdict() string {
 	if h.held() {
-		return "DO NOT FLY: " + count(len(h.holds), "hold")
+		return "DO NOT FLY: " + say.Count(len(h.holds), "hold")
 	}
 	cautions, unchecked := h.counts()
-	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", count(cautions, "caution"), unchecked)
+	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", say.Count(cautions, "caution"), unchecked)
 }
 
 // shortVerdict is the verdict without what there is none of.
@@ -128,9 +130,9 @@ func (h *hung) counts() (cautions, unchecked int) {
 
 func (h *hung) reportStack(b *strings.Builder) {
 	u := h.unit()
-	fmt.Fprintln(b, spaced("  "+count(len(h.Cabinets), "cabinet")+", "+u.load(h.finished.centre.Mass), h.holeWords(),
-		fmt.Sprintf("aim %s (wanted %s)", aim(h.finished.poses[0].Aim), aim(h.Aim)),
-		"lowest "+u.length(h.raise+h.finished.lowest())))
+	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.finished.centre.Mass), h.holeWords(),
+		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.finished.poses[0].Aim), say.Aim(h.Aim)),
+		"lowest "+u.Length(h.raise+h.finished.lowest())))
 	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())
 }
 
@@ -147,7 +149,7 @@ func (h *hung) holeWords() string {
 func (h *hung) mostUsedWords() string {
 	m := h.mostUsed()
 	at, _, _ := m.says()
-	words := where(m.part, at, percent(m.of))
+	words := where(m.part, at, say.Percent(m.of))
 	switch n := h.unrated(); n {
 	case 0:
 		return words
@@ -164,16 +166,16 @@ func (h *hung) reportJoints(b *strings.Builder) {
 	for k, c := range h.Cabinets {
 		j := h.finished.joints[k]
 		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
-			aim(h.finished.poses[k].Aim), u.force(j.Hinge()), linkWords(u, j.Link), letter(h.setOf(k+1)-1))
+			say.Aim(h.finished.poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), letter(h.setOf(k+1)-1))
 	}
 }
 
 // linkWords writes a link's force; a minus stands for one that is pushed.
-func linkWords(u units, n float64) string {
+func linkWords(u say.Units, n float64) string {
 	if n < -alike {
-		return "-" + u.force(n)
+		return "-" + u.Force(n)
 	}
-	return u.force(n)
+	return u.Force(n)
 }
 
 func (h *hung) reportLifts(b *strings.Builder) {
@@ -184,7 +186,7 @@ func (h *hung) reportLifts(b *strings.Builder) {
 	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
 	for _, s := range h.lifts {
 		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", letter(h.setOf(s.flown)-1), s.flown,
-			h.hookWords(s), aim(s.poses[0].Aim), u.length(s.drop()))
+			h.hookWords(s), say.Aim(s.poses[0].Aim), u.Length(s.drop()))
 	}
 }
 
@@ -192,7 +194,7 @@ func (h *hung) reportLifts(b *strings.Builder) {
 func (h *hung) hookWords(s *state) string {
 	var hooks []string
 	for i := range s.loads {
-		hooks = append(hooks, h.unit().reading(h.hook(s, i)))
+		hooks = append(hooks, h.unit().Reading(h.hook(s, i)))
 	}
 	return strings.Join(hooks, ", ")
 }
@@ -201,7 +203,7 @@ func (h *hung) reportPoints(b *strings.Builder) {
 	u := h.unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
 	for _, p := range h.points {
-		fmt.Fprintf(b, pointLine, p.ID, u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design))
+		fmt.Fprintf(b, pointLine, p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design))
 	}
 }
 

@@ -6,6 +6,8 @@ import (
 	"io"
 	"strconv"
 	"strings"
+
+	"hangpack/paperwork/say"
 )
 
 // PointsReport writes the venue's table for a person at a terminal, at most 100
@@ -17,11 +19,11 @@ func (j *Job) PointsReport() string {
 	u := j.unit()
 	fmt.Fprintf(&b, "\n%-48s %10s %10s  %10s\n", "total of", "static", "", "design")
 	for _, t := range j.sums() {
-		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.load(t.Static), u.also(t.Static), u.load(t.Design), u.also(t.Design))
+		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.Load(t.Static), u.Also(t.Static), u.Load(t.Design), u.Also(t.Design))
 	}
 	p := j.job.Practice
 	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		factors(p), trimmed(1+p.MassTolerance), j.job.HeightsFrom)
+		factors(p), say.Trimmed(1+p.MassTolerance), j.job.HeightsFrom)
 	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
 }
@@ -41,16 +43,16 @@ func (j *Job) reportPlaces(b *strings.Builder) {
 		for _, p := range j.Figures.Stacks[i].Points {
 			alone := "-"
 			if len(h.Picks) == 2 {
-				alone = u.load(p.Alone)
+				alone = u.Load(p.Alone)
 			}
-			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.across(p.StageLeft), u.upDown(p.Downstage), u.load(p.Static), u.load(p.Design), alone)
+			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
 			if m := p.Most; m.Where != "" {
-				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.load(m.Static), u.load(m.Design))
+				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
 			}
 		}
 	}
 	for _, o := range j.Figures.Others {
-		row(o.ID, u.across(o.StageLeft), u.upDown(o.Downstage), u.load(o.Static), u.load(o.Design), "-")
+		row(o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), "-")
 	}
 }
 
@@ -60,14 +62,14 @@ func (j *Job) reportHeights(b *strings.Builder) {
 	fmt.Fprintf(b, "\n%-12s %16s %16s %16s %16s  %s\n", "point", "pick hole", "low hook", "high hook", "chain needed", "hoist used")
 	for i, h := range j.stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
-			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.length(p.PickHeight), u.length(p.LowHook), u.known(p.HighHook), u.known(p.ChainNeeded), percent(p.HoistUse))
+			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.Length(p.PickHeight), u.Length(p.LowHook), u.Known(p.HighHook), u.Known(p.ChainNeeded), say.Percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
 			writeUnder(b, p.ID+": "+h.hoistSum(n))
 		}
 	}
 	for _, o := range j.Figures.Others {
-		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.length(o.Height))
+		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.Length(o.Height))
 		writeUnder(b, o.ID+": "+o.What)
 	}
 }
@@ -97,7 +99,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	}
 	for _, o := range j.Figures.Others {
 		rows = append(rows, []string{o.ID, "", o.What, "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
-			exact(o.Static), exact(o.Design), exact(kilonewtons(o.Static)), exact(kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", ""})
+			exact(o.Static), exact(o.Design), exact(say.Kilonewtons(o.Static)), exact(say.Kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", ""})
 	}
 	return w.WriteAll(rows)
 }
@@ -116,7 +118,7 @@ func (h *hung) csvRow(i int, p PointFigures) []string {
 		held = "yes"
 	}
 	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),
-		exact(p.Static), exact(p.Design), exact(kilonewtons(p.Static)), exact(kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
+		exact(p.Static), exact(p.Design), exact(say.Kilonewtons(p.Static)), exact(say.Kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
 		"hoist, chain and rigging", secondary, rating}
 }
 

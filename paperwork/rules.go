@@ -7,6 +7,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // At its limit a figure passes: forces and loads within alike newtons, all
@@ -144,16 +145,16 @@ func (h *hung) checkHoists(s *state) {
 // plusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
 func (h *hung) plusTolerance(kg float64) string {
 	tolerance := h.job.Practice.MassTolerance
-	return fmt.Sprintf("%s + %s = %s", h.unit().addend(kg), share(tolerance), h.unit().load(kg*(1+tolerance)))
+	return fmt.Sprintf("%s + %s = %s", h.unit().Addend(kg), say.Share(tolerance), h.unit().Load(kg*(1+tolerance)))
 }
 
 // hoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.
 func (h *hung) hoistLimit(m *job.Hoist) string {
-	limit := h.unit().limit(m.Capacity * h.job.Practice.HoistUse)
+	limit := h.unit().Limit(m.Capacity * h.job.Practice.HoistUse)
 	if h.job.Practice.HoistUse == 1 {
 		return fmt.Sprintf("%s (%s)", limit, m.Key)
 	}
-	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, share(h.job.Practice.HoistUse))
+	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, say.Share(h.job.Practice.HoistUse))
 }
 
 // checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
@@ -181,14 +182,14 @@ func (h *hung) checkPickHoles(s *state) {
 
 // designSum writes a static load and its design load as a sum.
 func (h *hung) designSum(kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.unit().addend(kg), h.factors(), h.unit().load(h.design(kg)))
+	return fmt.Sprintf("%s x %s = %s", h.unit().Addend(kg), h.factors(), h.unit().Load(h.design(kg)))
 }
 
 func (h *hung) factors() string { return factors(h.job.Practice) }
 
 // factors writes the factors of a design load: '1.05 x 1.25'.
 func factors(p job.Practice) string {
-	return trimmed(1+p.MassTolerance) + " x " + trimmed(p.DynamicFactor)
+	return say.Trimmed(1+p.MassTolerance) + " x " + say.Trimmed(p.DynamicFactor)
 }
 
 // gearLimit writes a rating given in newtons and, where it is not used whole,
@@ -196,9 +197,9 @@ func factors(p job.Practice) string {
 func (h *hung) gearLimit(rating float64) string {
 	use := h.job.Practice.GearUse
 	if use == 1 {
-		return h.unit().limit(rating)
+		return h.unit().Limit(rating)
 	}
-	return fmt.Sprintf("%s x %s = %s", h.unit().limit(rating), share(use), h.unit().limit(rating*use))
+	return fmt.Sprintf("%s x %s = %s", h.unit().Limit(rating), say.Share(use), h.unit().Limit(rating*use))
 }
 
 // mostUsed returns the part that is used most, of those that have a limit.
@@ -213,7 +214,7 @@ func (h *hung) mostUsed() use {
 	return most
 }
 
-func (h *hung) unit() units { return units{h.job.Imperial} }
+func (h *hung) unit() say.Units { return say.Units{Imperial: h.job.Imperial} }
 
 // held reports whether a stack must not be flown as described.
 func (h *hung) held() bool { return len(h.holds) > 0 }

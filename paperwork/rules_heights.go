@@ -5,6 +5,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // checkHeadroom: at trim, and at the roll-in after each lift, low hook +
@@ -53,10 +54,10 @@ func (h *hung) headroom(i int, at string, pick float64) {
 		return fmt.Sprintf("low hook %s + headroom %s + reserve %s = %s", write(low), write(p.Hoist.Headroom), write(reserve), write(need))
 	}
 	h.measured("headroom", high-need, func() (string, string, string) {
-		return at, says(h.unit().length), "not above the high hook at " + h.unit().length(high)
+		return at, says(h.unit().Length), "not above the high hook at " + h.unit().Length(high)
 	})
 	if need > high+within {
-		write := h.unit().apart(need, high)
+		write := h.unit().Apart(need, high)
 		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high)).by = need - high
 	}
 }
@@ -75,10 +76,10 @@ func (h *hung) checkChain() {
 		}
 		lowest, wanted := h.reach(i)
 		h.measured("chain reach", wanted-lowest, func() (string, string, string) {
-			return h.end(i), h.reachSum(i, lowest), "down to " + h.unit().length(wanted) + ", onto the bar on dolly A"
+			return h.end(i), h.reachSum(i, lowest), "down to " + h.unit().Length(wanted) + ", onto the bar on dolly A"
 		})
 		if lowest > wanted+within {
-			write := h.unit().apart(lowest, wanted)
+			write := h.unit().Apart(lowest, wanted)
 			h.hold("chain_reach", h.end(i), "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
 				write(lowest), write(wanted))
 		}
@@ -88,8 +89,8 @@ func (h *hung) checkChain() {
 // reachSum writes how low hoist i lets its hook down.
 func (h *hung) reachSum(i int, lowest float64) string {
 	u, m := h.unit(), h.Picks[i].Hoist
-	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.length(*h.highHook(i)), u.length(m.Headroom),
-		u.length(m.ChainLength), u.length(h.job.Practice.LimitReserve), count(m.Falls, "fall"), u.length(lowest))
+	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.highHook(i)), u.Length(m.Headroom),
+		u.Length(m.ChainLength), u.Length(h.job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))
 }
 
 // reach returns how low hoist i lets its hook down, and how low it has to come.

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // checkPins: the force on one pin·(1+tolerance)·dynamic > rating · gear_use,
@@ -43,20 +44,20 @@ func (h *hung) pinUsed(force float64, pins int, rating float64) float64 {
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
 func (h *hung) pinSum(force float64, pins int) string {
 	one := h.pinLoad(force, pins)
-	of := h.unit().force(force)
+	of := h.unit().Force(force)
 	if pins > 1 {
-		of += " x " + share(h.job.Practice.SideShare)
+		of += " x " + say.Share(h.job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, h.factors(), h.unit().force(one))
+	return fmt.Sprintf("%s x %s = %s", of, h.factors(), h.unit().Force(one))
 }
 
 // pinLimit writes a pin's rating and, where it is not used whole, how much is.
 func (h *hung) pinLimit(rating float64) string {
 	use := h.job.Practice.GearUse
 	if use == 1 {
-		return h.unit().forceLimit(rating)
+		return h.unit().ForceLimit(rating)
 	}
-	return fmt.Sprintf("%s x %s = %s", h.unit().forceLimit(rating), share(use), h.unit().forceLimit(rating*use))
+	return fmt.Sprintf("%s x %s = %s", h.unit().ForceLimit(rating), say.Share(use), h.unit().ForceLimit(rating*use))
 }
 
 // ratings returns what the pins of joint k, counted from 0, are rated: the
@@ -87,11 +88,11 @@ func (h *hung) checkLinks(s *state) {
 	for k, j := range s.joints {
 		if !h.mayPush(k) && h.closer("rear link", j.Link) {
 			h.measured("rear link", j.Link, func() (string, string, string) {
-				return where(s.where, joint(k)), h.unit().newtons(j.Link) + ", below 0 is push", "may only be pulled"
+				return where(s.where, joint(k)), h.unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
 			})
 		}
 		if j.Link < -alike && !h.mayPush(k) {
-			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().force(j.Link)).by = -j.Link
+			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().Force(j.Link)).by = -j.Link
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"hangpack/calc"
+	"hangpack/paperwork/say"
 )
 
 // A measure is a height, an angle or a number of things held against what it
@@ -67,16 +68,16 @@ func (h *hung) checkTilt(s *state) {
 	if limit == nil {
 		return
 	}
-	down := func() string { return trimmed(degrees(limit.Down)) + "° down" }
-	up := func() string { return trimmed(degrees(limit.Up)) + "° up" }
+	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
+	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
 	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (string, string, string) {
-		return s.where, aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
+		return s.where, say.Aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
 	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
 	}
 	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", aimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
+		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
 	}
 }
 
@@ -90,11 +91,11 @@ func (h *hung) checkPicks(s *state) {
 	for i, kg := range s.loads {
 		at, part := where(s.where, h.end(i)), math.Max(kg, 0)/s.centre.Mass
 		h.measured(h.end(i)+" pick's share", part-least, func() (string, string, string) {
-			return s.where, h.pickShare(s, i), "at least " + share(least) + " finished"
+			return s.where, h.pickShare(s, i), "at least " + say.Share(least) + " finished"
 		})
 		switch {
 		case kg*calc.G < -alike:
-			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().load(-kg)).by = least - kg/s.centre.Mass
+			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().Load(-kg)).by = least - kg/s.centre.Mass
 		case s.where == "" && part < least-within:
 			h.hold("light_pick", at, "%s", h.lightPick(s, i)).by = least - part
 		}
@@ -104,11 +105,11 @@ func (h *hung) checkPicks(s *state) {
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
 func (h *hung) pickShare(s *state, i int) string {
 	kg := math.Max(s.loads[i], 0)
-	return fmt.Sprintf("%s of %s is %s %%", h.unit().load(kg), h.unit().load(s.centre.Mass), fixed(100*kg/s.centre.Mass, 1))
+	return fmt.Sprintf("%s of %s is %s %%", h.unit().Load(kg), h.unit().Load(s.centre.Mass), say.Fixed(100*kg/s.centre.Mass, 1))
 }
 
 func (h *hung) lightPick(s *state, i int) string {
-	return h.pickShare(s, i) + ", less than " + share(h.job.Practice.LeastShare)
+	return h.pickShare(s, i) + ", less than " + say.Share(h.job.Practice.LeastShare)
 }
 
 // checkBalance: the centre of gravity is not below the pick hole, or with two
@@ -120,12 +121,12 @@ func (h *hung) checkBalance(s *state) {
 	}
 	u := h.unit()
 	h.measured("centre of gravity", s.lever, func() (string, string, string) {
-		return s.where, u.fine(s.lever) + " below " + of, "more than " + u.fine(0) + " below"
+		return s.where, u.Fine(s.lever) + " below " + of, "more than " + u.Fine(0) + " below"
 	})
 	if s.lever > within {
 		return
 	}
-	if above := u.fine(math.Max(-s.lever, 0)); above == u.fine(0) {
+	if above := u.Fine(math.Max(-s.lever, 0)); above == u.Fine(0) {
 		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls).by = -s.lever
 	} else {
 		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.lever
@@ -136,10 +137,10 @@ func (h *hung) checkBalance(s *state) {
 func (h *hung) checkFloor() {
 	low := h.raise + h.finished.lowest()
 	h.measured("lowest corner", low-h.Floor, func() (string, string, string) {
-		return "", h.unit().length(low), "not below the floor at " + h.unit().length(h.Floor)
+		return "", h.unit().Length(low), "not below the floor at " + h.unit().Length(h.Floor)
 	})
 	if low < h.Floor-within {
-		write := h.unit().apart(low, h.Floor)
+		write := h.unit().Apart(low, h.Floor)
 		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).by = h.Floor - low
 	}
 }
@@ -152,10 +153,10 @@ func (h *hung) checkDollies() {
 	for k, n := range h.Sets {
 		at := func() string { return fmt.Sprintf("set %d", k+1) }
 		h.measured("dolly", float64(h.Dolly.Takes-n), func() (string, string, string) {
-			return at(), count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
+			return at(), say.Count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
 		})
 		if n > h.Dolly.Takes {
-			h.hold("dolly", at(), "%s on a %s that takes %d", count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
+			h.hold("dolly", at(), "%s on a %s that takes %d", say.Count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
 		}
 	}
 }

@@ -6,6 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/say"
 )
 
 // plainJob is a job that no rule holds: eight cabinets on two dollies.
@@ -168,16 +170,16 @@ func TestPinRules(t *testing.T) {
 	onePin := s.Cabinets[0].Link * 0.6 * 1.05 * 1.25
 	second := s.Cabinets[1].Link * 0.6 * 1.05 * 1.25
 	require.Greater(t, onePin, second)
-	rating := trimmed((onePin+second)/2) + " kN"
+	rating := say.Trimmed((onePin+second)/2) + " kN"
 	held := open(t, edited(t, "link: 4.5 kN}\n  bars", "link: "+rating+"}\n  bars")).Figures.Stacks[0]
 	assert.Equal(t, []string{"link_pin, joint 1"}, found(held.Holds))
 	// The lower of two bodies' ratings: the bar's alone holds joint 1 too.
 	held = open(t, edited(t, "link: 4.5 kN}\n  dollies", "link: "+rating+"}\n  dollies")).Figures.Stacks[0]
 	assert.Equal(t, []string{"link_pin, joint 1"}, found(held.Holds))
 	// One pin in the middle carries all of it: 1/0.6 of the force.
-	one := edited(t, "pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "pins: {hinge: 2, link: 1}\n      pin_ratings: {hinge: 6 kN, link: "+trimmed(onePin*1.5)+" kN}\n  bars")
+	one := edited(t, "pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "pins: {hinge: 2, link: 1}\n      pin_ratings: {hinge: 6 kN, link: "+say.Trimmed(onePin*1.5)+" kN}\n  bars")
 	assert.Equal(t, []string{"link_pin, joint 1"}, found(open(t, one).Figures.Stacks[0].Holds))
-	hinge := trimmed(s.Cabinets[0].Hinge*0.6*1.05*1.25-0.01) + " kN"
+	hinge := say.Trimmed(s.Cabinets[0].Hinge*0.6*1.05*1.25-0.01) + " kN"
 	held = open(t, edited(t, "{hinge: 6 kN, link: 4.5 kN}\n  bars", "{hinge: "+hinge+", link: 4.5 kN}\n  bars")).Figures.Stacks[0]
 	assert.Contains(t, found(held.Holds), "hinge_pin, joint 1")
 }
@@ -272,24 +274,24 @@ func TestHingeTurns(t *testing.T) {
 
 // TestRoundingUp: what a roof carries is never printed as less.
 func TestRoundingUp(t *testing.T) {
-	m, i := units{}, units{imperial: true}
-	assert.Equal(t, "300 kg", m.load(300.0000000001))
-	assert.Equal(t, "301 kg", m.load(300.001))
-	assert.Equal(t, "662 lb", i.load(300)) // 300 / 0.45359237 = 661.39
-	assert.Equal(t, "0.01 kN", m.force(0.1))
-	assert.Equal(t, "1.70 kN", m.force(-1700))
-	assert.Equal(t, "0.00 kN", m.force(0))
-	assert.Equal(t, "225 lbf", i.force(1000)) // 1000 / 4.4482216 = 224.81
-	assert.Equal(t, "31 %", percent(0.301))
-	assert.Equal(t, "30 %", percent(0.3))
-	assert.Equal(t, "level", aim(radians(0.049)))
-	assert.Equal(t, "0.1° up", aim(radians(-0.051)))
-	assert.Equal(t, "14.00 m", m.apart(14.006, 14)(14))
-	assert.Equal(t, "14001 mm", m.apart(14.001, 14)(14.001))
-	assert.Equal(t, "14.000001 m", m.apart(14.000001, 14)(14.000001))
-	assert.Equal(t, "14 ft 6 1/2 in", i.length(4.4323)) // 14.5417 ft
-	assert.Equal(t, "11 7/16 in", i.fine(0.2905))
-	assert.Equal(t, "-0.31 m", m.length(-0.311))
-	assert.Equal(t, "0.00 m", m.length(-0.001))
-	assert.Equal(t, "500 kg", m.limit(4903.325))
+	m, i := say.Units{}, say.Units{Imperial: true}
+	assert.Equal(t, "300 kg", m.Load(300.0000000001))
+	assert.Equal(t, "301 kg", m.Load(300.001))
+	assert.Equal(t, "662 lb", i.Load(300)) // 300 / 0.45359237 = 661.39
+	assert.Equal(t, "0.01 kN", m.Force(0.1))
+	assert.Equal(t, "1.70 kN", m.Force(-1700))
+	assert.Equal(t, "0.00 kN", m.Force(0))
+	assert.Equal(t, "225 lbf", i.Force(1000)) // 1000 / 4.4482216 = 224.81
+	assert.Equal(t, "31 %", say.Percent(0.301))
+	assert.Equal(t, "30 %", say.Percent(0.3))
+	assert.Equal(t, "level", say.Aim(say.Radians(0.049)))
+	assert.Equal(t, "0.1° up", say.Aim(say.Radians(-0.051)))
+	assert.Equal(t, "14.00 m", m.Apart(14.006, 14)(14))
+	assert.Equal(t, "14001 mm", m.Apart(14.001, 14)(14.001))
+	assert.Equal(t, "14.000001 m", m.Apart(14.000001, 14)(14.000001))
+	assert.Equal(t, "14 ft 6 1/2 in", i.Length(4.4323)) // 14.5417 ft
+	assert.Equal(t, "11 7/16 in", i.Fine(0.2905))
+	assert.Equal(t, "-0.31 m", m.Length(-0.311))
+	assert.Equal(t, "0.00 m", m.Length(-0.001))
+	assert.Equal(t, "500 kg", m.Limit(4903.325))
 }

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // stepsApart is how far the aim may be off before one of two hoists that runs on
@@ -22,15 +23,15 @@ func (h *hung) aloneTable() layouts.AloneTable {
 	}
 	t := layouts.AloneTable{Heading: "One hoist (motor) alone", Note: fmt.Sprintf(
 		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
-			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", trimmed(1+h.job.Practice.MassTolerance))}
+			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.job.Practice.MassTolerance))}
 	for i, s := range h.swung {
 		t.Views = append(t.Views, layouts.View{Says: h.end(i) + " hoist alone", Side: h.sideOf(s, 0)})
 	}
 	t.Rows = append([][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}, h.aloneRows()...)
 	t.Rows = append(t.Rows,
 		h.bothEnds("link most pushed", h.mostPushed),
-		h.bothEnds("roof point", func(i int) (string, string) { return h.unit().both(h.points[i].Alone), "" }),
-		h.bothEnds(fmt.Sprintf("aim %s° off", trimmed(stepsApart)), h.outOfStep))
+		h.bothEnds("roof point", func(i int) (string, string) { return h.unit().Both(h.points[i].Alone), "" }),
+		h.bothEnds(fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), h.outOfStep))
 	return t
 }
 
@@ -66,16 +67,16 @@ func (h *hung) aloneCell(c aloneCheck) (says, used string) {
 	if joints := h.unratedJoints(); at != "" && joints != "" {
 		says += ". NOT CHECKED: " + jointsWord(joints) + ", not rated"
 	}
-	return says, percent(c.load / c.limit)
+	return says, say.Percent(c.load / c.limit)
 }
 
 // swungAim is what the stack looks like from pick i alone.
 func (h *hung) swungAim(i int) (says, used string) {
 	from, to := h.over(func(v *hung) float64 { return v.swung[i].poses[0].Aim })
-	says = h.unit().between(from, to, aim)
+	says = h.unit().Between(from, to, say.Aim)
 	least, most := h.over(func(v *hung) float64 { return v.swung[i].tilt })
 	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+within || -least > l.Up+within) {
-		says += fmt.Sprintf("; bar %s, PAST its limit", h.unit().between(least, most, aim))
+		says += fmt.Sprintf("; bar %s, PAST its limit", h.unit().Between(least, most, say.Aim))
 	}
 	if lever, _ := h.over(func(v *hung) float64 { return v.swung[i].lever }); lever <= within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
@@ -87,10 +88,10 @@ func (h *hung) swungAim(i int) (says, used string) {
 // only be pulled, if there is one.
 func (h *hung) mostPushed(i int) (says, used string) {
 	if at, force := pushedAlone(h.ways(), i, false); at >= 0 {
-		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().force(force)), ""
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().Force(force)), ""
 	}
 	if at, force := pushedAlone(h.ways(), i, true); at >= 0 {
-		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().force(force)), ""
+		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().Force(force)), ""
 	}
 	return "none", ""
 }
@@ -114,10 +115,10 @@ func (h *hung) unratedJoints() string {
 func (h *hung) outOfStep(i int) (says, used string) {
 	speed := h.Picks[i].Hoist.Speed
 	if speed == 0 {
-		return "if it runs on alone: speed " + notGiven, ""
+		return "if it runs on alone: speed " + say.NotGiven, ""
 	}
-	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, radians(stepsApart), speed)
-	return fmt.Sprintf("after %s s if it runs on alone at %s", fixed(math.Floor(s*10)/10, 1), h.unit().pace(speed)), ""
+	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, say.Radians(stepsApart), speed)
+	return fmt.Sprintf("after %s s if it runs on alone at %s", say.Fixed(math.Floor(s*10)/10, 1), h.unit().Pace(speed)), ""
 }
 
 // aloneOver names what could not hold the stack on hoist i alone, of some parts.

@@ -7,6 +7,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // calculation is the sheet that a checker follows with a pencil.
@@ -26,19 +27,19 @@ func (h *hung) calculation() layouts.Calculation {
 // inputs are what the job gives and the calculation uses.
 func (h *hung) inputs() []layouts.Fact {
 	u, p := h.unit(), h.job.Practice
-	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.tenth(h.Bar.Mass), u.places(h.Bar.CentreOfGravity), h.pickPlaces(), u.dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), h.pickPlaces(), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.types() {
 		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
 	}
 	for i, pick := range h.Picks {
 		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + h.end(i)), Is: h.hoistInputs(pick)})
 	}
-	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", aim(h.Aim), h.trimWords(), u.length(h.Trim.Height), h.job.HeightsFrom, u.length(h.Floor))
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), h.trimWords(), u.Length(h.Trim.Height), h.job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
 		layouts.Fact{Of: "Splays, top down", Is: h.splayList()},
 		layouts.Fact{Of: "Wanted", Is: wanted},
 		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
-			share(p.MassTolerance), trimmed(p.DynamicFactor), share(p.HoistUse), share(p.GearUse), share(p.SideShare), u.length(p.LimitReserve), u.length(p.Clearance))})
+			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
 }
 
 func (h *hung) trimWords() string {
@@ -52,7 +53,7 @@ func (h *hung) trimWords() string {
 func (h *hung) pickPlaces() string {
 	var all []string
 	for i, hole := range h.holes {
-		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.end(i), h.label(hole).Text, h.unit().places(h.Bar.PickHoles[hole].At))))
+		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.end(i), h.label(hole).Text, h.unit().Place(h.Bar.PickHoles[hole].At))))
 	}
 	return strings.Join(all, "; ")
 }
@@ -61,27 +62,27 @@ func (h *hung) cabinetInputs(t *job.Cabinet) string {
 	u := h.unit()
 	rated := "no pin rating given"
 	if t.PinRatings != nil {
-		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.forceLimit(t.PinRatings.Hinge), u.forceLimit(t.PinRatings.Link))
+		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.ForceLimit(t.PinRatings.Hinge), u.ForceLimit(t.PinRatings.Link))
 	}
-	centre := u.places(t.CentreOfGravity)
+	centre := u.Place(t.CentreOfGravity)
 	if t.CentreUnknown {
-		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.dot(t.Depth/6), u.dot(t.FrontHeight/6))
+		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.Dot(t.Depth/6), u.Dot(t.FrontHeight/6))
 	}
 	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
-		u.tenth(t.Mass), centre, u.dot(t.HingePitch), u.dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
+		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
 func (h *hung) hoistInputs(p job.Pick) string {
 	u, m := h.unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
-		m.Key, u.limit(m.Capacity), u.tenth(m.Mass), u.perLength(m.ChainMass), u.span(m.ChainLength), count(m.Falls, "fall"), u.length(m.Headroom),
-		u.tenth(p.Below.Mass), u.length(p.Below.Length), u.tenth(p.Above.Mass), u.length(p.Above.Length), u.known(p.Steel), originWords(m.Origin))
+		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
+		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
 func (h *hung) splayList() string {
 	var all []string
 	for _, c := range h.Cabinets {
-		all = append(all, splay(c.Hole.Splay)+"°")
+		all = append(all, say.Splay(c.Hole.Splay)+"°")
 	}
 	return strings.Join(all, ", ")
 }
@@ -137,16 +138,16 @@ func moments(parts []part) (mass, behind, below float64) {
 func (h *hung) partTable(all []part) layouts.Table {
 	u := h.unit()
 	t := layouts.Table{
-		Heads: []string{"part", "mass " + u.mass(), "turned °", "hinge behind " + u.small(), "hinge below " + u.small(), "centre behind " + u.small(), "centre below " + u.small(), "mass x behind " + u.moment(), "mass x below " + u.moment()},
+		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
 		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, []string{p.name, u.part(p.mass), fixed(degrees(p.turned), 2), u.bare(p.hinge.Behind), u.bare(p.hinge.Below),
-			u.bare(p.at.Behind), u.bare(p.at.Below), u.turning(p.mass * p.at.Behind), u.turning(p.mass * p.at.Below)})
+		t.Rows = append(t.Rows, []string{p.name, u.Part(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.Bare(p.hinge.Behind), u.Bare(p.hinge.Below),
+			u.Bare(p.at.Behind), u.Bare(p.at.Below), u.Turning(p.mass * p.at.Behind), u.Turning(p.mass * p.at.Below)})
 	}
 	mass, behind, below := moments(all)
-	t.Rows = append(t.Rows, []string{"sum", u.part(mass), "", "", "", "", "", u.turning(behind), u.turning(below)})
+	t.Rows = append(t.Rows, []string{"sum", u.Part(mass), "", "", "", "", "", u.Turning(behind), u.Turning(below)})
 	return t
 }
 
@@ -157,7 +158,7 @@ func (h *hung) checkRows() (rows [][]string) {
 		rows = append(rows, []string{of, h.whereWords(Finding{Where: where}), worked, most, used})
 	}
 	for _, u := range h.uses {
-		row(u.part, u.says, percent(u.of))
+		row(u.part, u.says, say.Percent(u.of))
 	}
 	for _, m := range h.measures {
 		row(m.of, m.says, "-")
@@ -171,7 +172,7 @@ func (h *hung) modelLimits() []string {
 		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
 		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",
 		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
-			share(h.job.Practice.SideShare), share(1-h.job.Practice.SideShare)),
+			say.Share(h.job.Practice.SideShare), say.Share(1-h.job.Practice.SideShare)),
 		"Masses and centres of gravity are those the job gives. What is tied on and is not in the job is not in the sums.",
 	}
 	if len(h.Picks) == 2 {

@@ -8,6 +8,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
@@ -39,12 +40,12 @@ func (h *hung) hangsBelow(k int, all []part) hanging {
 // belowSteps place the centre of gravity of what hangs below a joint.
 func (h *hung) belowSteps(k int, b hanging) []layouts.Step {
 	u := h.unit()
-	m := symbol{"M", u.tenth(b.mass)}
+	m := symbol{"M", u.Tenth(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
 	return []layouts.Step{
-		step(rows, "b = S_b · "+u.perMoment()+" / M - b_k", u.dot(b.from.Behind), "", symbol{"S_b", u.turning(b.behind) + " " + u.moment()}, m, symbol{"b_k", u.dot(b.hinge.Behind)}),
-		step("the same, below the joint's hinge", "d = S_d · "+u.perMoment()+" / M - d_k", u.dot(b.from.Below), "", symbol{"S_d", u.turning(b.below) + " " + u.moment()}, m, symbol{"d_k", u.dot(b.hinge.Below)}),
-		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.dot(b.level), "", symbol{"b", u.dot(b.from.Behind)}, symbol{"d", u.dot(b.from.Below)}, symbol{"tilt", u.turn(h.finished.tilt)}),
+		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.Dot(b.from.Behind), "", symbol{"S_b", u.Turning(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.Dot(b.hinge.Behind)}),
+		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.Dot(b.from.Below), "", symbol{"S_d", u.Turning(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.Dot(b.hinge.Below)}),
+		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.finished.tilt)}),
 	}
 }
 
@@ -53,19 +54,19 @@ func (h *hung) belowSteps(k int, b hanging) []layouts.Step {
 func (h *hung) forceSteps(k int, b hanging) []layouts.Step {
 	u, j, c := h.unit(), h.finished.joints[k], h.body.Cabinets[k]
 	phi := h.finished.poses[k].Aim - c.Splay/2
-	w, lean, link := symbol{"W", u.newtons(b.mass * calc.G)}, symbol{"phi", u.turn(phi)}, symbol{"link", u.newtons(j.Link)}
-	weight := step("weight below the joint", "W = M", u.newtons(b.mass*calc.G), "", symbol{"M", fixed(b.mass/poundKg, 1) + " lbf"})
-	if !u.imperial {
-		weight = step("weight below the joint", "W = M · g / 1000", u.newtons(b.mass*calc.G), "", symbol{"M", u.tenth(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
+	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
+	weight := step("weight below the joint", "W = M", u.Newtons(b.mass*calc.G), "", symbol{"M", say.Fixed(b.mass/say.PoundKg, 1) + " lbf"})
+	if !u.Imperial {
+		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.Tenth(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
 	}
 	return []layouts.Step{
 		weight,
-		step("mean turn of the two bodies", "phi = aim - splay / 2", u.turn(phi), "", symbol{"aim", u.turn(h.finished.poses[k].Aim)}, symbol{"splay", u.turn(c.Splay)}),
-		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.newtons(j.Link), way(u, j.Link), w,
-			symbol{"e", u.dot(b.level)}, symbol{"arm", u.dot(h.body.Arm(k))}, symbol{"splay", u.turn(c.Splay)}),
-		step("hinge, along the mean", "pull = W · cos(phi) - link", u.newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
-		step("hinge, across the mean", "side = W · sin(phi)", u.newtons(j.HingeSide), "", w, lean),
-		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.newtons(j.Hinge()), u.force(j.Hinge()), symbol{"pull", u.newtons(j.HingePull)}, symbol{"side", u.newtons(j.HingeSide)}),
+		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.finished.poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
+		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
+			symbol{"e", u.Dot(b.level)}, symbol{"arm", u.Dot(h.body.Arm(k))}, symbol{"splay", u.Turn(c.Splay)}),
+		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
+		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", w, lean),
+		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.Newtons(j.Hinge()), u.Force(j.Hinge()), symbol{"pull", u.Newtons(j.HingePull)}, symbol{"side", u.Newtons(j.HingeSide)}),
 	}
 }
 
@@ -86,14 +87,14 @@ func (h *hung) pinStep(name string, force float64, pins int, rating float64) []l
 		of, side = "the one "+name+" pin (s = 1), with tolerance t and dynamic factor D", 1
 	}
 	one := h.pinLoad(force, pins)
-	steps := []layouts.Step{step(of, "pin = "+name+" · s · (1 + t) · D", u.newtons(one), u.force(one), symbol{name, u.newtons(force)},
-		symbol{"s", trimmed(side)}, symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)})}
+	steps := []layouts.Step{step(of, "pin = "+name+" · s · (1 + t) · D", u.Newtons(one), u.Force(one), symbol{name, u.Newtons(force)},
+		symbol{"s", say.Trimmed(side)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})}
 	if rating == 0 {
 		return steps
 	}
 	used := h.pinUsed(force, pins, rating)
-	return append(steps, step("of what practice allows of its rating", "use = 100 · pin / (rating · g_u)", fixed(100*used, 1)+" %", percent(used),
-		symbol{"pin", u.newtons(one)}, symbol{"rating", u.newtons(rating)}, symbol{"g_u", trimmed(p.GearUse)}))
+	return append(steps, step("of what practice allows of its rating", "use = 100 · pin / (rating · g_u)", say.Fixed(100*used, 1)+" %", say.Percent(used),
+		symbol{"pin", u.Newtons(one)}, symbol{"rating", u.Newtons(rating)}, symbol{"g_u", say.Trimmed(p.GearUse)}))
 }
 
 // jointRow is what joint k, counted from 0, carries.
@@ -101,19 +102,19 @@ func (h *hung) jointRow(k int) []string {
 	u, s, j, c := h.unit(), h.finished, h.finished.joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
 	if rated := h.ratings(k); rated != nil {
-		hinge, link = percent(h.pinUsed(j.Hinge(), c.HingePins, rated.Hinge)), percent(h.pinUsed(j.Link, c.LinkPins, rated.Link))
+		hinge, link = say.Percent(h.pinUsed(j.Hinge(), c.HingePins, rated.Hinge)), say.Percent(h.pinUsed(j.Link, c.LinkPins, rated.Link))
 	}
-	return []string{fmt.Sprint(k + 1), aim(s.poses[k].Aim), u.length(h.raise + calc.Lowest(s.corners[k])),
-		u.force(j.Hinge()), way(u, j.HingePull), way(u, j.Link), hinge, link}
+	return []string{fmt.Sprint(k + 1), say.Aim(s.poses[k].Aim), u.Length(h.raise + calc.Lowest(s.corners[k])),
+		u.Force(j.Hinge()), way(u, j.HingePull), way(u, j.Link), hinge, link}
 }
 
 // way writes a force along a joint and which way it goes.
-func way(u units, n float64) string {
+func way(u say.Units, n float64) string {
 	switch {
 	case n > alike:
-		return u.force(n) + " pull"
+		return u.Force(n) + " pull"
 	case n < -alike:
-		return u.force(n) + " push"
+		return u.Force(n) + " push"
 	}
 	return "none"
 }

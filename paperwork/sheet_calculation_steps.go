@@ -9,6 +9,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // A symbol is a name in a formula with the number that is put in for it.
@@ -54,10 +55,10 @@ func (h *hung) hangSteps(all []part) []layouts.Step {
 func (h *hung) centreSteps(all []part) []layouts.Step {
 	u := h.unit()
 	mass, behind, below := moments(all)
-	m := symbol{"M", u.tenth(mass)}
+	m := symbol{"M", u.Tenth(mass)}
 	return []layouts.Step{
-		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.perMoment()+" / M", u.dot(h.centre.At.Behind), "", symbol{"S_b", u.turning(behind) + " " + u.moment()}, m),
-		step("centre of gravity below the hinge", "d_G = S_d · "+u.perMoment()+" / M", u.dot(h.centre.At.Below), "", symbol{"S_d", u.turning(below) + " " + u.moment()}, m),
+		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
+		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
 	}
 }
 
@@ -65,53 +66,53 @@ func (h *hung) centreSteps(all []part) []layouts.Step {
 // the pick hole.
 func (h *hung) onePickSteps() []layouts.Step {
 	u, hole := h.unit(), h.hole(0)
-	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.turn(h.finished.tilt), aim(h.finished.tilt),
-		symbol{"b_h", u.dot(hole.Behind)}, symbol{"b_G", u.dot(h.centre.At.Behind)}, symbol{"d_G", u.dot(h.centre.At.Below)}, symbol{"u", u.dot(-hole.Below)})
-	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.tenth(h.hook(h.finished, 0)), u.reading(h.hook(h.finished, 0)),
-		symbol{"M", u.tenth(h.centre.Mass)}, symbol{"m_r", u.tenth(h.Picks[0].Below.Mass)})
+	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.finished.tilt), say.Aim(h.finished.tilt),
+		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.centre.At.Behind)}, symbol{"d_G", u.Dot(h.centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
+	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.hook(h.finished, 0)), u.Reading(h.hook(h.finished, 0)),
+		symbol{"M", u.Tenth(h.centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
 	return []layouts.Step{turns, hook}
 }
 
 // heldStep: two hoists hold the wanted aim.
 func (h *hung) heldStep() layouts.Step {
 	u := h.unit()
-	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.turn(h.finished.tilt), aim(h.finished.tilt),
-		symbol{"wanted", u.turn(h.Aim)}, symbol{"splay_1", u.turn(h.body.Cabinets[0].Splay)})
+	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.finished.tilt), say.Aim(h.finished.tilt),
+		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
 func (h *hung) aimSteps() []layouts.Step {
 	u, n := h.unit(), len(h.Cabinets)
 	first, last := h.finished.poses[0].Aim, h.finished.poses[n-1].Aim
-	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.turn(first), aim(first),
-		symbol{"tilt", u.turn(h.finished.tilt)}, symbol{"splay_1", u.turn(h.body.Cabinets[0].Splay)})}
+	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
+		symbol{"tilt", u.Turn(h.finished.tilt)}, symbol{"splay_1", u.Turn(h.body.Cabinets[0].Splay)})}
 	if n == 1 {
 		return steps
 	}
 	bend := last - first
-	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), u.turn(last), aim(last),
-		symbol{"aim_1", u.turn(first)}, symbol{"bend", u.turn(bend)}))
+	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), u.Turn(last), say.Aim(last),
+		symbol{"aim_1", u.Turn(first)}, symbol{"bend", u.Turn(bend)}))
 }
 
 // twoPickSteps: reactions from moments about each hook.
 func (h *hung) twoPickSteps() []layouts.Step {
 	u, s := h.unit(), h.finished
-	tilt := symbol{"tilt", u.turn(s.tilt)}
+	tilt := symbol{"tilt", u.Turn(s.tilt)}
 	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
-		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.dot(-x), "", symbol{"b", u.dot(at.Behind)}, symbol{"d", u.dot(at.Below)}, tilt)
+		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.Dot(-x), "", symbol{"b", u.Dot(at.Behind)}, symbol{"d", u.Dot(at.Below)}, tilt)
 	}
-	mass, front, rear := symbol{"M", u.tenth(h.centre.Mass)}, symbol{"front", u.dot(-s.picks[0].X)}, symbol{"rear", u.dot(-s.picks[1].X)}
-	centre := symbol{"centre", u.dot(-s.centre.At.X)}
+	mass, front, rear := symbol{"M", u.Tenth(h.centre.Mass)}, symbol{"front", u.Dot(-s.picks[0].X)}, symbol{"rear", u.Dot(-s.picks[1].X)}
+	centre := symbol{"centre", u.Dot(-s.centre.At.X)}
 	steps := []layouts.Step{
 		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.centre.At, s.centre.At.X),
 		behind("front pick hole, level behind the hinge", "front", h.hole(0), s.picks[0].X),
 		behind("rear pick hole, level behind the hinge", "rear", h.hole(1), s.picks[1].X),
-		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.tenth(s.loads[0]), "", mass, front, rear, centre),
-		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.tenth(s.loads[1]), "", mass, front, rear, centre),
+		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.Tenth(s.loads[0]), "", mass, front, rear, centre),
+		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.loads[1]), "", mass, front, rear, centre),
 	}
 	for i, name := range []string{"F", "R"} {
-		steps = append(steps, step(h.end(i)+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.tenth(h.hook(s, i)), u.reading(h.hook(s, i)),
-			symbol{name, u.tenth(s.loads[i])}, symbol{"m_r", u.tenth(h.Picks[i].Below.Mass)}))
+		steps = append(steps, step(h.end(i)+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.hook(s, i)), u.Reading(h.hook(s, i)),
+			symbol{name, u.Tenth(s.loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
 	}
 	return steps
 }
@@ -119,10 +120,10 @@ func (h *hung) twoPickSteps() []layouts.Step {
 // pointSteps are what the roof carries.
 func (h *hung) pointSteps() (steps []layouts.Step) {
 	u, p := h.unit(), h.job.Practice
-	plus := symbol{"t", trimmed(p.MassTolerance)}
+	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
 		m, id := pick.Hoist, h.pointID(i)
-		line := []symbol{{"m_r", u.tenth(pick.Below.Mass)}, {"m_h", u.tenth(m.Mass)}, {"c", u.perLength(m.ChainMass)}, {"l", u.span(m.ChainLength)}, {"m_a", u.tenth(pick.Above.Mass)}}
+		line := []symbol{{"m_r", u.Tenth(pick.Below.Mass)}, {"m_h", u.Tenth(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.Span(m.ChainLength)}, {"m_a", u.Tenth(pick.Above.Mass)}}
 		steps = append(steps,
 			h.staticStep(h.finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
 			h.designStep(h.finished, i, id+", design: tolerance t, dynamic factor D"))
@@ -130,7 +131,7 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.at()+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.at()))
 		}
 		if len(h.Picks) == 2 {
-			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.tenth(h.alone(i)), u.venue(h.alone(i)), append(line, symbol{"M", u.tenth(h.centre.Mass)}, plus)...))
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.alone(i)), u.Venue(h.alone(i)), append(line, symbol{"M", u.Tenth(h.centre.Mass)}, plus)...))
 		}
 	}
 	return steps
@@ -140,14 +141,14 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 // its line besides the pick.
 func (h *hung) staticStep(s *state, i int, of string, line []symbol) layouts.Step {
 	u, static := h.unit(), h.static(s, i)
-	return step(of, "S = P + m_r + m_h + c · l + m_a", u.tenth(static), u.venue(static), append(slices.Clone(line), symbol{"P", u.tenth(s.loads[i])})...)
+	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
 func (h *hung) designStep(s *state, i int, of string) layouts.Step {
 	u, p, c := h.unit(), h.job.Practice, h.carried(s, i)
-	return step(of, "design = S · (1 + t) · D", u.tenth(c.Design), u.venue(c.Design),
-		symbol{"S", u.tenth(c.Static)}, symbol{"t", trimmed(p.MassTolerance)}, symbol{"D", trimmed(p.DynamicFactor)})
+	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
+		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
 }
 
 // worstJoint returns the joint, counted from 0, whose pins are used most as the

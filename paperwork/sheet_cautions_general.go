@@ -130,5 +130,5 @@ func (h *hung) unclassed() string {
 
 // secondary is what the job names as such, with its rating.
 func (h *hung) secondary() string {
-	return h.Secondary.What + ", rated " + h.unit().limit(h.Secondary.Rating)
+	return h.Secondary.What + ", rated " + h.unit().Limit(h.Secondary.Rating)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // sheet is the sheet of changes, for the crew that has set its pins already and
@@ -17,17 +18,17 @@ func (c Changes) sheet() (layouts.Changes, error) {
 		s.Stacks = append(s.Stacks, c.stackBlock(c.new.stack(id)))
 	}
 	for _, p := range c.Points {
-		s.Points = append(s.Points, c.new.unit().changedPoint(p))
+		s.Points = append(s.Points, changedPoint(c.new.unit(), p))
 	}
 	return s, err
 }
 
-func (u units) changedPoint(p PointChange) []string {
+func changedPoint(u say.Units, p PointChange) []string {
 	place := "where it was"
 	if p.Moved {
 		place = "MOVED: see POINTS"
 	}
-	return []string{p.ID, u.load(p.FromStatic), u.load(p.ToStatic), u.load(p.From), u.load(p.To), u.differenceOf(p.From, p.To), place + after("; ", u.mostWords(p))}
+	return []string{p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), place + say.After("; ", mostWords(u, p))}
 }
 
 // stackBlock is what changes of one stack.

@@ -7,24 +7,15 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
-
-const notGiven = "not given"
 
 // includesOthers says that the total counts other points too, where there are any.
 func (j *Job) includesOthers() string {
 	if len(j.Figures.Others) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %s in it, %s", count(len(j.Figures.Others), "other point"), j.unit().load(j.Figures.others().Static))
-}
-
-// given writes a text of the job, or that it is not given.
-func given(s string) string {
-	if s == "" {
-		return notGiven
-	}
-	return s
+	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.unit().Load(j.Figures.others().Static))
 }
 
 // approvedAgain is what the venue has to accept anew. Common practice: venues ask
@@ -37,7 +28,7 @@ func (j *Job) cover() layouts.Cover {
 	u, t := j.unit(), j.Figures.Total
 	c := layouts.Cover{
 		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
-		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.both(t.Static), u.both(t.Design), j.includesOthers(), after("; ", j.includesHeld())),
+		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), j.includesOthers(), say.After("; ", j.includesHeld())),
 		Alone: j.aloneWords(), Again: approvedAgain,
 		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
@@ -71,7 +62,7 @@ func (j *Job) aloneWords() string {
 func (j *Job) facts() []layouts.Fact {
 	return []layouts.Fact{
 		{Of: "Venue, date", Is: j.job.Venue + ", " + j.job.Date},
-		{Of: "Prepared by", Is: given(j.job.PreparedBy) + "; contact " + given(j.job.Contact)},
+		{Of: "Prepared by", Is: say.Given(j.job.PreparedBy) + "; contact " + say.Given(j.job.Contact)},
 		{Of: "Datum of the plan", Is: j.datum()},
 		{Of: "Heights above", Is: j.job.HeightsFrom},
 	}
@@ -81,21 +72,21 @@ func (j *Job) facts() []layouts.Fact {
 func (h *hung) coverRow() layouts.StackRow {
 	u, s := h.unit(), h.finished
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
-	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.load(s.centre.Mass))}}
+	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.centre.Mass))}}
 	for _, p := range h.points {
-		is := fmt.Sprintf("%s static, %s design", u.load(p.Static), u.load(p.Design))
+		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
 		if m := p.Most; m.Where != "" {
-			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
+			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
 		}
 		if len(h.Picks) == 2 {
-			is += ", " + u.load(p.Alone) + " if alone"
+			is += ", " + u.Load(p.Alone) + " if alone"
 		}
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + after(", ", h.heldMark())})
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", h.heldMark())})
 	}
 	if r.Held {
 		return r
 	}
-	r.Facts[0].Is += "; lowest corner " + u.length(h.raise+s.lowest())
+	r.Facts[0].Is += "; lowest corner " + u.Length(h.raise+s.lowest())
 	return h.flownFacts(r)
 }
 
@@ -110,7 +101,7 @@ func (h *hung) heldMark() string {
 func (h *hung) flownFacts(r layouts.StackRow) layouts.StackRow {
 	s := h.finished
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.poses)), aim(h.Aim))},
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.poses)), say.Aim(h.Aim))},
 		layouts.Fact{Of: "Most used", Is: h.mostUsedWords()},
 	)
 	return r
@@ -177,7 +168,7 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	if h.Secondary == nil {
 		add(h.ID, "Not known: no secondary named: ask the venue")
 	} else if h.Secondary.Rating < h.finished.centre.Mass*calc.G {
-		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().limit(h.Secondary.Rating), h.unit().load(h.finished.centre.Mass)))
+		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().Limit(h.Secondary.Rating), h.unit().Load(h.finished.centre.Mass)))
 	}
 	for _, p := range h.Picks {
 		if p.Hoist.Class == "" {

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // dollyMost is how many cabinets one dolly sheet holds.
@@ -68,7 +69,7 @@ func (h *hung) split(k int) bool { return h.Sets[k] > dollyMost }
 func (h *hung) joins(k int, s span) string {
 	which := ""
 	if h.hasDollies() {
-		which = fmt.Sprintf("%s of %s: ", ordinal(k+1), countDollies(len(h.Sets)))
+		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
 		if h.split(k) {
 			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.words(), which)
 		}
@@ -149,14 +150,14 @@ func (h *hung) sum(s span) string {
 	total, parts := 0.0, []string{}
 	for n := s.from; n <= s.to; n++ {
 		total += h.Cabinets[n-1].Hole.Splay
-		parts = append(parts, splay(h.Cabinets[n-1].Hole.Splay))
+		parts = append(parts, say.Splay(h.Cabinets[n-1].Hole.Splay))
 	}
 	sum := parts[0]
 	if len(parts) > 1 {
-		sum = strings.Join(parts, " + ") + " = " + splay(total)
+		sum = strings.Join(parts, " + ") + " = " + say.Splay(total)
 	}
 	for n := s.from; n <= s.to; n++ {
-		if c := h.Cabinets[n-1]; !sameFigure(c.Hole.Label, c.Hole.Splay) {
+		if c := h.Cabinets[n-1]; !say.SameFigure(c.Hole.Label, c.Hole.Splay) {
 			return sum + " degrees"
 		}
 	}
@@ -166,14 +167,14 @@ func (h *hung) sum(s span) string {
 // dollyFigures are the masses of a set.
 func (h *hung) dollyFigures(k int) []layouts.Line {
 	kg, extras := h.setMass(k)
-	says := count(h.Sets[k], "cabinet")
+	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
-		says += fmt.Sprintf(" and %s tied to them", count(extras, "extra"))
+		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
 	}
 	if h.Dolly != nil {
-		says += fmt.Sprintf("; %s with the dolly", h.unit().load(kg+h.Dolly.Mass))
+		says += fmt.Sprintf("; %s with the dolly", h.unit().Load(kg+h.Dolly.Mass))
 	}
-	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().load(kg), Says: says}}
+	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().Load(kg), Says: says}}
 	return lines
 }
 

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // downSheet is the stack from trim back onto its dollies: the lifts in reverse,
@@ -28,7 +29,7 @@ func (h *hung) downSheet() layouts.Sequence {
 func (h *hung) downCard(k int) layouts.Card {
 	kg, _ := h.setMass(k)
 	s := span{h.first(k) + 1, h.first(k) + h.Sets[k]}
-	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().load(kg) + " in all"}, Joint: h.cardJoint(k),
+	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
 }
 
@@ -121,11 +122,11 @@ func (h *hung) truckWords(n int) string {
 func (h *hung) freeWords(k int) string {
 	switch {
 	case k == 0 && h.start == nil:
-		return fmt.Sprintf("%s out.", capital(h.setName(k)))
+		return fmt.Sprintf("%s out.", say.Capital(h.setName(k)))
 	case k == 0:
 		return fmt.Sprintf("Raise the bar a hand's breadth, %s out. Lower the bar, chains slack, hooks off.", h.setName(k))
 	}
-	return fmt.Sprintf("Raise%s a hand's breadth: %s. %s out.", h.together(), h.freedWords(k), capital(h.setName(k)))
+	return fmt.Sprintf("Raise%s a hand's breadth: %s. %s out.", h.together(), h.freedWords(k), say.Capital(h.setName(k)))
 }
 
 // freedWords say how far the flown part swings when set k, counted from 0, is off it.
@@ -153,7 +154,7 @@ func (h *hung) downReads(k int, s span) []layouts.Read {
 	for _, c := range h.Cabinets[s.from-1 : s.to] {
 		hinges, links = hinges+c.HingePins, links+c.LinkPins
 	}
-	return append(reads, layouts.Read{Of: "link pins in", Is: count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: count(hinges, "pin"), May: "counted, locked"})
+	return append(reads, layouts.Read{Of: "link pins in", Is: say.Count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: say.Count(hinges, "pin"), May: "counted, locked"})
 }
 
 // named puts a word before what some instruments are called.
@@ -172,5 +173,5 @@ func (h *hung) downNotes(k int) []string {
 	}
 	s := h.joined(k - 1)
 	from, to := h.over(func(v *hung) float64 { return v.joined(k - 1).lastAim() })
-	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), count(s.flown, "cabinet"), s.flown, h.unit().between(from, to, aim)))
+	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), say.Count(s.flown, "cabinet"), s.flown, h.unit().Between(from, to, say.Aim)))
 }

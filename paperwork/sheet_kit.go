@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // kitSheet is what has to come out of the truck and go back into it.
@@ -12,20 +13,20 @@ func (j *Job) kitSheet() layouts.Kit {
 	u, lists := j.unit(), j.kit()
 	k := layouts.Kit{
 		Says: []string{j.kitWords()}, Trucks: j.truckRows(),
-		Total: fmt.Sprintf("All of it together: %s, but for what has no mass given.", u.load(kitMass(lists))),
+		Total: fmt.Sprintf("All of it together: %s, but for what has no mass given.", u.Load(kitMass(lists))),
 	}
 	for _, l := range lists {
 		g := layouts.KitGroup{Of: l.of}
 		for _, i := range l.items {
-			g.Rows = append(g.Rows, u.kitRow(i))
+			g.Rows = append(g.Rows, kitRow(u, i))
 		}
 		k.Groups = append(k.Groups, g)
 	}
 	return k
 }
 
-func (u units) kitRow(i kitItem) layouts.KitRow {
-	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.tenth(i.each), All: u.load(float64(i.count) * i.each)}
+func kitRow(u say.Units, i kitItem) layouts.KitRow {
+	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.Tenth(i.each), All: u.Load(float64(i.count) * i.each)}
 	if i.weighs != "" {
 		r.Each, r.All = i.weighs, i.weighs
 	}
@@ -37,9 +38,9 @@ func (u units) kitRow(i kitItem) layouts.KitRow {
 
 // kitWords say what is on the list and what is not.
 func (j *Job) kitWords() string {
-	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + after("; ", j.includesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
+	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + say.After("; ", j.includesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
 	if j.job.Spares > 0 {
-		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", share(j.job.Spares))
+		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", say.Share(j.job.Spares))
 	}
 	return words + " Spares: the job asks for none."
 }
@@ -65,14 +66,14 @@ func (h *hung) noDollyRow() layouts.TruckRow {
 		set, _ := h.setMass(k)
 		kg += set
 	}
-	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().load(kg), All: notGiven, Height: notGiven}
+	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
 }
 
 // dollyRow is the dolly of set k, counted from 0.
 func (h *hung) dollyRow(k int) layouts.TruckRow {
 	kg, _ := h.setMass(k)
 	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.first(k) + 1, h.first(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
-		Set: h.unit().load(kg), All: h.unit().load(kg + h.Dolly.Mass), Height: h.unit().length(h.onDolly(k) - h.Floor)}
+		Set: h.unit().Load(kg), All: h.unit().Load(kg + h.Dolly.Mass), Height: h.unit().Length(h.onDolly(k) - h.Floor)}
 }
 
 // holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.

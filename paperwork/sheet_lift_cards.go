@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // viewOf is a state as it hangs.
@@ -38,7 +39,7 @@ func (h *hung) cardJoint(k int) *layouts.CardJoint {
 // liftCard is lift k, counted from 0.
 func (h *hung) liftCard(k int) layouts.Card {
 	s := h.joined(k)
-	c := layouts.Card{Of: "after", Which: h.setName(k), View: h.viewOf(s), Says: []string{fmt.Sprintf("%d of %s", s.flown, count(len(h.Cabinets), "cabinet")), h.unit().load(s.centre.Mass) + " with bar"},
+	c := layouts.Card{Of: "after", Which: h.setName(k), View: h.viewOf(s), Says: []string{fmt.Sprintf("%d of %s", s.flown, say.Count(len(h.Cabinets), "cabinet")), h.unit().Load(s.centre.Mass) + " with bar"},
 		Steps: h.liftSteps(k), Reads: append(h.cellReads(h.readings(k)), h.aimReads(k)...), Warnings: h.liftWarnings(k)}
 	if k > 0 || h.start != nil {
 		c.Joint = h.cardJoint(k)
@@ -65,7 +66,7 @@ func (h *hung) liftSteps(k int) (steps []layouts.Do) {
 	if k < len(h.lifts) {
 		return append(steps, h.riseSteps(k)...)
 	}
-	add(true, fmt.Sprintf("Nobody below. Raise%s to trim: lowest corner %s, highest pick hole %s. Read again.", h.together(), u.length(h.raise+h.finished.lowest()), u.length(h.raise+h.finished.highestPick())))
+	add(true, fmt.Sprintf("Nobody below. Raise%s to trim: lowest corner %s, highest pick hole %s. Read again.", h.together(), u.Length(h.raise+h.finished.lowest()), u.Length(h.raise+h.finished.highestPick())))
 	if h.Secondary != nil {
 		add(false, "Secondary on: "+h.Secondary.What+".")
 	}
@@ -125,7 +126,7 @@ func (h *hung) riseSteps(k int) []layouts.Do {
 	from, to := h.over(func(v *hung) float64 { return v.rollIn(k) })
 	return []layouts.Do{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", h.together(), h.aboveFloor(h.level(k)), h.setName(k+1)), Strong: true},
-		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.between(from, to, u.length))},
+		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},
 	}
 }
 
@@ -133,9 +134,9 @@ func (h *hung) riseSteps(k int) []layouts.Do {
 // what heights are measured from, also the height.
 func (h *hung) aboveFloor(m float64) string {
 	if h.Floor == 0 {
-		return h.unit().length(m) + " above the floor"
+		return h.unit().Length(m) + " above the floor"
 	}
-	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.unit().length(m), h.unit().length(h.Floor+m))
+	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.unit().Length(m), h.unit().Length(h.Floor+m))
 }
 
 // downFromHere says in a line how to get down from lift k, counted from 0.

@@ -3,15 +3,17 @@ package paperwork
 import (
 	"fmt"
 	"math"
+
+	"hangpack/paperwork/say"
 )
 
 // liftNotes say what the readings assume, and how the next joint comes together.
 func (h *hung) liftNotes(k int) (notes []string) {
 	s, u := h.joined(k), h.unit()
 	from, to := h.over(func(v *hung) float64 { return v.joined(k).tilt })
-	bar := "Bar " + u.between(from, to, aim) + ", as it settles."
+	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
-		bar = fmt.Sprintf("Readings assume the bar %s. %s", aim(s.tilt), h.movedWords(s))
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.tilt), h.movedWords(s))
 	}
 	notes = append(notes, bar)
 	if k == len(h.lifts) {
@@ -24,8 +26,8 @@ func (h *hung) liftNotes(k int) (notes []string) {
 // from 0.
 func (h *hung) offLevel(k int) string {
 	from, to := h.over(func(v *hung) float64 { return v.joined(k).lastAim() })
-	words := h.unit().between(from, to, aim)
-	if words == aim(0) {
+	words := h.unit().Between(from, to, say.Aim)
+	if words == say.Aim(0) {
 		return words
 	}
 	return words + ", that much off level"
@@ -38,7 +40,7 @@ func (h *hung) movedWords(s *state) string {
 	if kg < 0 {
 		from, to = to, from
 	}
-	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().reading(math.Abs(kg)), from, to)
+	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().Reading(math.Abs(kg)), from, to)
 }
 
 // swingWords say how the flown part turns when set k, counted from 0, hangs on it,
@@ -55,16 +57,8 @@ func (h *hung) swingWords(k int) string {
 // or with way -1 when it is released, and "" where it does not.
 func (h *hung) swingOf(k int, way float64) string {
 	from, to := h.over(func(v *hung) float64 { return way * v.swing(k) })
-	if len(h.Picks) == 2 || angle(from) == angle(0) && angle(to) == angle(0) {
+	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}
-	return h.unit().between(from, to, turnWords)
-}
-
-// turnWords write a turn: '2.7° front down'.
-func turnWords(rad float64) string {
-	if rad > 0 {
-		return angle(rad) + " front down"
-	}
-	return angle(rad) + " front up"
+	return h.unit().Between(from, to, say.Turned)
 }

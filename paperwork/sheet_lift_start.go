@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // startCard is the first moment: two picks hang the bar alone and level; with one
@@ -14,9 +15,9 @@ func (h *hung) startCard() layouts.Card {
 		return h.pinnedStart(c)
 	}
 	off := h.job.Practice.AimTolerance
-	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: aim(0), May: aimsFrom(-off, off)})
+	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: say.Aim(0), May: say.Aims(-off, off)})
 	c.View = h.viewOf(h.start)
-	c.Says = []string{"alone, level", h.unit().load(h.start.centre.Mass)}
+	c.Says = []string{"alone, level", h.unit().Load(h.start.centre.Mass)}
 	c.Steps = append(h.tieSteps(), layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})
 	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
 	return c
@@ -57,7 +58,7 @@ func (h *hung) slackReads() (reads []layouts.Read) {
 	u := h.unit()
 	for i, p := range h.Picks {
 		kg := p.Below.Mass + h.ownOfHoist(i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.reading(kg), May: "at most " + u.reading(kg+h.job.Practice.ReadingFloor)})
+		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.job.Practice.ReadingFloor)})
 	}
 	return reads
 }

@@ -3,10 +3,10 @@ package paperwork
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // liftSheet is the stack from the bar to trim, lift by lift: what to do, what to
@@ -44,7 +44,7 @@ func (h *hung) heightWords() string {
 	if h.Floor < 0 {
 		way = "below"
 	}
-	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.job.HeightsFrom, h.unit().length(math.Abs(h.Floor)), way)
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.job.HeightsFrom, h.unit().Length(math.Abs(h.Floor)), way)
 }
 
 // headOf is the head of a stack's sheet, with what the sheet is of.
@@ -75,13 +75,13 @@ func (h *hung) steerWords() string {
 // practice; no published tolerance of a load cell against a calculation was found.
 func (h *hung) stopWords() []string {
 	p, u := h.job.Practice, h.unit()
-	may := fmt.Sprintf("masses %s more or less", share(p.MassTolerance))
+	may := fmt.Sprintf("masses %s more or less", say.Share(p.MassTolerance))
 	if len(h.Picks) == 2 {
-		may += fmt.Sprintf(", the bar %s° off its tilt", trimmed(degrees(p.AimTolerance)))
+		may += fmt.Sprintf(", the bar %s° off its tilt", say.Trimmed(say.Degrees(p.AimTolerance)))
 	}
 	return []string{
 		"Reads outside 'may read'? Stop, lower, find out why. Then go on or go down.",
-		fmt.Sprintf("'May read' is %s, and at least %s either way; of aims %s° either way. This job sets it: no standard does.", may, u.reading(p.ReadingFloor), trimmed(degrees(p.AimTolerance))),
+		fmt.Sprintf("'May read' is %s, and at least %s either way; of aims %s° either way. This job sets it: no standard does.", may, u.Reading(p.ReadingFloor), say.Trimmed(say.Degrees(p.AimTolerance))),
 		"Usual reasons: a cable that hangs on the bar and not on its own pick; bar or dolly still touching; a cabinet too many, too few or of another type; wet covers; a hook not plumb; " +
 			"the bar not at its tilt; the cell not zeroed or pulled sideways; hoist and chain counted or not. A wrong pin shows in the difference of two aims; two that cancel do not: touch every pin.",
 	}
@@ -102,36 +102,10 @@ func (h *hung) cellReads(readings []reading) (reads []layouts.Read) {
 	u := h.unit()
 	for i, r := range readings {
 		own := h.ownOfHoist(i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.between(r.from+own, r.to+own, u.reading),
-			May: fromTo(u.reading(math.Max(r.low, 0)+own), u.reading(r.high+own))})
+		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.Between(r.from+own, r.to+own, u.Reading),
+			May: say.FromTo(u.Reading(math.Max(r.low, 0)+own), u.Reading(r.high+own))})
 	}
 	return reads
-}
-
-// between writes a figure, or what it lies between where that is not known.
-func (u units) between(from, to float64, write func(float64) string) string {
-	a, b := write(from), write(to)
-	if a == b {
-		return a
-	}
-	return "between " + strings.Replace(fromTo(a, b), " to ", " and ", 1)
-}
-
-// fromTo writes what a figure may lie between, the unit once: '227 to 267 kg'.
-func fromTo(a, b string) string {
-	if i := strings.LastIndexByte(a, ' '); strings.Count(a, " ") == 1 && strings.HasSuffix(b, a[i:]) {
-		a = a[:i]
-	}
-	return a + " to " + b
-}
-
-// aimsFrom writes what an aim may lie between.
-func aimsFrom(from, to float64) string {
-	a, b := aim(from), aim(to)
-	if s := fromTo(a, b); s != a+" to "+b {
-		return s
-	}
-	return "between " + a + " and " + b
 }
 
 // over returns the least and the most of a figure wherever unknown centres of
@@ -149,7 +123,7 @@ func (h *hung) over(figure func(*hung) float64) (from, to float64) {
 func (h *hung) aimRead(k, n int) layouts.Read {
 	from, to := h.over(func(v *hung) float64 { return v.joined(k).poses[n-1].Aim })
 	off := h.job.Practice.AimTolerance
-	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.unit().between(from, to, aim), May: aimsFrom(from-off, to+off)}
+	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
@@ -160,5 +134,5 @@ func (h *hung) aimReads(k int) []layouts.Read {
 		return reads
 	}
 	return append(reads, h.aimRead(k, s.flown),
-		layouts.Read{Of: "difference", Is: angle(s.lastAim() - s.poses[0].Aim), May: "by the pins alone"})
+		layouts.Read{Of: "difference", Is: say.Angle(s.lastAim() - s.poses[0].Aim), May: "by the pins alone"})
 }

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // pinsMost is how many cabinets one pin sheet holds.
@@ -66,7 +67,7 @@ func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
 		for i, other := range c.Joint {
 			if other == c.Hole {
 				r.Ladder = layouts.Ladder{Of: len(c.Joint), Right: i}
-				r.Ordinal = fmt.Sprintf("%s of %d", ordinal(i+1), len(c.Joint))
+				r.Ordinal = fmt.Sprintf("%s of %d", say.Ordinal(i+1), len(c.Joint))
 			}
 		}
 		if set := h.setOf(n); cuts && n > 1 && set != h.setOf(n-1) {
@@ -81,8 +82,8 @@ func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
 // label is not the same figure.
 func hole(at job.Hole) layouts.Hole {
 	p := layouts.Hole{Label: at.Label}
-	if !sameFigure(at.Label, at.Splay) {
-		p.Splay = splay(at.Splay) + "°"
+	if !say.SameFigure(at.Label, at.Splay) {
+		p.Splay = say.Splay(at.Splay) + "°"
 	}
 	return p
 }
@@ -127,18 +128,18 @@ func (h *hung) boxWords(s span) string {
 // pinFigures are the figures of a pin sheet, each with its sum.
 func (h *hung) pinFigures() []layouts.Line {
 	u, s := h.unit(), h.finished
-	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.load(s.centre.Mass), Says: h.massWords()}}
+	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.centre.Mass), Says: h.massWords()}}
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
 		lines = append(lines, layouts.Line{
-			Of: label("Hoist (motor)", h.end(i)), Figure: u.load(kg),
-			Says: fmt.Sprintf("%s, %s of %s%s", h.plusTolerance(kg), percent(h.useOf(i, kg)), h.hoistLimit(p.Hoist), h.moreOnHook(i)),
+			Of: label("Hoist (motor)", h.end(i)), Figure: u.Load(kg),
+			Says: fmt.Sprintf("%s, %s of %s%s", h.plusTolerance(kg), say.Percent(h.useOf(i, kg)), h.hoistLimit(p.Hoist), h.moreOnHook(i)),
 		})
 	}
 	for _, p := range h.points {
 		lines = append(lines, layouts.Line{
-			Of: "Point " + p.ID, Figure: u.load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)%s", u.load(p.Design), h.factors(), u.moreAt(p.Most)),
+			Of: "Point " + p.ID, Figure: u.Load(p.Static),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), h.factors(), moreAt(u, p.Most)),
 		})
 	}
 	return append(lines, h.inclinometer()...)
@@ -154,11 +155,11 @@ func (h *hung) moreOnHook(i int) string {
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.
-func (u units) moreAt(m MostCarried) string {
+func moreAt(u say.Units, m MostCarried) string {
 	if m.Where == "" {
 		return ""
 	}
-	return fmt.Sprintf("; MORE AT %s: %s static, %s design", strings.ToUpper(m.Where), u.load(m.Static), u.load(m.Design))
+	return fmt.Sprintf("; MORE AT %s: %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
 }
 
 // label joins a word and the end of the bar it is at.
@@ -171,9 +172,9 @@ func label(word, end string) string {
 
 // massWords says what the mass below the hooks is of.
 func (h *hung) massWords() string {
-	s := "bar and " + count(len(h.Cabinets), "cabinet")
+	s := "bar and " + say.Count(len(h.Cabinets), "cabinet")
 	if n := len(h.Extras); n > 0 {
-		s += ", " + count(n, "extra")
+		s += ", " + say.Count(n, "extra")
 	}
 	return s + "; most used: " + h.mostUsedWords()
 }
@@ -182,13 +183,13 @@ func (h *hung) massWords() string {
 func (h *hung) inclinometer() []layouts.Line {
 	poses := h.finished.poses
 	tilt, most := h.over(func(v *hung) float64 { return v.finished.tilt })
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", aim(h.Aim), h.unit().between(tilt, most, aim))}}
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.unit().Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, layouts.Line{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: h.aimOf(len(poses)),
-		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", angle(h.bend())),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(h.bend())),
 	})
 }
 
@@ -196,7 +197,7 @@ func (h *hung) inclinometer() []layouts.Line {
 // centres of gravity lie.
 func (h *hung) aimOf(n int) string {
 	from, to := h.over(func(v *hung) float64 { return v.finished.poses[n-1].Aim })
-	return h.unit().between(from, to, aim)
+	return h.unit().Between(from, to, say.Aim)
 }
 
 // bend is how much further down the last cabinet looks than the first, in
@@ -206,7 +207,7 @@ func (h *hung) bend() float64 {
 	for _, c := range h.Cabinets[1:] {
 		deg += c.Hole.Splay
 	}
-	return radians(deg)
+	return say.Radians(deg)
 }
 
 // pinNotes are the sentences under the figures.

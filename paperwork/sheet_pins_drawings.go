@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // elevation is the stack from the side, as it hangs at trim, with labels for
@@ -16,7 +17,7 @@ func (h *hung) elevation(labelled span) layouts.Elevation {
 	e.From, e.To = labelled.from, labelled.to
 	e.Levels = []layouts.Level{
 		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
-		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.length(h.raise+s.lowest())}, Under: true},
+		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.Length(h.raise+s.lowest())}, Under: true},
 	}
 	return e
 }
@@ -26,7 +27,7 @@ func (h *hung) sideOf(s *state, raise float64) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
 	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: 1, To: s.flown}
 	for k, c := range h.Cabinets[:s.flown] {
-		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
+		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
 		for i, corner := range s.corners[k] {
 			side.Corners[i] = up(corner)
 		}
@@ -48,9 +49,9 @@ func (h *hung) sideOf(s *state, raise float64) layouts.Elevation {
 func (h *hung) pickLevel() []string {
 	u := h.unit()
 	if len(h.Picks) == 1 {
-		return []string{"pick hole " + u.length(h.pickHeight(0)), "low hook " + u.length(h.lowHook(0))}
+		return []string{"pick hole " + u.Length(h.pickHeight(0)), "low hook " + u.Length(h.lowHook(0))}
 	}
-	return []string{"rear " + u.length(h.pickHeight(1)), "pick front " + u.length(h.pickHeight(0))}
+	return []string{"rear " + u.Length(h.pickHeight(1)), "pick front " + u.Length(h.pickHeight(0))}
 }
 
 // barEdge is how far the bar is drawn past its outermost holes, in metres. The
@@ -76,7 +77,7 @@ func (h *hung) strip() layouts.Strip {
 	for i, p := range h.Bar.PickHoles {
 		hole := layouts.StripHole{At: layouts.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}
 		if len(h.options) > 0 {
-			hole.Aim = aim(h.options[i].aim)
+			hole.Aim = say.Aim(h.options[i].aim)
 		}
 		s.Holes = append(s.Holes, hole)
 	}

@@ -12,17 +12,17 @@ import (
 // planSheet is all points from above, with what a tape should read between them.
 func (j *Job) planSheet() layouts.Plan {
 	u := j.unit()
-	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.tapeRounding()}
+	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.TapeRounding()}
 	for _, h := range j.stacks {
 		p.Stacks = append(p.Stacks, h.footprint())
 		for _, f := range h.points {
 			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
-				Across: u.across(f.StageLeft), UpDown: u.upDown(f.Downstage), Held: h.held()})
+				Across: u.Across(f.StageLeft), UpDown: u.UpDown(f.Downstage), Held: h.held()})
 		}
 	}
 	for _, o := range j.Figures.Others {
 		p.Points = append(p.Points, layouts.PlanPoint{ID: o.ID, At: layouts.Place{X: o.StageLeft, Z: o.Downstage},
-			Across: u.across(o.StageLeft), UpDown: u.upDown(o.Downstage), Other: true})
+			Across: u.Across(o.StageLeft), UpDown: u.UpDown(o.Downstage), Other: true})
 	}
 	return p
 }
@@ -66,7 +66,7 @@ func (h *hung) chalks() (marks []chalk) {
 func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 	u := j.unit()
 	add := func(from, to chalk) {
-		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.tape(calc.Tape(to.left-from.left, to.down-from.down))})
+		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}
 	stacks := slices.Clone(j.stacks)
 	slices.SortStableFunc(stacks, func(a, b *hung) int { return cmp.Compare(b.StageLeft, a.StageLeft) })

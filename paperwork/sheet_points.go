@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // pointSheet is the venue's table of all points.
@@ -29,9 +30,9 @@ func (j *Job) pointFacts() []layouts.Fact {
 		{Of: "Heights above", Is: j.job.HeightsFrom},
 		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
-			trimmed(1+p.MassTolerance), share(p.MassTolerance), trimmed(p.DynamicFactor))},
-		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", trimmed(1+p.MassTolerance))},
-		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.unit().length(p.LimitReserve))},
+			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
+		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", say.Trimmed(1+p.MassTolerance))},
+		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.unit().Length(p.LimitReserve))},
 	}
 	if j.peaks() {
 		facts = append(facts, layouts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
@@ -52,7 +53,7 @@ var pointNotes = []string{
 }
 
 // datum is what the plan is measured from, in words.
-func (j *Job) datum() string { return given(j.job.Datum) }
+func (j *Job) datum() string { return say.Given(j.job.Datum) }
 
 func (h *hung) pointGroup() layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.held(), Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
@@ -67,22 +68,22 @@ func (h *hung) secondaryWords() string {
 	if h.Secondary == nil {
 		return "Secondary: not given; ask the venue whether it wants one."
 	}
-	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.unit().load(h.finished.centre.Mass))
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.unit().Load(h.finished.centre.Mass))
 }
 
 func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
 	u := h.unit()
 	alone, sums := layouts.Load{Is: "one hoist"}, h.staticSums(i)
 	if len(h.Picks) == 2 {
-		alone, sums = u.twice(p.Alone), append(sums, h.aloneSum(i))
+		alone, sums = inBoth(u, p.Alone), append(sums, h.aloneSum(i))
 	}
 	return layouts.VenuePoint{
 		ID:    p.ID,
-		Where: []string{u.across(p.StageLeft), u.upDown(p.Downstage)},
-		Loads: []layouts.Load{u.twice(p.Static), u.twice(p.Design), alone},
-		Heights: []string{"pick hole " + u.length(p.PickHeight), "low hook " + u.length(p.LowHook),
-			"high hook " + u.known(p.HighHook), h.chainWords(i, p)},
-		Sums: sums, Lift: p.Most.Where, AtLift: u.atLift(p.Most),
+		Where: []string{u.Across(p.StageLeft), u.UpDown(p.Downstage)},
+		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), alone},
+		Heights: []string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
+			"high hook " + u.Known(p.HighHook), h.chainWords(i, p)},
+		Sums: sums, Lift: p.Most.Where, AtLift: atLift(u, p.Most),
 	}
 }
 
@@ -100,31 +101,25 @@ func (j *Job) peaks() bool {
 
 // atLift writes what a point carries at a lift, nothing where it carries no
 // more there.
-func (u units) atLift(m MostCarried) []layouts.Load {
+func atLift(u say.Units, m MostCarried) []layouts.Load {
 	if m.Where == "" {
 		return nil
 	}
-	return []layouts.Load{u.twice(m.Static), u.twice(m.Design)}
+	return []layouts.Load{inBoth(u, m.Static), inBoth(u, m.Design)}
 }
 
 // chainWords write how much chain a hoist needs of what it has.
 func (h *hung) chainWords(i int, p PointFigures) string {
 	if p.ChainNeeded == nil {
-		return "chain needed " + notGiven
+		return "chain needed " + say.NotGiven
 	}
 	u := h.unit()
-	return fmt.Sprintf("chain needed %s of %s", u.length(*p.ChainNeeded), u.length(h.Picks[i].Hoist.ChainLength))
+	return fmt.Sprintf("chain needed %s of %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength))
 }
 
-// twice writes a load in both units.
-func (u units) twice(kg float64) layouts.Load { return layouts.Load{Is: u.load(kg), Also: u.also(kg)} }
-
-// known writes a length, or that it is not given.
-func (u units) known(m *float64) string {
-	if m == nil {
-		return notGiven
-	}
-	return u.length(*m)
+// inBoth writes a load in both units.
+func inBoth(u say.Units, kg float64) layouts.Load {
+	return layouts.Load{Is: u.Load(kg), Also: u.Also(kg)}
 }
 
 // staticSums write what a point's static load includes, finished and at the lift
@@ -141,19 +136,19 @@ func (h *hung) staticSums(i int) []string {
 func (h *hung) staticSum(s *state, i int, of string) string {
 	u, p := h.unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
-		u.part(s.loads[i]), u.part(p.Below.Mass), u.part(p.Hoist.Mass), u.part(p.Hoist.ChainMass*p.Hoist.ChainLength),
-		u.part(p.Above.Mass), u.part(h.static(s, i)), u.mass())
+		u.Part(s.loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.Part(p.Above.Mass), u.Part(h.static(s, i)), u.MassUnit())
 }
 
 // hoistSum writes a hoist, the most that it holds and how much of it that is.
 func (h *hung) hoistSum(i int) string {
 	m, peak := h.Picks[i].Hoist, h.peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", after(" at ", peak.at()), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), percent(h.hoistUse(peak, i)))
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.at()), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), say.Percent(h.hoistUse(peak, i)))
 }
 
 // steelWords write how high the steel is, over each pick where that differs.
 func (h *hung) steelWords() string {
-	at := func(i int) string { return h.unit().known(h.Picks[i].Steel) }
+	at := func(i int) string { return h.unit().Known(h.Picks[i].Steel) }
 	if len(h.Picks) == 1 || at(0) == at(1) {
 		return at(0)
 	}
@@ -163,18 +158,18 @@ func (h *hung) steelWords() string {
 // aloneSum writes what a hoist would hold with the other one slack.
 func (h *hung) aloneSum(i int) string {
 	kg := h.aloneOnHook(i)
-	used := percent(h.useOf(i, kg)) + " used"
+	used := say.Percent(h.useOf(i, kg)) + " used"
 	if h.overloads(i, kg) {
-		used = percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
+		used = say.Percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, after("; ", moreThan(h.aloneOver(i, gearAlone...))))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, say.After("; ", moreThan(h.aloneOver(i, gearAlone...))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
 func (h *hung) classWords() string {
 	var all []string
 	for _, p := range h.Picks {
-		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, given(p.Hoist.Class))
+		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, say.Given(p.Hoist.Class))
 		if !slices.Contains(all, words) {
 			all = append(all, words)
 		}
@@ -188,9 +183,9 @@ func (j *Job) otherGroup() layouts.PointGroup {
 	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
 	for _, o := range j.Figures.Others {
 		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
-			Where:   []string{u.across(o.StageLeft), u.upDown(o.Downstage)},
-			Loads:   []layouts.Load{u.twice(o.Static), u.twice(o.Design), {Is: "no stack"}},
-			Heights: []string{o.What, "hook " + u.length(o.Height)},
+			Where:   []string{u.Across(o.StageLeft), u.UpDown(o.Downstage)},
+			Loads:   []layouts.Load{inBoth(u, o.Static), inBoth(u, o.Design), {Is: "no stack"}},
+			Heights: []string{o.What, "hook " + u.Length(o.Height)},
 			Sums:    []string{"Static as the job gives it, all that this point carries at rest."},
 		})
 	}
@@ -208,17 +203,17 @@ func (j *Job) sums() (sums []sum) {
 	points, hoists := 0, 0
 	for i, h := range j.stacks {
 		n := len(h.Picks)
-		sums = append(sums, sum{h.ID + after(", ", h.heldMark()), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
+		sums = append(sums, sum{h.ID + say.After(", ", h.heldMark()), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
 		points, hoists = points+n, hoists+n
 	}
 	if n := len(j.Figures.Others); n > 0 {
-		sums, points = append(sums, sum{"other points", count(n, "point"), j.Figures.others()}), points+n
+		sums, points = append(sums, sum{"other points", say.Count(n, "point"), j.Figures.others()}), points+n
 	}
-	return append(sums, sum{"all" + after(", ", j.includesHeld()), pointsAndHoists(points, hoists), j.Figures.Total})
+	return append(sums, sum{"all" + say.After(", ", j.includesHeld()), pointsAndHoists(points, hoists), j.Figures.Total})
 }
 
 func pointsAndHoists(points, hoists int) string {
-	return count(points, "point") + ", " + count(hoists, "hoist")
+	return say.Count(points, "point") + ", " + say.Count(hoists, "hoist")
 }
 
 // totals are the sums in words.
@@ -226,7 +221,7 @@ func (j *Job) totals() (rows []layouts.TotalRow) {
 	u := j.unit()
 	for _, s := range j.sums() {
 		rows = append(rows, layouts.TotalRow{Of: s.of, Count: s.count,
-			Static: u.load(s.Static) + ", " + u.also(s.Static), Design: u.load(s.Design) + ", " + u.also(s.Design)})
+			Static: u.Load(s.Static) + ", " + u.Also(s.Static), Design: u.Load(s.Design) + ", " + u.Also(s.Design)})
 	}
 	return rows
 }

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // A third is a place in the middle third of a cabinet's outline, where a centre
@@ -79,7 +80,7 @@ func (h *hung) takeWorst() {
 
 // words say where unknown centres of gravity are taken.
 func (t third) words() string {
-	return after("centre of gravity ", t.name)
+	return say.After("centre of gravity ", t.name)
 }
 
 // ifSo says where unknown centres of gravity have to lie for what is said.

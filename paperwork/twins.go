@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // A difference is what is not alike of two twins: in what, and how each has it.
@@ -55,10 +56,10 @@ func (h *hung) partDifferences(other *hung) (all []difference) {
 }
 
 func holeWords(at job.Hole) string {
-	if sameFigure(at.Label, at.Splay) {
+	if say.SameFigure(at.Label, at.Splay) {
 		return at.Label
 	}
-	return fmt.Sprintf("%s (%s°)", at.Label, splay(at.Splay))
+	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
 }
 
 // twinParts are what twins have alike besides their joints, each in words that
@@ -71,37 +72,37 @@ var twinParts = []struct {
 	{"bar", func(h *hung) string { return h.Bar.Key }},
 	{"pick holes", func(h *hung) string { return h.holeWords() }},
 	{"aim wanted", func(h *hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *hung) string { return h.trimWords() + " at " + h.unit().exactly(h.Trim.Height) }},
-	{"hoist (motor)", eachPick(func(_ units, p job.Pick) string { return p.Hoist.Key })},
-	{"load cell", func(h *hung) string { return given(string(h.LoadCell)) }},
-	{"steel", eachPick(func(u units, p job.Pick) string {
+	{"trim", func(h *hung) string { return h.trimWords() + " at " + h.unit().Exactly(h.Trim.Height) }},
+	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
+	{"load cell", func(h *hung) string { return say.Given(string(h.LoadCell)) }},
+	{"steel", eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
-			return notGiven
+			return say.NotGiven
 		}
-		return u.exactly(*p.Steel)
+		return u.Exactly(*p.Steel)
 	})},
-	{"rigging below", eachPick(func(u units, p job.Pick) string { return u.riggingWords(p.Below) })},
-	{"rigging above", eachPick(func(u units, p job.Pick) string { return u.riggingWords(p.Above) })},
+	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
+	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
 	{"dolly", func(h *hung) string {
 		if h.Dolly == nil {
-			return notGiven
+			return say.NotGiven
 		}
 		return h.Dolly.Key
 	}},
 	{"sets", func(h *hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
-	{"pins set", func(h *hung) string { return given(string(h.PinsSet)) }},
-	{"floor", func(h *hung) string { return h.unit().exactly(h.Floor) }},
+	{"pins set", func(h *hung) string { return say.Given(string(h.PinsSet)) }},
+	{"floor", func(h *hung) string { return h.unit().Exactly(h.Floor) }},
 	{"extras", func(h *hung) string { return h.extraWords() }},
 	{"secondary", func(h *hung) string {
 		if h.Secondary == nil {
-			return notGiven
+			return say.NotGiven
 		}
 		return h.secondary()
 	}},
 }
 
 // eachPick writes something of every pick, once where both have it alike.
-func eachPick(of func(units, job.Pick) string) func(*hung) string {
+func eachPick(of func(say.Units, job.Pick) string) func(*hung) string {
 	return func(h *hung) string {
 		front, rear := of(h.unit(), h.Picks[0]), of(h.unit(), h.Picks[len(h.Picks)-1])
 		if front == rear {
@@ -114,13 +115,13 @@ func eachPick(of func(units, job.Pick) string) func(*hung) string {
 // exactAim writes an aim with all its digits.
 func exactAim(rad float64) string {
 	if rad < 0 {
-		return trimmed(-degrees(rad)) + "° up"
+		return say.Trimmed(-say.Degrees(rad)) + "° up"
 	}
-	return trimmed(degrees(rad)) + "° down"
+	return say.Trimmed(say.Degrees(rad)) + "° down"
 }
 
-func (u units) riggingWords(r job.Rigging) string {
-	return u.weighed(r.Mass) + ", " + u.exactly(r.Length)
+func riggingWords(u say.Units, r job.Rigging) string {
+	return u.Weighed(r.Mass) + ", " + u.Exactly(r.Length)
 }
 
 // extraWords write what else hangs with a stack and where.
@@ -131,7 +132,7 @@ func (h *hung) extraWords() string {
 		if e.Cabinet > 0 {
 			at = fmt.Sprintf("cabinet %d", e.Cabinet)
 		}
-		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.weighed(e.Mass), at, u.exactly(e.At.Behind), u.exactly(e.At.Below)))
+		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.Weighed(e.Mass), at, u.Exactly(e.At.Behind), u.Exactly(e.At.Below)))
 	}
 	if len(all) == 0 {
 		return "none"

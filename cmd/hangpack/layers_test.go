@@ -22,8 +22,9 @@ func TestImportsGoOneWay(t *testing.T) {
 	allowed := map[string]string{
 		"hangpack/calc":          "",
 		"hangpack/layouts":       "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
-		"hangpack/paperwork/job": "gopkg.in/yaml.v3",
-		"hangpack/paperwork":     "hangpack/calc hangpack/layouts hangpack/paperwork/job",
+		"hangpack/paperwork/job": "hangpack/calc gopkg.in/yaml.v3",
+		"hangpack/paperwork/say": "hangpack/calc",
+		"hangpack/paperwork":     "hangpack/calc hangpack/layouts hangpack/paperwork/job hangpack/paperwork/say",
 		"hangpack/cmd/hangpack":  "hangpack/paperwork hangpack/paperwork/job",
 	}
 	assert.Len(t, imports, len(allowed))

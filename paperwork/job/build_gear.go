@@ -21,7 +21,7 @@ func (r *reader) cabinet(key string, v *value) *Cabinet {
 		c.HingePitch = c.FrontHeight
 	}
 	if c.CentreUnknown = v.word("centre_of_gravity") == NotKnown; c.CentreUnknown {
-		c.CentreOfGravity = Offset{c.Depth/2 - c.HingeBehindFront, c.FrontHeight/2 - c.HingeBelowTop}
+		c.CentreOfGravity = Offset{Behind: c.Depth/2 - c.HingeBehindFront, Below: c.FrontHeight/2 - c.HingeBelowTop}
 	} else {
 		c.CentreOfGravity = r.cabinetCentre(v.field("centre_of_gravity"), c)
 	}
@@ -42,7 +42,7 @@ func (r *reader) cabinetCentre(v *value, c *Cabinet) Offset {
 		below -= c.HingeBelowTop
 		r.within(v.field("below_top"), below, "the centre of gravity")
 	}
-	return Offset{turned(behind, from == 1), turned(below, under == 1)}
+	return Offset{Behind: turned(behind, from == 1), Below: turned(below, under == 1)}
 }
 
 // within complains at v of a place that came out further than 5 m from the

@@ -133,7 +133,7 @@ func (r *reader) countedHoles(v *value) (holes []PickHole) {
 	r.spaced(v)
 	first, spacing := r.offset(v), v.number("spacing")
 	for i := range v.count("count") {
-		at := Offset{first.Behind + float64(i)*spacing, first.Below}
+		at := Offset{Behind: first.Behind + float64(i)*spacing, Below: first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
 	}
 	if n := len(holes); n > 1 && v.sound() {

@@ -8,6 +8,8 @@
 // units, ranges and defaults stand in one table, keys.go.
 package job
 
+import "hangpack/calc"
+
 // Job is a job file that has no complaint.
 type Job struct {
 	Title, Venue string
@@ -47,7 +49,7 @@ type Practice struct {
 
 // Offset is a place in the axes of a part, from its own top hinge pin, in
 // metres. Below is negative for what lies above the pin.
-type Offset struct{ Behind, Below float64 }
+type Offset = calc.Offset
 
 // Hole is one hole of a joint: its label as stamped, and the splay it sets,
 // in degrees.

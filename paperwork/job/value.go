@@ -91,7 +91,7 @@ func (r *reader) oneOf(v *value, names ...string) (x float64, which int) {
 func (r *reader) offset(v *value) Offset {
 	behind, ahead := r.oneOf(v, "behind_hinge", "ahead_of_hinge")
 	below, above := r.oneOf(v, "below_hinge", "above_hinge")
-	return Offset{turned(behind, ahead == 1), turned(below, above == 1)}
+	return Offset{Behind: turned(behind, ahead == 1), Below: turned(below, above == 1)}
 }
 
 // turned returns x, or what it is the other way.

@@ -1,0 +1,139 @@
+package say
+
+import (
+	"math"
+	"strings"
+
+	"hangpack/calc"
+)
+
+// The formatters of sums that a reader redoes by hand: to the nearest, with a
+// digit more than the sheets that people act on. Metric sums are in mm, kg and
+// kN, imperial ones in in, lb and lbf.
+
+// Part writes a mass that is added to others, to a tenth and without its unit.
+func (u Units) Part(kg float64) string {
+	if u.Imperial {
+		return plain(Fixed(kg/PoundKg, 1))
+	}
+	return plain(Fixed(kg, 1))
+}
+
+// MassUnit is the unit of masses.
+func (u Units) MassUnit() string {
+	if u.Imperial {
+		return "lb"
+	}
+	return "kg"
+}
+
+// Tenth writes a mass to a tenth of its unit.
+func (u Units) Tenth(kg float64) string { return u.Part(kg) + " " + u.MassUnit() }
+
+// Addend writes a mass that a sum begins with: to a tenth, without a needless
+// nought.
+func (u Units) Addend(kg float64) string {
+	return strings.TrimSuffix(u.Part(kg), ".0") + " " + u.MassUnit()
+}
+
+// Bare writes a length of gear, to 0.1 mm or 0.01 in, without its unit.
+func (u Units) Bare(m float64) string {
+	if u.Imperial {
+		return plain(Fixed(m/InchM, 2))
+	}
+	return plain(Fixed(m*1000, 1))
+}
+
+// SmallUnit is the unit of lengths of gear.
+func (u Units) SmallUnit() string {
+	if u.Imperial {
+		return "in"
+	}
+	return "mm"
+}
+
+// Dot writes a length of gear with its unit.
+func (u Units) Dot(m float64) string { return u.Bare(m) + " " + u.SmallUnit() }
+
+// Turning writes a mass times a length, given in kg m, without its unit.
+func (u Units) Turning(kgm float64) string {
+	if u.Imperial {
+		return plain(Fixed(kgm/PoundKg/InchM, 1))
+	}
+	return plain(Fixed(kgm, 3))
+}
+
+// MomentUnit is the unit of mass times length.
+func (u Units) MomentUnit() string {
+	if u.Imperial {
+		return "lb·in"
+	}
+	return "kg·m"
+}
+
+// PerMoment is how many small lengths there are in that of a moment.
+func (u Units) PerMoment() string {
+	if u.Imperial {
+		return "1"
+	}
+	return "1000"
+}
+
+// Newtons writes a force given in newtons, with its sign.
+func (u Units) Newtons(n float64) string {
+	if u.Imperial {
+		return plain(Fixed(n/poundForce, 1)) + " lbf"
+	}
+	return plain(Fixed(n/1000, 4)) + " kN"
+}
+
+// Turn writes an angle given in rad, positive down.
+func (u Units) Turn(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
+
+// Span writes a length of chain.
+func (u Units) Span(m float64) string {
+	if u.Imperial {
+		return plain(Fixed(m/(12*InchM), 2)) + " ft"
+	}
+	return plain(Fixed(m, 2)) + " m"
+}
+
+// PerLength writes what a chain weighs.
+func (u Units) PerLength(kgPerM float64) string {
+	if u.Imperial {
+		return Trimmed(round(kgPerM/PoundKg*12*InchM, 4)) + " lb/ft"
+	}
+	return Trimmed(kgPerM) + " kg/m"
+}
+
+// Place writes a place in a part's axes, in words.
+func (u Units) Place(o calc.Offset) string {
+	words := []string{u.Dot(o.Behind) + " behind", u.Dot(o.Below) + " below"}
+	if o.Behind < 0 {
+		words[0] = u.Dot(-o.Behind) + " ahead"
+	}
+	if o.Below < 0 {
+		words[1] = u.Dot(-o.Below) + " above"
+	}
+	return strings.Join(words, ", ")
+}
+
+// Kilonewtons is a load as a force, in kN, unrounded.
+func Kilonewtons(kg float64) float64 { return kg * calc.G / 1000 }
+
+// Exactly writes a length so that two that differ read differently: with all its
+// digits, in metres also on imperial paper where sixteenths of an inch do not do.
+func (u Units) Exactly(m float64) string {
+	if sixteenths := m / InchM * 16; u.Imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
+		return Feet(m, 16)
+	}
+	return Trimmed(m) + " m"
+}
+
+// Weighed writes a mass with all its digits.
+func (u Units) Weighed(kg float64) string {
+	if u.Imperial {
+		return Trimmed(kg/PoundKg) + " lb"
+	}
+	return Trimmed(kg) + " kg"
+}
