@@ -97,7 +97,7 @@ func (c *aloneCheck) worse(old *aloneCheck) bool {
 // most.
 func (h *hung) aloneParts(i int) []aloneCheck {
 	s := h.swung[i]
-	all := h.onHook(s.centre.Mass)
+	all := h.job.Practice.OnHook(s.centre.Mass)
 	hinge, link := h.alonePins("hinge pin", i, 0), h.alonePins("link pin", i, 0)
 	for k := 1; k < len(s.joints); k++ {
 		if c := h.alonePins("hinge pin", i, k); c.worse(&hinge) {
@@ -108,7 +108,7 @@ func (h *hung) aloneParts(i int) []aloneCheck {
 		}
 	}
 	return []aloneCheck{
-		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.onHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
+		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.job.Practice.OnHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
 		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
 		h.aloneGear("bar", i, all, h.Bar.Rating),
 		hinge, link,

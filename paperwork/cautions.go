@@ -122,7 +122,7 @@ func pulled(sign float64) string {
 }
 
 // liftName names the set whose lift gives a state.
-func (h *hung) liftName(s *state) string { return "dolly " + letter(h.setOf(s.flown)-1) }
+func (h *hung) liftName(s *state) string { return "dolly " + letter(h.Sets.Of(s.flown)) }
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.

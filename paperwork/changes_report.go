@@ -80,7 +80,7 @@ func (c Changes) reportStack(b *strings.Builder, h *hung) {
 			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
 		}
 		k := j.Cabinet - 1
-		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, letter(h.setOf(j.Cabinet)-1))
+		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, letter(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
 		writeUnder(b, s)

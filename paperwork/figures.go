@@ -223,7 +223,7 @@ func (h *hung) cabinetFigures() (cabinets []CabinetFigures) {
 	for k, c := range h.Cabinets {
 		j := h.finished.joints[k]
 		cabinets = append(cabinets, CabinetFigures{
-			Number: k + 1, Type: c.Key, Set: h.setOf(k + 1),
+			Number: k + 1, Type: c.Key, Set: h.Sets.Of(k+1) + 1,
 			Splay: c.Hole.Splay, Aim: say.Degrees(h.finished.poses[k].Aim),
 			Lowest: h.raise + calc.Lowest(h.finished.corners[k]),
 			Hinge:  j.Hinge() / 1000, HingePull: j.HingePull / 1000, Link: j.Link / 1000,

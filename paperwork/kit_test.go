@@ -137,11 +137,11 @@ func TestKitReadsBack(t *testing.T) {
 			for k, n := range h.Sets {
 				set := 0.0
 				for i := range n {
-					set += h.Cabinets[h.first(k)+i].Mass
+					set += h.Cabinets[h.Sets.First(k)+i].Mass
 				}
 				kg += set
 				for _, e := range h.Extras {
-					if e.Cabinet > h.first(k) && e.Cabinet <= h.first(k)+n {
+					if e.Cabinet > h.Sets.First(k) && e.Cabinet <= h.Sets.First(k)+n {
 						set += e.Mass
 					}
 				}

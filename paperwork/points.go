@@ -84,7 +84,7 @@ func (h *hung) static(s *state, i int) float64 {
 // carried returns what point i carries in a state.
 func (h *hung) carried(s *state, i int) Carried {
 	static := h.static(s, i)
-	return Carried{static, h.design(static)}
+	return Carried{static, h.job.Practice.Design(static)}
 }
 
 // alone returns what point i carries with the other hoist slack, in kg, masses
@@ -102,11 +102,7 @@ func (h *hung) hoistUse(s *state, i int) float64 { return h.useOf(i, h.hook(s, i
 
 // useOf returns how much of what practice allows of hoist i a load on its hook
 // uses, the load in kg and without its tolerance.
-func (h *hung) useOf(i int, kg float64) float64 { return h.onHook(kg) / h.hoistMost(i) }
-
-// onHook returns a load on a hook with its tolerance, in newtons; the load is in
-// kg and without it.
-func (h *hung) onHook(kg float64) float64 { return kg * (1 + h.job.Practice.MassTolerance) * calc.G }
+func (h *hung) useOf(i int, kg float64) float64 { return h.job.Practice.OnHook(kg) / h.hoistMost(i) }
 
 // hoistMost returns what practice allows of hoist i, in newtons.
 func (h *hung) hoistMost(i int) float64 {
@@ -115,23 +111,18 @@ func (h *hung) hoistMost(i int) float64 {
 
 // overloads reports whether a load on its hook, in kg and without its tolerance,
 // is more than practice allows of hoist i.
-func (h *hung) overloads(i int, kg float64) bool { return h.onHook(kg) > h.hoistMost(i)+alike }
+func (h *hung) overloads(i int, kg float64) bool {
+	return h.job.Practice.OnHook(kg) > h.hoistMost(i)+alike
+}
 
 // aloneOnHook returns what hoist i holds with the other one slack, in kg.
 func (h *hung) aloneOnHook(i int) float64 { return h.finished.centre.Mass + h.Picks[i].Below.Mass }
-
-// design returns a static load with the job's tolerance and dynamic factor.
-func (h *hung) design(static float64) float64 { return design(h.job, static) }
-
-func design(j *job.Job, static float64) float64 {
-	return calc.Design(static, j.Practice.MassTolerance, j.Practice.DynamicFactor)
-}
 
 func otherFigures(j *job.Job) []OtherFigures {
 	others := []OtherFigures{}
 	for _, o := range j.OtherPoints {
 		others = append(others, OtherFigures{ID: o.ID, What: o.What, StageLeft: o.StageLeft, Downstage: o.Downstage,
-			Height: o.Height, Carried: Carried{o.Mass, design(j, o.Mass)}})
+			Height: o.Height, Carried: Carried{o.Mass, j.Practice.Design(o.Mass)}})
 	}
 	return others
 }

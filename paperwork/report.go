@@ -166,7 +166,7 @@ func (h *hung) reportJoints(b *strings.Builder) {
 	for k, c := range h.Cabinets {
 		j := h.finished.joints[k]
 		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
-			say.Aim(h.finished.poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), letter(h.setOf(k+1)-1))
+			say.Aim(h.finished.poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), letter(h.Sets.Of(k+1)))
 	}
 }
 
@@ -185,7 +185,7 @@ func (h *hung) reportLifts(b *strings.Builder) {
 	u := h.unit()
 	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
 	for _, s := range h.lifts {
-		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", letter(h.setOf(s.flown)-1), s.flown,
+		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", letter(h.Sets.Of(s.flown)), s.flown,
 			h.hookWords(s), say.Aim(s.poses[0].Aim), u.Length(s.drop()))
 	}
 }

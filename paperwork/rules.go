@@ -136,7 +136,7 @@ func (h *hung) check() {
 func (h *hung) checkHoists(s *state) {
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
-		h.rated("hoist", "hoist", h.onHook(kg), h.hoistMost(i), func() (string, string, string) {
+		h.rated("hoist", "hoist", h.job.Practice.OnHook(kg), h.hoistMost(i), func() (string, string, string) {
 			return where(s.where, h.end(i)), h.plusTolerance(kg), h.hoistLimit(p.Hoist)
 		})
 	}
@@ -163,7 +163,7 @@ func (h *hung) checkBar(s *state) {
 		return
 	}
 	kg := s.centre.Mass
-	h.rated("bar", "bar", h.design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (string, string, string) {
+	h.rated("bar", "bar", h.job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (string, string, string) {
 		return s.where, h.designSum(kg), h.gearLimit(h.Bar.Rating) + " (" + h.Bar.Key + ")"
 	})
 }
@@ -174,7 +174,7 @@ func (h *hung) checkPickHoles(s *state) {
 		return
 	}
 	for i, kg := range s.loads {
-		h.rated("pick_hole", "pick hole", h.design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (string, string, string) {
+		h.rated("pick_hole", "pick hole", h.job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (string, string, string) {
 			return where(s.where, h.end(i)), h.designSum(kg), h.gearLimit(h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
 		})
 	}
@@ -182,7 +182,7 @@ func (h *hung) checkPickHoles(s *state) {
 
 // designSum writes a static load and its design load as a sum.
 func (h *hung) designSum(kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.unit().Addend(kg), h.factors(), h.unit().Load(h.design(kg)))
+	return fmt.Sprintf("%s x %s = %s", h.unit().Addend(kg), h.factors(), h.unit().Load(h.job.Practice.Design(kg)))
 }
 
 func (h *hung) factors() string { return factors(h.job.Practice) }

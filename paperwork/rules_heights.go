@@ -106,35 +106,8 @@ func (h *hung) lowestHook(i int) float64 {
 
 // inSet returns the cabinets of a set, counted from 0.
 func (h *hung) inSet(k int) []job.Placed {
-	first := h.first(k)
+	first := h.Sets.First(k)
 	return h.Cabinets[first : first+h.Sets[k]]
-}
-
-// set returns the same with their numbers.
-func (h *hung) set(k int) (cabinets []placed) {
-	for n, c := range h.inSet(k) {
-		cabinets = append(cabinets, placed{c, h.first(k) + n + 1})
-	}
-	return cabinets
-}
-
-// first returns the index of the first cabinet of a set, both counted from 0.
-func (h *hung) first(k int) int {
-	n := 0
-	for _, size := range h.Sets[:k] {
-		n += size
-	}
-	return n
-}
-
-// setOf returns the set, counted from 1, of cabinet number n.
-func (h *hung) setOf(n int) int {
-	for k := range h.Sets {
-		if n <= h.first(k)+h.Sets[k] {
-			return k + 1
-		}
-	}
-	panic(fmt.Sprintf("cabinet %d is on no dolly", n))
 }
 
 // letter names a set on paper: A for the top of the stack.

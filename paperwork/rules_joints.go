@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/say"
 )
@@ -21,7 +20,7 @@ func (h *hung) checkPins(s *state) {
 }
 
 func (h *hung) checkPin(rule, part string, s *state, k int, force float64, pins int, rating float64) {
-	load, limit := h.pinLoad(force, pins), rating*h.job.Practice.GearUse
+	load, limit := h.job.Practice.PinLoad(force, pins), rating*h.job.Practice.GearUse
 	// Asked first, since there are many pins and a wording of each would be made.
 	if h.more(part, load/limit) || load > limit+alike {
 		h.rated(rule, part, load, limit, func() (string, string, string) {
@@ -30,20 +29,9 @@ func (h *hung) checkPin(rule, part string, s *state, k int, force float64, pins 
 	}
 }
 
-// pinLoad returns the design load of one pin, in newtons, of a joint that carries
-// a force on so many pins.
-func (h *hung) pinLoad(force float64, pins int) float64 {
-	return h.design(calc.PinForce(force, pins, h.job.Practice.SideShare))
-}
-
-// pinUsed returns how much of what practice allows of its rating one pin is used.
-func (h *hung) pinUsed(force float64, pins int, rating float64) float64 {
-	return h.pinLoad(force, pins) / (rating * h.job.Practice.GearUse)
-}
-
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
 func (h *hung) pinSum(force float64, pins int) string {
-	one := h.pinLoad(force, pins)
+	one := h.job.Practice.PinLoad(force, pins)
 	of := h.unit().Force(force)
 	if pins > 1 {
 		of += " x " + say.Share(h.job.Practice.SideShare)

@@ -86,13 +86,13 @@ func (h *hung) pinStep(name string, force float64, pins int, rating float64) []l
 	if pins == 1 {
 		of, side = "the one "+name+" pin (s = 1), with tolerance t and dynamic factor D", 1
 	}
-	one := h.pinLoad(force, pins)
+	one := h.job.Practice.PinLoad(force, pins)
 	steps := []layouts.Step{step(of, "pin = "+name+" · s · (1 + t) · D", u.Newtons(one), u.Force(one), symbol{name, u.Newtons(force)},
 		symbol{"s", say.Trimmed(side)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})}
 	if rating == 0 {
 		return steps
 	}
-	used := h.pinUsed(force, pins, rating)
+	used := h.job.Practice.PinUsed(force, pins, rating)
 	return append(steps, step("of what practice allows of its rating", "use = 100 · pin / (rating · g_u)", say.Fixed(100*used, 1)+" %", say.Percent(used),
 		symbol{"pin", u.Newtons(one)}, symbol{"rating", u.Newtons(rating)}, symbol{"g_u", say.Trimmed(p.GearUse)}))
 }
@@ -102,7 +102,7 @@ func (h *hung) jointRow(k int) []string {
 	u, s, j, c := h.unit(), h.finished, h.finished.joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
 	if rated := h.ratings(k); rated != nil {
-		hinge, link = say.Percent(h.pinUsed(j.Hinge(), c.HingePins, rated.Hinge)), say.Percent(h.pinUsed(j.Link, c.LinkPins, rated.Link))
+		hinge, link = say.Percent(h.job.Practice.PinUsed(j.Hinge(), c.HingePins, rated.Hinge)), say.Percent(h.job.Practice.PinUsed(j.Link, c.LinkPins, rated.Link))
 	}
 	return []string{fmt.Sprint(k + 1), say.Aim(s.poses[k].Aim), u.Length(h.raise + calc.Lowest(s.corners[k])),
 		u.Force(j.Hinge()), way(u, j.HingePull), way(u, j.Link), hinge, link}

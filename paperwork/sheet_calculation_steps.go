@@ -157,7 +157,7 @@ func (h *hung) worstJoint() int {
 	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
 	for k, j := range h.finished.joints {
 		c := h.Cabinets[k]
-		hinge, link := h.pinLoad(j.Hinge(), c.HingePins), h.pinLoad(math.Abs(j.Link), c.LinkPins)
+		hinge, link := h.job.Practice.PinLoad(j.Hinge(), c.HingePins), h.job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
 		forces[k] = math.Max(hinge, link)
 		if r := h.ratings(k); r != nil {
 			used[k] = math.Max(hinge/r.Hinge, link/r.Link)

@@ -42,7 +42,7 @@ func (c Changes) stackBlock(h *hung) layouts.ChangedStack {
 		}
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
 			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: hole(was.Cabinets[k].Hole), To: hole(h.Cabinets[k].Hole), Dolly: h.setName(h.setOf(j.Cabinet) - 1),
+			From: hole(was.Cabinets[k].Hole), To: hole(h.Cabinets[k].Hole), Dolly: h.setName(h.Sets.Of(j.Cabinet)),
 		})
 	}
 	return s

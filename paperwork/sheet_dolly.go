@@ -19,7 +19,7 @@ func (h *hung) hasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 // dollySheets are the sheets that are taped to the dollies, from the top.
 func (h *hung) dollySheets() (sheets []layouts.Dolly) {
 	for k, n := range h.Sets {
-		first := h.first(k) + 1
+		first := h.Sets.First(k) + 1
 		last := first + n - 1
 		for from := first; from <= last; from += dollyMost {
 			sheets = append(sheets, h.dollySheet(k, span{from, min(from+dollyMost-1, last)}))
@@ -94,7 +94,7 @@ func (h *hung) neighbour(n int) string {
 	case !h.hasDollies():
 		return fmt.Sprintf("cabinet %d", n)
 	}
-	return fmt.Sprintf("dolly %s (cabinet %d)", letter(h.setOf(n)-1), n)
+	return fmt.Sprintf("dolly %s (cabinet %d)", letter(h.Sets.Of(n)), n)
 }
 
 // above says what the first joint of a sheet hangs from.
@@ -110,7 +110,7 @@ func (h *hung) firstWords(k int, s span) string {
 	switch {
 	case s.from == 1:
 		return "before the hoist takes weight"
-	case s.from == h.first(k)+1 && h.hasDollies():
+	case s.from == h.Sets.First(k)+1 && h.hasDollies():
 		return "made hanging: hinge first, then link"
 	}
 	return ""
@@ -123,8 +123,8 @@ func (h *hung) below(s span) (what, ghost string) {
 	}
 	what = h.neighbour(s.to+1) + " below"
 	label := h.Cabinets[s.to].Hole.Label
-	if set := h.setOf(s.to + 1); h.hasDollies() && set != h.setOf(s.to) {
-		return what, fmt.Sprintf("hole %s goes with dolly %s", label, letter(set-1))
+	if set := h.Sets.Of(s.to + 1); h.hasDollies() && set != h.Sets.Of(s.to) {
+		return what, fmt.Sprintf("hole %s goes with dolly %s", label, letter(set))
 	}
 	return what, fmt.Sprintf("hole %s on the next sheet", label)
 }
@@ -212,11 +212,11 @@ func (h *hung) massOf(k int) string {
 // setMass is the mass of set k with what is tied to its cabinets, in kg, and
 // how many such extras there are.
 func (h *hung) setMass(k int) (kg float64, extras int) {
-	for _, c := range h.set(k) {
+	for _, c := range h.inSet(k) {
 		kg += c.Mass
 	}
 	for _, e := range h.Extras {
-		if e.Cabinet > 0 && h.setOf(e.Cabinet) == k+1 {
+		if e.Cabinet > 0 && h.Sets.Of(e.Cabinet) == k {
 			kg += e.Mass
 			extras++
 		}

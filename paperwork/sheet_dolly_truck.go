@@ -35,7 +35,7 @@ func (h *hung) truckRuns(s span) (runs []span) {
 // firstKept is the first cabinet of a sheet whose joint above stays together
 // on the dolly.
 func (h *hung) firstKept(k int, s span) int {
-	if s.from == h.first(k)+1 {
+	if s.from == h.Sets.First(k)+1 {
 		return s.from + 1
 	}
 	return s.from

@@ -28,7 +28,7 @@ func (h *hung) downSheet() layouts.Sequence {
 // downCard is the release of set k, counted from 0.
 func (h *hung) downCard(k int) layouts.Card {
 	kg, _ := h.setMass(k)
-	s := span{h.first(k) + 1, h.first(k) + h.Sets[k]}
+	s := span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}
 	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
 }

@@ -72,7 +72,7 @@ func (h *hung) noDollyRow() layouts.TruckRow {
 // dollyRow is the dolly of set k, counted from 0.
 func (h *hung) dollyRow(k int) layouts.TruckRow {
 	kg, _ := h.setMass(k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.first(k) + 1, h.first(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
 		Set: h.unit().Load(kg), All: h.unit().Load(kg + h.Dolly.Mass), Height: h.unit().Length(h.onDolly(k) - h.Floor)}
 }
 

@@ -28,7 +28,7 @@ func (h *hung) setName(k int) string {
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
 func (h *hung) cardJoint(k int) *layouts.CardJoint {
-	n := h.first(k)
+	n := h.Sets.First(k)
 	above := fmt.Sprint(n)
 	if n == 0 {
 		above = "bar"
@@ -51,7 +51,7 @@ func (h *hung) liftCard(k int) layouts.Card {
 // liftSteps are what to do in lift k, counted from 0.
 func (h *hung) liftSteps(k int) (steps []layouts.Do) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
-	first, u := h.first(k)+1, h.unit()
+	first, u := h.Sets.First(k)+1, h.unit()
 	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, h.Cabinets[first-1].Hole.Label)
 	if k > 0 || h.start != nil {
 		add(false, fmt.Sprintf("Roll in %s, castors locked, and lower onto it. %s", h.setName(k), join))
@@ -88,7 +88,7 @@ func (h *hung) pinsWords(k int) string {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
 	case h.PinsSet == job.InTheAir:
-		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", cabinetsWords(span{h.first(k) + 2, h.first(k) + h.Sets[k]}), h.setName(k))
+		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", cabinetsWords(span{h.Sets.First(k) + 2, h.Sets.First(k) + h.Sets[k]}), h.setName(k))
 	}
 	return "When link pins go in is not known: ask."
 }
@@ -148,5 +148,5 @@ func (h *hung) downFromHere(k int) string {
 	if k < len(h.lifts) {
 		back = fmt.Sprintf("%s away, %s", h.setName(k+1), back)
 	}
-	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, span{h.first(k) + 1, h.first(k) + h.Sets[k]}.words())
+	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}.words())
 }

@@ -22,7 +22,7 @@ func (h *hung) pinSpans() (spans []span) {
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
 		for k := range h.Sets {
-			if end := h.first(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
 				to = end
 			}
 		}
@@ -70,8 +70,8 @@ func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
 				r.Ordinal = fmt.Sprintf("%s of %d", say.Ordinal(i+1), len(c.Joint))
 			}
 		}
-		if set := h.setOf(n); cuts && n > 1 && set != h.setOf(n-1) {
-			r.Cut = "dolly " + letter(set-1)
+		if set := h.Sets.Of(n); cuts && n > 1 && set != h.Sets.Of(n-1) {
+			r.Cut = "dolly " + letter(set)
 		}
 		rows = append(rows, r)
 	}

@@ -219,12 +219,6 @@ func (h *hung) lowHook(i int) float64 { return h.pickHeight(i) + h.Picks[i].Belo
 // pickHeight returns the height of pick i at trim.
 func (h *hung) pickHeight(i int) float64 { return h.raise + h.finished.picks[i].Z }
 
-// placed is a cabinet with its number from the top.
-type placed struct {
-	job.Placed
-	number int
-}
-
 // types returns the types of cabinet in the stack, from the top, each once.
 func (h *hung) types() (types []*job.Cabinet) {
 	seen := map[*job.Cabinet]bool{}

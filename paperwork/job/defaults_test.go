@@ -65,7 +65,7 @@ func TestDefaults(t *testing.T) {
 	assert.Zero(t, s.Floor)
 	assert.Nil(t, s.Dolly)
 	assert.Empty(t, s.Extras)
-	assert.Equal(t, []int{2}, s.Sets)
+	assert.Equal(t, Sets{2}, s.Sets)
 	assert.Equal(t, 0.28, s.LinkArm)
 	assert.Equal(t, Auto, s.Picks[0].Hole)
 	assert.Nil(t, s.Picks[0].Steel)

@@ -184,7 +184,7 @@ type Stack struct {
 	LinkArm              float64  // m, the bar's own, or the first cabinet's
 	Cabinets             []Placed // from the top; 1 to 40
 	Dolly                *Dolly   // nil when not given
-	Sets                 []int    // how many cabinets on each dolly, from the top; at least one
+	Sets                 Sets     // how many cabinets on each dolly, from the top; at least one
 	PinsSet              PinsSet
 	Aim                  float64 // rad, positive down
 	Picks                []Pick  // one, or front and rear

@@ -34,7 +34,7 @@ func TestConcert(t *testing.T) {
 	assert.InDelta(t, -6*rad, s.Pan, 1e-12)
 	assert.InDelta(t, 1*rad, s.Aim, 1e-12)
 	assert.Equal(t, Trim{Height: 4.5}, s.Trim)
-	assert.Equal(t, []int{4, 4}, s.Sets, "sets fill from the top")
+	assert.Equal(t, Sets{4, 4}, s.Sets, "sets fill from the top")
 	assert.InDelta(t, 0.37, s.LinkArm, 1e-12)
 
 	require.Len(t, s.Cabinets, 8)
@@ -92,7 +92,7 @@ func TestTwoPicks(t *testing.T) {
 	assert.InDelta(t, -2.5*rad, s.Aim, 1e-12)
 	assert.True(t, s.Trim.OfPick)
 	assert.InDelta(t, 433*0.0254, s.Trim.Height, 1e-12)
-	assert.Equal(t, []int{2}, s.Sets, "with neither dolly nor sets: one set")
+	assert.Equal(t, Sets{2}, s.Sets, "with neither dolly nor sets: one set")
 	assert.InDelta(t, 0.37, s.LinkArm, 1e-12, "the first cabinet's")
 
 	front, rear := s.Picks[0], s.Picks[1]
@@ -113,7 +113,7 @@ func TestTwoPicks(t *testing.T) {
 
 	first := j.Stacks[0]
 	assert.Equal(t, 21, first.Picks[0].Hole, "pick hole 22")
-	assert.Equal(t, []int{4, 2}, first.Sets)
+	assert.Equal(t, Sets{4, 2}, first.Sets)
 	assert.Equal(t, 6, first.Extras[1].Cabinet)
 }
 
