@@ -30,12 +30,7 @@ type aloneCheck struct {
 func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+alike }
 
 // where says which joint and which end.
-func (c aloneCheck) where() string {
-	if c.joint < 0 {
-		return c.of.end(c.pick)
-	}
-	return where(joint(c.joint), c.of.end(c.pick))
-}
+func (c aloneCheck) where() Where { return Where{Joint: c.joint + 1, End: c.of.end(c.pick)} }
 
 // worked writes the sum of the load.
 func (c aloneCheck) worked() string {
@@ -171,13 +166,13 @@ func (h *hung) cautionOneHoist() {
 
 // cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func (h *hung) cautionSwung(i int, found func(rule, where, format string, args ...any) *Finding) {
+func (h *hung) cautionSwung(i int, found func(rule string, at Where, format string, args ...any) *Finding) {
 	if lever := h.swung[i].lever; lever <= within {
-		f := found("one_hoist_gear", h.end(i), "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
+		f := found("one_hoist_gear", Where{End: h.end(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
 		f.of, f.by = "balance", -lever
 	}
 	if k, force := pushedAlone([]*hung{h}, i, false); k >= 0 {
-		f := found("one_hoist_gear", where(joint(k), h.end(i)), "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().Force(force))
+		f := found("one_hoist_gear", Where{Joint: k + 1, End: h.end(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().Force(force))
 		f.of, f.by = "push", -force
 	}
 }

@@ -52,7 +52,7 @@ func TestForbiddenPushFirst(t *testing.T) {
 func TestTwoFindingsAtOnePlace(t *testing.T) {
 	says := ""
 	for _, f := range openFile(t, "../testdata/jobs/pushed-and-overloaded.yaml").Figures.Stacks[0].Holds {
-		if f.Where == "joint 1, front" {
+		if f.Where.String() == "joint 1, front" {
 			says += f.Says + "\n"
 		}
 	}

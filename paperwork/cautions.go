@@ -28,7 +28,7 @@ func (h *hung) cautionAll() {
 func (h *hung) cautionAim() {
 	got := h.finished.poses[0].Aim
 	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
-		h.caution("aim_missed", "", "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
+		h.caution("aim_missed", Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
 			say.Aim(got), say.Aim(h.Aim), say.Angle(off), say.Trimmed(say.Degrees(h.job.Practice.AimTolerance))).by = off
 	}
 }
@@ -41,13 +41,13 @@ func (h *hung) states() []*state {
 func (h *hung) cautionLinks() {
 	states := h.states()
 	for k := range h.Cabinets {
-		worst, at := -alike, ""
+		worst, at := -alike, Where{}
 		for _, s := range states {
 			if k < len(s.joints) && s.joints[k].Link < worst && h.mayPush(k) {
-				worst, at = s.joints[k].Link, where(s.where, joint(k))
+				worst, at = s.joints[k].Link, Where{Lift: s.lift, Joint: k + 1}
 			}
 		}
-		if at != "" {
+		if at.Joint > 0 {
 			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().Force(worst)).by = -worst
 		}
 	}
@@ -62,7 +62,7 @@ func (h *hung) cautionLightPick() {
 			}
 		}
 		if worst != nil && len(h.Picks) > 1 {
-			h.caution("light_pick", where(worst.where, h.end(i)), "%s", h.lightPick(worst, i)).by = -least
+			h.caution("light_pick", Where{Lift: worst.lift, End: h.end(i)}, "%s", h.lightPick(worst, i)).by = -least
 		}
 	}
 }
@@ -75,7 +75,7 @@ func (h *hung) cautionLiftTilt() {
 		}
 	}
 	if worst != nil {
-		h.caution("lift_tilt", worst.where, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+		h.caution("lift_tilt", Where{Lift: worst.lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
 			say.Aim(worst.tilt), say.Trimmed(say.Degrees(h.job.Practice.LiftTilt))).by = most
 	}
 }
@@ -108,7 +108,7 @@ func (h *hung) turning(k int) (turn, bool) {
 func (h *hung) cautionHinges() {
 	for k := range h.Cabinets {
 		if t, ok := h.turning(k); ok {
-			h.caution("hinge_turns", joint(k), "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+			h.caution("hinge_turns", Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
 				pulled(t.from), pulled(-t.from), h.liftName(h.joined(t.lift)))
 		}
 	}
@@ -134,7 +134,7 @@ func (h *hung) cautionBacks() {
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
 		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+within {
-			h.caution("backs_meet", joint(k), "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
+			h.caution("backs_meet", Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
 	}
@@ -148,7 +148,7 @@ func (h *hung) cautionArms() {
 	above, name := h.LinkArm, h.Bar.Key
 	for k, c := range h.Cabinets {
 		if math.Abs(above-c.LinkArm) > armsDiffer+within {
-			h.caution("mixed_arms", joint(k), "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
+			h.caution("mixed_arms", Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
 				h.unit().Fine(above), name, h.unit().Fine(c.LinkArm), c.Key)
 		}
 		above, name = c.LinkArm, c.Key
@@ -157,7 +157,7 @@ func (h *hung) cautionArms() {
 
 func (h *hung) cautionTurning() {
 	if len(h.Picks) == 1 {
-		h.caution("one_pick_turns", "", "nothing in this paper keeps it from turning")
+		h.caution("one_pick_turns", Where{}, "nothing in this paper keeps it from turning")
 	}
 }
 
@@ -167,7 +167,7 @@ func (h *hung) cautionUnchecked() {
 	b := h.Bar
 	unchecked := func(given bool, gear, what string) {
 		if !given {
-			h.caution("not_checked", gear, "NOT CHECKED: %s not given", what)
+			h.caution("not_checked", Where{Gear: gear}, "NOT CHECKED: %s not given", what)
 		}
 	}
 	unchecked(b.Rating > 0, b.Key, "rating of the bar")

@@ -27,7 +27,7 @@ func tipsOver(t *trial) {
 			below = (real(line)*imag(to) - imag(line)*real(to)) / cmplx.Abs(line)
 		}
 		if math.Abs(below) > 1e-6 {
-			found := slices.Contains(placesOf(f.Holds), where("tips_over", strings.TrimPrefix(s.of, f.ID+", "))) || s.lifted == nil && slices.Contains(placesOf(f.Holds), "tips_over")
+			found := slices.Contains(placesOf(f.Holds), say.Listed("tips_over", strings.TrimPrefix(s.of, f.ID+", "))) || s.lifted == nil && slices.Contains(placesOf(f.Holds), "tips_over")
 			t.must(found == (below < 0), "%s: tips over: %v, with its centre of gravity %v m below", s.of, found, below)
 		}
 	})

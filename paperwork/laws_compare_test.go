@@ -4,6 +4,8 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+
+	"hangpack/paperwork/say"
 )
 
 // A but says what becomes of some figures, by their path in check -json without
@@ -114,7 +116,7 @@ func (t *trial) compareLists(path string, was, is reflect.Value, b but) {
 // placesOf are rule and place of findings, sorted.
 func placesOf(findings []Finding) (all []string) {
 	for _, f := range findings {
-		all = append(all, where(f.Rule, f.Where))
+		all = append(all, say.Listed(f.Rule, f.Where.String()))
 	}
 	slices.Sort(all)
 	return all

@@ -176,7 +176,7 @@ func (j *Job) finds(rules ...string) bool {
 
 // findsAt reports whether a stack has a finding of a rule at one of its two ends.
 func (t *trial) findsAt(rule string, s StackFigures, end string) bool {
-	return slices.ContainsFunc(s.findings(), func(f Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where, end) })
+	return slices.ContainsFunc(s.findings(), func(f Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where.String(), end) })
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.

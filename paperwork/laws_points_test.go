@@ -80,7 +80,7 @@ func mostIsTheWorst(t *trial) {
 		t.near(p.ID+": use of the hoist", hook*(1+t.job.Practice.MassTolerance)/limit, p.HoistUse)
 		for _, s := range allAloft(h, f) {
 			t.must(s.hooks.Hooks[i]-math.Max(hook, below) <= 1/newton+rounding, "%s: most is %v, %s has %v", p.ID, hook, s.of, s.hooks.Hooks[i])
-			if s.of == where(f.ID, p.Most.Where) {
+			if s.of == say.Listed(f.ID, p.Most.Where) {
 				t.near(p.ID+": most, as at "+s.of, s.hooks.Hooks[i], hook)
 			}
 		}
@@ -142,7 +142,7 @@ func hooksAndChainReach(t *trial) {
 			down += c.HingePitch
 		}
 		short := *p.ChainNeeded - pick.Hoist.ChainLength
-		held := slices.Contains(placesOf(f.Holds), where("chain_reach", h.end(i)))
+		held := slices.Contains(placesOf(f.Holds), say.Listed("chain_reach", string(h.end(i))))
 		t.must(held == (short > 0) || math.Abs(short) < 1e-6, "%s: held for its chain: %v, which is %v m short", p.ID, held, short)
 		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.job.Practice.LimitReserve)/float64(pick.Hoist.Falls)
 		t.near(p.ID+": how low its hook comes with the chain needed", down, reaches)

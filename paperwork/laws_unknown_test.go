@@ -5,6 +5,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"hangpack/paperwork/say"
 )
 
 // Laws of what is not known exactly: windows of readings, unknown centres of
@@ -117,7 +119,7 @@ func oneMustHoldOrMay(t *trial) {
 			loose, strict = was, s
 		}
 		for _, f := range append(slices.Clone(loose.Holds), strict.Cautions...) {
-			t.must(!strings.HasPrefix(f.Rule, "one_hoist"), "%s: %s on the wrong side", s.ID, where(f.Rule, f.Where))
+			t.must(!strings.HasPrefix(f.Rule, "one_hoist"), "%s: %s on the wrong side", s.ID, say.Listed(f.Rule, f.Where.String()))
 		}
 	}
 }

@@ -78,7 +78,7 @@ func TestUnknownCentresHold(t *testing.T) {
 	require.True(t, s.Held)
 	var rules []string
 	for _, f := range s.Holds {
-		rules = append(rules, where(f.Rule, f.Where))
+		rules = append(rules, say.Listed(f.Rule, f.Where.String()))
 		assert.Contains(t, f.Says, "if the centre of gravity that is not known lies")
 	}
 	assert.Equal(t, []string{"pick_hole, rear"}, rules)
@@ -111,7 +111,7 @@ func TestUnknownCentresWorsen(t *testing.T) {
 	low := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 150 kg", 1)
 	j, s := open(t, low), Finding{}
 	for _, f := range j.Figures.Stacks[1].Holds {
-		if f.Rule == "pick_hole" && f.Where == "rear" {
+		if f.Rule == "pick_hole" && f.Where.End == Rear {
 			s = f
 		}
 	}

@@ -142,7 +142,7 @@ func (h *hung) head() layouts.Head {
 func (h *hung) doNotFly() layouts.DoNotFly {
 	d := layouts.DoNotFly{Target: h.target(), Head: h.head(), Code: h.code(), Says: h.heldText()}
 	for _, f := range h.holds {
-		d.Reasons = append(d.Reasons, layouts.Caution{Where: h.whereWords(f), Says: h.ruleWords(f) + f.Says})
+		d.Reasons = append(d.Reasons, layouts.Caution{Where: h.whereWords(f.Where), Says: h.ruleWords(f) + f.Says})
 	}
 	return d
 }
@@ -208,10 +208,10 @@ func (h *hung) unchecked() (lines []string) {
 	for _, c := range h.cautions {
 		switch {
 		case c.Rule != "not_checked":
-		case c.Where == "":
+		case c.Where == Where{}:
 			lines = append(lines, h.ID+": "+c.Says)
 		default:
-			lines = append(lines, c.Where+": "+c.Says)
+			lines = append(lines, c.Where.String()+": "+c.Says)
 		}
 	}
 	return lines

@@ -3,6 +3,7 @@ package paperwork
 import (
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 func (h *hung) pointFigures() (points []PointFigures) {
@@ -30,7 +31,7 @@ func (h *hung) pointID(i int) string {
 	if len(h.Picks) == 1 {
 		return h.ID
 	}
-	return h.ID + "-" + h.end(i)
+	return h.ID + "-" + string(h.end(i))
 }
 
 // highHook returns where hoist i and its rigging hang from, nil where the
@@ -73,7 +74,9 @@ func (h *hung) peak(i int) *state {
 
 // at says which state it is, and where unknown centres of gravity are taken in
 // it: "" for the finished stack with those of the job.
-func (s *state) at() string { return where(s.where, s.third.words()) }
+func (s *state) at() string {
+	return say.Listed(Where{Lift: s.lift}.String(), s.third.words())
+}
 
 // static returns what point i carries at rest in a state, in kg.
 func (h *hung) static(s *state, i int) float64 {

@@ -102,7 +102,7 @@ func (h *hung) workStart() error {
 	if len(h.Picks) == 1 {
 		return nil
 	}
-	s, err := h.heldAt("", 0, 0)
+	s, err := h.heldAt(0, 0, 0)
 	if err != nil || s.lever <= within || s.loads[0] < 0 || s.loads[1] < 0 {
 		return nil // holes that lie one above the other level the bar with nothing to hold it by
 	}
@@ -117,7 +117,7 @@ func (h *hung) workAlone() {
 		return
 	}
 	for i := range h.Picks {
-		h.swung = append(h.swung, h.settled("", len(h.Cabinets), i))
+		h.swung = append(h.swung, h.settled(0, len(h.Cabinets), i))
 	}
 }
 

@@ -149,7 +149,7 @@ func (h *hung) holeWords() string {
 func (h *hung) mostUsedWords() string {
 	m := h.mostUsed()
 	at, _, _ := m.says()
-	words := where(m.part, at, say.Percent(m.of))
+	words := say.Listed(m.part, at.String(), say.Percent(m.of))
 	switch n := h.unrated(); n {
 	case 0:
 		return words
@@ -210,7 +210,7 @@ func (h *hung) reportPoints(b *strings.Builder) {
 // reportFindings writes findings in columns, long sentences on lines of their own.
 func (h *hung) reportFindings(b *strings.Builder, kind string, findings []Finding) {
 	for _, f := range findings {
-		head := fmt.Sprintf("  %s%-23s", kind, where(f.Rule, f.Where))
+		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
 		for _, line := range folded(f.Says, columns-len([]rune(head))-1) {
 			fmt.Fprintf(b, "%s %s\n", head, line)
 			head = strings.Repeat(" ", len([]rune(head)))

@@ -3,7 +3,6 @@ package paperwork
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
@@ -23,7 +22,7 @@ const (
 // with the sum written out.
 type Finding struct {
 	Rule  string `json:"rule"`
-	Where string `json:"where"`
+	Where Where  `json:"where"`
 	Says  string `json:"says"`
 
 	of string  // which part, where a rule has several at one place
@@ -32,13 +31,13 @@ type Finding struct {
 
 // A wording writes where a check is closest to its limit, what it comes to there, and
 // what it may come to. It is asked for words only where they are wanted.
-type wording func() (where, worked, most string)
+type wording func() (at Where, worked, most string)
 
 // so adds under which condition it comes out so.
 func (w wording) so(condition string) wording {
-	return func() (string, string, string) {
-		where, worked, most := w()
-		return where, worked + " (" + condition + ")", most
+	return func() (Where, string, string) {
+		at, worked, most := w()
+		return at, worked + " (" + condition + ")", most
 	}
 }
 
@@ -57,8 +56,8 @@ func (h *hung) rated(rule, part string, load, limit float64, says wording) {
 		h.keepUse(u)
 	}
 	if load > limit+alike {
-		where, worked, most := says()
-		h.hold(rule, where, "%s is more than %s", worked, most).by = load / limit
+		at, worked, most := says()
+		h.hold(rule, at, "%s is more than %s", worked, most).by = load / limit
 	}
 }
 
@@ -82,34 +81,23 @@ func (h *hung) more(part string, of float64) bool {
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.
-func (h *hung) hold(rule, where, format string, args ...any) *Finding {
-	h.holds = append(h.holds, Finding{Rule: rule, Where: where, Says: fmt.Sprintf(format, args...)})
+func (h *hung) hold(rule string, at Where, format string, args ...any) *Finding {
+	h.holds = append(h.holds, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.holds[len(h.holds)-1]
 }
 
 // caution adds a caution as hold does a hold.
-func (h *hung) caution(rule, where, format string, args ...any) *Finding {
-	h.cautions = append(h.cautions, Finding{Rule: rule, Where: where, Says: fmt.Sprintf(format, args...)})
+func (h *hung) caution(rule string, at Where, format string, args ...any) *Finding {
+	h.cautions = append(h.cautions, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.cautions[len(h.cautions)-1]
 }
 
-// where joins the parts of a place that are not empty.
-func where(parts ...string) string {
-	var given []string
-	for _, p := range parts {
-		if p != "" {
-			given = append(given, p)
-		}
-	}
-	return strings.Join(given, ", ")
-}
-
 // end names a pick where there are two.
-func (h *hung) end(i int) string {
+func (h *hung) end(i int) End {
 	if len(h.Picks) == 1 {
 		return ""
 	}
-	return [...]string{"front", "rear"}[i]
+	return [...]End{Front, Rear}[i]
 }
 
 // check applies every rule to the finished stack and to every lift.
@@ -136,8 +124,8 @@ func (h *hung) check() {
 func (h *hung) checkHoists(s *state) {
 	for i, p := range h.Picks {
 		kg := h.hook(s, i)
-		h.rated("hoist", "hoist", h.job.Practice.OnHook(kg), h.hoistMost(i), func() (string, string, string) {
-			return where(s.where, h.end(i)), h.plusTolerance(kg), h.hoistLimit(p.Hoist)
+		h.rated("hoist", "hoist", h.job.Practice.OnHook(kg), h.hoistMost(i), func() (Where, string, string) {
+			return Where{Lift: s.lift, End: h.end(i)}, h.plusTolerance(kg), h.hoistLimit(p.Hoist)
 		})
 	}
 }
@@ -163,8 +151,8 @@ func (h *hung) checkBar(s *state) {
 		return
 	}
 	kg := s.centre.Mass
-	h.rated("bar", "bar", h.job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (string, string, string) {
-		return s.where, h.designSum(kg), h.gearLimit(h.Bar.Rating) + " (" + h.Bar.Key + ")"
+	h.rated("bar", "bar", h.job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (Where, string, string) {
+		return Where{Lift: s.lift}, h.designSum(kg), h.gearLimit(h.Bar.Rating) + " (" + h.Bar.Key + ")"
 	})
 }
 
@@ -174,8 +162,8 @@ func (h *hung) checkPickHoles(s *state) {
 		return
 	}
 	for i, kg := range s.loads {
-		h.rated("pick_hole", "pick hole", h.job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (string, string, string) {
-			return where(s.where, h.end(i)), h.designSum(kg), h.gearLimit(h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
+		h.rated("pick_hole", "pick hole", h.job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (Where, string, string) {
+			return Where{Lift: s.lift, End: h.end(i)}, h.designSum(kg), h.gearLimit(h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
 		})
 	}
 }

@@ -13,7 +13,7 @@ import (
 // at the roll-ins a dolly.
 func (h *hung) checkHeadroom() {
 	for i := range h.Picks {
-		h.headroom(i, h.end(i), h.pickHeight(i))
+		h.headroom(i, Where{End: h.end(i)}, h.pickHeight(i))
 	}
 	if h.Dolly == nil {
 		return
@@ -21,7 +21,7 @@ func (h *hung) checkHeadroom() {
 	for k, s := range h.lifts {
 		for i := range h.Picks {
 			below := s.highestPick() - s.picks[i].Z
-			h.headroom(i, where(s.where, h.end(i)), h.rollIn(k)-below)
+			h.headroom(i, Where{Lift: s.lift, End: h.end(i)}, h.rollIn(k)-below)
 		}
 	}
 }
@@ -42,7 +42,7 @@ func (h *hung) onDolly(set int) float64 {
 	return height
 }
 
-func (h *hung) headroom(i int, at string, pick float64) {
+func (h *hung) headroom(i int, at Where, pick float64) {
 	p, hook := h.Picks[i], h.highHook(i)
 	if hook == nil {
 		return
@@ -53,7 +53,7 @@ func (h *hung) headroom(i int, at string, pick float64) {
 	says := func(write func(float64) string) string {
 		return fmt.Sprintf("low hook %s + headroom %s + reserve %s = %s", write(low), write(p.Hoist.Headroom), write(reserve), write(need))
 	}
-	h.measured("headroom", high-need, func() (string, string, string) {
+	h.measured("headroom", high-need, func() (Where, string, string) {
 		return at, says(h.unit().Length), "not above the high hook at " + h.unit().Length(high)
 	})
 	if need > high+within {
@@ -75,12 +75,12 @@ func (h *hung) checkChain() {
 			continue
 		}
 		lowest, wanted := h.reach(i)
-		h.measured("chain reach", wanted-lowest, func() (string, string, string) {
-			return h.end(i), h.reachSum(i, lowest), "down to " + h.unit().Length(wanted) + ", onto the bar on dolly A"
+		h.measured("chain reach", wanted-lowest, func() (Where, string, string) {
+			return Where{End: h.end(i)}, h.reachSum(i, lowest), "down to " + h.unit().Length(wanted) + ", onto the bar on dolly A"
 		})
 		if lowest > wanted+within {
 			write := h.unit().Apart(lowest, wanted)
-			h.hold("chain_reach", h.end(i), "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
+			h.hold("chain_reach", Where{End: h.end(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
 				write(lowest), write(wanted))
 		}
 	}

@@ -23,8 +23,8 @@ func (h *hung) checkPin(rule, part string, s *state, k int, force float64, pins 
 	load, limit := h.job.Practice.PinLoad(force, pins), rating*h.job.Practice.GearUse
 	// Asked first, since there are many pins and a wording of each would be made.
 	if h.more(part, load/limit) || load > limit+alike {
-		h.rated(rule, part, load, limit, func() (string, string, string) {
-			return where(s.where, joint(k)), h.pinSum(force, pins), h.pinLimit(rating)
+		h.rated(rule, part, load, limit, func() (Where, string, string) {
+			return Where{Lift: s.lift, Joint: k + 1}, h.pinSum(force, pins), h.pinLimit(rating)
 		})
 	}
 }
@@ -75,12 +75,12 @@ func (h *hung) mayPush(k int) bool {
 func (h *hung) checkLinks(s *state) {
 	for k, j := range s.joints {
 		if !h.mayPush(k) && h.closer("rear link", j.Link) {
-			h.measured("rear link", j.Link, func() (string, string, string) {
-				return where(s.where, joint(k)), h.unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
+			h.measured("rear link", j.Link, func() (Where, string, string) {
+				return Where{Lift: s.lift, Joint: k + 1}, h.unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
 			})
 		}
 		if j.Link < -alike && !h.mayPush(k) {
-			h.hold("link_pushed", where(s.where, joint(k)), "the link is pushed with %s; it may only be pulled", h.unit().Force(j.Link)).by = -j.Link
+			h.hold("link_pushed", Where{Lift: s.lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", h.unit().Force(j.Link)).by = -j.Link
 		}
 	}
 }

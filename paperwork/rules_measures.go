@@ -53,11 +53,11 @@ func (h *hung) checkMost(s *state) {
 				n++
 			}
 		}
-		h.measured("number of "+m.Cabinet, float64(m.Count-n), func() (string, string, string) {
-			return s.where, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
+		h.measured("number of "+m.Cabinet, float64(m.Count-n), func() (Where, string, string) {
+			return Where{Lift: s.lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
 		})
 		if n > m.Count {
-			h.hold("most", where(s.where, m.Cabinet), "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
+			h.hold("most", Where{Lift: s.lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
 		}
 	}
 }
@@ -70,14 +70,14 @@ func (h *hung) checkTilt(s *state) {
 	}
 	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
 	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
-	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (string, string, string) {
-		return s.where, say.Aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
+	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (Where, string, string) {
+		return Where{Lift: s.lift}, say.Aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
 	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
+		h.hold("bar_tilt", Where{Lift: s.lift}, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
 	}
 	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", s.where, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
+		h.hold("bar_tilt", Where{Lift: s.lift}, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
 	}
 }
 
@@ -89,14 +89,14 @@ func (h *hung) checkPicks(s *state) {
 	}
 	least := h.job.Practice.LeastShare
 	for i, kg := range s.loads {
-		at, part := where(s.where, h.end(i)), math.Max(kg, 0)/s.centre.Mass
-		h.measured(h.end(i)+" pick's share", part-least, func() (string, string, string) {
-			return s.where, h.pickShare(s, i), "at least " + say.Share(least) + " finished"
+		at, part := Where{Lift: s.lift, End: h.end(i)}, math.Max(kg, 0)/s.centre.Mass
+		h.measured(string(h.end(i))+" pick's share", part-least, func() (Where, string, string) {
+			return Where{Lift: s.lift}, h.pickShare(s, i), "at least " + say.Share(least) + " finished"
 		})
 		switch {
 		case kg*calc.G < -alike:
 			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().Load(-kg)).by = least - kg/s.centre.Mass
-		case s.where == "" && part < least-within:
+		case s.lift == 0 && part < least-within:
 			h.hold("light_pick", at, "%s", h.lightPick(s, i)).by = least - part
 		}
 	}
@@ -120,28 +120,28 @@ func (h *hung) checkBalance(s *state) {
 		of, falls = "the line through both pick holes", "it rolls over sideways"
 	}
 	u := h.unit()
-	h.measured("centre of gravity", s.lever, func() (string, string, string) {
-		return s.where, u.Fine(s.lever) + " below " + of, "more than " + u.Fine(0) + " below"
+	h.measured("centre of gravity", s.lever, func() (Where, string, string) {
+		return Where{Lift: s.lift}, u.Fine(s.lever) + " below " + of, "more than " + u.Fine(0) + " below"
 	})
 	if s.lever > within {
 		return
 	}
 	if above := u.Fine(math.Max(-s.lever, 0)); above == u.Fine(0) {
-		h.hold("tips_over", s.where, "the centre of gravity is level with %s: %s", of, falls).by = -s.lever
+		h.hold("tips_over", Where{Lift: s.lift}, "the centre of gravity is level with %s: %s", of, falls).by = -s.lever
 	} else {
-		h.hold("tips_over", s.where, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.lever
+		h.hold("tips_over", Where{Lift: s.lift}, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.lever
 	}
 }
 
 // checkFloor: a corner below the floor, at trim.
 func (h *hung) checkFloor() {
 	low := h.raise + h.finished.lowest()
-	h.measured("lowest corner", low-h.Floor, func() (string, string, string) {
-		return "", h.unit().Length(low), "not below the floor at " + h.unit().Length(h.Floor)
+	h.measured("lowest corner", low-h.Floor, func() (Where, string, string) {
+		return Where{}, h.unit().Length(low), "not below the floor at " + h.unit().Length(h.Floor)
 	})
 	if low < h.Floor-within {
 		write := h.unit().Apart(low, h.Floor)
-		h.hold("below_floor", "", "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).by = h.Floor - low
+		h.hold("below_floor", Where{}, "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).by = h.Floor - low
 	}
 }
 
@@ -151,12 +151,12 @@ func (h *hung) checkDollies() {
 		return
 	}
 	for k, n := range h.Sets {
-		at := func() string { return fmt.Sprintf("set %d", k+1) }
-		h.measured("dolly", float64(h.Dolly.Takes-n), func() (string, string, string) {
-			return at(), say.Count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
+		at := Where{Set: k + 1}
+		h.measured("dolly", float64(h.Dolly.Takes-n), func() (Where, string, string) {
+			return at, say.Count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
 		})
 		if n > h.Dolly.Takes {
-			h.hold("dolly", at(), "%s on a %s that takes %d", say.Count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
+			h.hold("dolly", at, "%s on a %s that takes %d", say.Count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
 		}
 	}
 }

@@ -77,7 +77,7 @@ const (
 // found is rule and place of findings.
 func found(findings []Finding) (all []string) {
 	for _, f := range findings {
-		all = append(all, where(f.Rule, f.Where))
+		all = append(all, say.Listed(f.Rule, f.Where.String()))
 	}
 	return all
 }

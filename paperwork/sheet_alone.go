@@ -25,7 +25,7 @@ func (h *hung) aloneTable() layouts.AloneTable {
 		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
 			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.job.Practice.MassTolerance))}
 	for i, s := range h.swung {
-		t.Views = append(t.Views, layouts.View{Says: h.end(i) + " hoist alone", Side: h.sideOf(s, 0)})
+		t.Views = append(t.Views, layouts.View{Says: string(h.end(i)) + " hoist alone", Side: h.sideOf(s, 0)})
 	}
 	t.Rows = append([][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}, h.aloneRows()...)
 	t.Rows = append(t.Rows,
@@ -151,7 +151,7 @@ func (h *hung) aloneShort() string {
 	var all []string
 	for i := range h.swung {
 		if over := moreThan(h.aloneOver(i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
-			all = append(all, h.end(i)+" "+over)
+			all = append(all, string(h.end(i))+" "+over)
 		}
 	}
 	return strings.Join(all, "; ")

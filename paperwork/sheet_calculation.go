@@ -32,7 +32,7 @@ func (h *hung) inputs() []layouts.Fact {
 		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
 	}
 	for i, pick := range h.Picks {
-		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + h.end(i)), Is: h.hoistInputs(pick)})
+		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.end(i))), Is: h.hoistInputs(pick)})
 	}
 	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), h.trimWords(), u.Length(h.Trim.Height), h.job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
@@ -154,8 +154,8 @@ func (h *hung) partTable(all []part) layouts.Table {
 // checkRows are every check with its sum and its percent.
 func (h *hung) checkRows() (rows [][]string) {
 	row := func(of string, says wording, used string) {
-		where, worked, most := says()
-		rows = append(rows, []string{of, h.whereWords(Finding{Where: where}), worked, most, used})
+		at, worked, most := says()
+		rows = append(rows, []string{of, h.whereWords(at), worked, most, used})
 	}
 	for _, u := range h.uses {
 		row(u.part, u.says, say.Percent(u.of))

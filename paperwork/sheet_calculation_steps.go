@@ -111,7 +111,7 @@ func (h *hung) twoPickSteps() []layouts.Step {
 		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.loads[1]), "", mass, front, rear, centre),
 	}
 	for i, name := range []string{"F", "R"} {
-		steps = append(steps, step(h.end(i)+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.hook(s, i)), u.Reading(h.hook(s, i)),
+		steps = append(steps, step(string(h.end(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.hook(s, i)), u.Reading(h.hook(s, i)),
 			symbol{name, u.Tenth(s.loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
 	}
 	return steps

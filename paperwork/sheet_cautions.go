@@ -3,10 +3,10 @@ package paperwork
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/say"
 )
 
 // rules are the rules in words for paper.
@@ -45,27 +45,24 @@ func (h *hung) ruleWords(f Finding) string {
 }
 
 // whereWords is where a finding applies, in words for paper.
-func (h *hung) whereWords(f Finding) string {
-	if f.Where == "" {
+func (h *hung) whereWords(at Where) string {
+	if at == (Where{}) {
 		return "the finished stack"
 	}
-	parts := strings.Split(f.Where, ", ")
-	for i, p := range parts {
-		if k, ok := strings.CutPrefix(p, "lift "); ok {
-			n, _ := strconv.Atoi(k)
-			parts[i] = fmt.Sprintf("lift %s (dolly %s)", k, letter(n-1))
-		}
-		if k, ok := strings.CutPrefix(p, "set "); ok {
-			n, _ := strconv.Atoi(k)
-			parts[i] = "dolly " + letter(n-1)
-		}
+	lift, set, rest := "", "", at
+	if at.Lift > 0 {
+		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, letter(at.Lift-1))
 	}
-	return strings.Join(parts, ", ")
+	if at.Set > 0 {
+		set = "dolly " + letter(at.Set-1)
+	}
+	rest.Lift, rest.Set = 0, 0
+	return say.Listed(lift, rest.String(), set)
 }
 
 // findingWords is a finding as one sentence.
 func (h *hung) findingWords(f Finding) string {
-	return h.ruleWords(f) + f.Says + " (" + h.whereWords(f) + ")"
+	return h.ruleWords(f) + f.Says + " (" + h.whereWords(f.Where) + ")"
 }
 
 // cautionSheet is this job's own cautions, who answers for what, what holds for
@@ -124,9 +121,9 @@ func (h *hung) gathered(first string, findings []Finding) (items []layouts.Cauti
 		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
 			n++
 		}
-		at := h.whereWords(f)
+		at := h.whereWords(f.Where)
 		if last := findings[n-1]; n-i == 2 {
-			at += ", " + h.whereWords(last)
+			at += ", " + h.whereWords(last.Where)
 		} else if n-i > 2 {
 			at = "joints " + h.joints(findings[i:n])
 		}
@@ -140,7 +137,11 @@ func (h *hung) gathered(first string, findings []Finding) (items []layouts.Cauti
 func (h *hung) joints(findings []Finding) string {
 	var all []string
 	for _, f := range findings {
-		all = append(all, strings.TrimPrefix(h.whereWords(f), "joint "))
+		if f.Where == (Where{Joint: f.Where.Joint}) {
+			all = append(all, fmt.Sprint(f.Where.Joint))
+		} else {
+			all = append(all, h.whereWords(f.Where))
+		}
 	}
 	return strings.Join(all, ", ")
 }

@@ -133,7 +133,7 @@ func TestEveryCautionHasItsSource(t *testing.T) {
 // set is its dolly.
 func TestWhereInWords(t *testing.T) {
 	h := open(t, plainJob).stacks[0]
-	for where, want := range map[string]string{"": "the finished stack", "lift 1": "lift 1 (dolly A)", "lift 2, joint 3": "lift 2 (dolly B), joint 3", "set 2": "dolly B", "front": "front"} {
-		assert.Equal(t, want, h.whereWords(Finding{Where: where}), where)
+	for at, want := range map[Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: Front}: "front"} {
+		assert.Equal(t, want, h.whereWords(at), at)
 	}
 }

@@ -156,8 +156,8 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
 	for _, c := range h.cautions {
 		switch {
-		case c.Rule == "not_checked" && c.Where != "":
-			add(c.Where, c.Says)
+		case c.Rule == "not_checked" && c.Where.Gear != "":
+			add(c.Where.Gear, c.Says)
 		case c.Rule == "not_checked" || c.Rule == "aim_missed":
 			add(h.ID, c.Says)
 		}

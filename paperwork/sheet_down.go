@@ -2,7 +2,6 @@ package paperwork
 
 import (
 	"fmt"
-	"strings"
 
 	"hangpack/layouts"
 	"hangpack/paperwork/say"
@@ -41,7 +40,7 @@ func (h *hung) downWarnings(k int) []string {
 		return all
 	}
 	for _, f := range h.cautions {
-		if at, _, _ := strings.Cut(f.Where, ","); at == h.joined(k-1).where && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
+		if f.Where.Lift == h.joined(k-1).lift && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}

@@ -8,15 +8,14 @@ import (
 
 // liftWarnings are the cautions that come up at lift k, counted from 0.
 func (h *hung) liftWarnings(k int) (all []string) {
-	at := h.joined(k).where
+	at := h.joined(k).lift
 	var pushed []Finding
 	for _, f := range h.cautions {
-		lift := strings.HasPrefix(f.Where+",", at+",") && at != ""
-		last := at == "" && !strings.HasPrefix(f.Where, "lift")
 		switch {
-		case f.Rule == "link_pushed" && (lift || last):
+		case f.Where.Lift != at:
+		case f.Rule == "link_pushed":
 			pushed = append(pushed, f)
-		case lift:
+		case at > 0:
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}
@@ -42,11 +41,7 @@ func (h *hung) manyPushed(pushed []Finding) string {
 		if f.by > most.by {
 			most = f
 		}
-		for n := range h.Cabinets {
-			if strings.HasSuffix(f.Where, joint(n)) {
-				at[n+1] = true
-			}
-		}
+		at[f.Where.Joint] = true
 	}
 	runs := runsOf(len(h.Cabinets), func(n int) bool { return at[n] })
 	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", h.ruleWords(most), jointsWord(runs), most.Says, h.jointOf(most))
@@ -115,9 +110,8 @@ func (h *hung) turnsAt(n int, so turn) bool {
 
 // jointOf is the joint or the end that a finding names, in parentheses.
 func (h *hung) jointOf(f Finding) string {
-	parts := strings.Split(f.Where, ", ")
-	if last := parts[len(parts)-1]; !strings.HasPrefix(last, "lift") && last != "" {
-		return " (" + last + ")"
+	if part := f.Where.Part(); part != "" {
+		return " (" + part + ")"
 	}
 	return ""
 }

@@ -163,11 +163,11 @@ func moreAt(u say.Units, m MostCarried) string {
 }
 
 // label joins a word and the end of the bar it is at.
-func label(word, end string) string {
+func label(word string, end End) string {
 	if end == "" {
 		return word
 	}
-	return word + " " + end
+	return word + " " + string(end)
 }
 
 // massWords says what the mass below the hooks is of.

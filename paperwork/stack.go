@@ -39,9 +39,9 @@ type option struct {
 
 // A state is a stack as it hangs: finished, or after a lift.
 type state struct {
-	where   string // "" finished, else "lift 2"
-	third   third  // where unknown centres of gravity are taken
-	flown   int    // cabinets
+	lift    int   // counted from 1; 0 finished
+	third   third // where unknown centres of gravity are taken
+	flown   int   // cabinets
 	tilt    float64
 	lever   float64     // how far the centre of gravity lies below the pick, or the line of both; m
 	inBar   calc.Weight // all of it, in the bar's axes
@@ -72,13 +72,13 @@ func hang(j *job.Job, s *job.Stack) (*hung, error) {
 
 // work works out every state of the stack.
 func (h *hung) work() (err error) {
-	if h.finished, err = h.state("", len(h.Cabinets)); err != nil {
+	if h.finished, err = h.state(0, len(h.Cabinets)); err != nil {
 		return fmt.Errorf("stack %s: %w", h.ID, err)
 	}
 	flown := 0
 	for k, n := range h.Sets[:len(h.Sets)-1] {
 		flown += n
-		lift, err := h.state(fmt.Sprintf("lift %d", k+1), flown)
+		lift, err := h.state(k+1, flown)
 		if err != nil {
 			return fmt.Errorf("stack %s, lift %d: %w", h.ID, k+1, err)
 		}
@@ -127,26 +127,26 @@ func closest(options []option, wanted float64) int {
 
 // state works out the stack with its first n cabinets. One pick: it hangs as
 // it settles; two: the hoists hold the tilt of the finished stack.
-func (h *hung) state(where string, n int) (*state, error) {
+func (h *hung) state(lift, n int) (*state, error) {
 	if len(h.holes) == 1 {
-		return h.settled(where, n, 0), nil
+		return h.settled(lift, n, 0), nil
 	}
-	return h.heldAt(where, n, h.Aim-h.body.Cabinets[0].Splay)
+	return h.heldAt(lift, n, h.Aim-h.body.Cabinets[0].Splay)
 }
 
 // settled is the stack with its first n cabinets, hung from pick i alone.
-func (h *hung) settled(where string, n, i int) *state {
+func (h *hung) settled(lift, n, i int) *state {
 	inBar := h.body.First(n).CentreInBar()
 	tilt, lever := calc.Tilt(h.hole(i), inBar.At)
-	s := h.tilted(where, n, tilt, inBar)
+	s := h.tilted(lift, n, tilt, inBar)
 	s.lever, s.picks, s.loads = lever, s.picks[i:i+1], []float64{inBar.Mass}
 	return s
 }
 
 // heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
-func (h *hung) heldAt(where string, n int, tilt float64) (*state, error) {
+func (h *hung) heldAt(lift, n int, tilt float64) (*state, error) {
 	inBar := h.body.First(n).CentreInBar()
-	s := h.tilted(where, n, tilt, inBar)
+	s := h.tilted(lift, n, tilt, inBar)
 	s.lever = calc.BelowPicks(h.hole(0), h.hole(1), inBar.At)
 	front, rear, err := h.shared(inBar, tilt)
 	s.loads = []float64{front, rear}
@@ -162,9 +162,9 @@ func (h *hung) shared(inBar calc.Weight, tilt float64) (front, rear float64, err
 
 // tilted is where everything of the first n cabinets is with the bar at a tilt,
 // and what its joints carry. What holds it is left open.
-func (h *hung) tilted(where string, n int, tilt float64, inBar calc.Weight) *state {
+func (h *hung) tilted(lift, n int, tilt float64, inBar calc.Weight) *state {
 	part := h.body.First(n)
-	s := &state{where: where, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt)}
+	s := &state{lift: lift, third: h.third, flown: n, tilt: tilt, inBar: inBar, centre: inBar.Turned(tilt)}
 	if f := h.finished; f != nil && f.tilt == tilt { // a lift that two hoists hold
 		s.poses, s.corners = f.poses[:n:n], f.corners[:n:n]
 	} else {

@@ -9,7 +9,10 @@ import (
 )
 
 // A difference is what is not alike of two twins: in what, and how each has it.
-type difference struct{ where, of, this, other string }
+type difference struct {
+	joint           int // counted from 1; 0 for what is of no one joint
+	of, this, other string
+}
 
 // compareTwins cautions both of every two twins of each difference. Place and pan,
 // name and shape may differ.
@@ -27,7 +30,7 @@ func (j *Job) compareTwins() {
 
 func (h *hung) cautionTwin(other *hung) {
 	for _, d := range h.differences(other) {
-		h.caution("twin_differs", d.where, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
+		h.caution("twin_differs", Where{Joint: d.joint}, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
 	}
 }
 
@@ -36,10 +39,10 @@ func (h *hung) differences(other *hung) (all []difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
 		if a.Key != b.Key {
-			all = append(all, difference{joint(k), fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
+			all = append(all, difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
 		}
 		if a.Hole != b.Hole {
-			all = append(all, difference{joint(k), fmt.Sprintf("hole of joint %d", k+1), holeWords(a.Hole), holeWords(b.Hole)})
+			all = append(all, difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), holeWords(a.Hole), holeWords(b.Hole)})
 		}
 	}
 	return append(all, h.partDifferences(other)...)
@@ -49,7 +52,7 @@ func (h *hung) differences(other *hung) (all []difference) {
 func (h *hung) partDifferences(other *hung) (all []difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
-			all = append(all, difference{"", p.what, this, that})
+			all = append(all, difference{0, p.what, this, that})
 		}
 	}
 	return all
@@ -148,8 +151,8 @@ func (h *hung) twinWords() string {
 	}
 	var joints, parts []string
 	for _, d := range h.differences(h.twin) {
-		switch k, ok := strings.CutPrefix(d.where, "joint "); {
-		case !ok:
+		switch k := fmt.Sprint(d.joint); {
+		case d.joint == 0:
 			parts = append(parts, d.of)
 		case len(joints) == 0 || joints[len(joints)-1] != k:
 			joints = append(joints, k)

@@ -86,7 +86,7 @@ func TestTwinsDiffer(t *testing.T) {
 			var got []string
 			for _, c := range s.Cautions {
 				if c.Rule == "twin_differs" {
-					got = append(got, c.Where+"|"+c.Says)
+					got = append(got, c.Where.String()+"|"+c.Says)
 				}
 			}
 			require.NotEmpty(t, got, tt.gives)

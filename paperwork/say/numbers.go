@@ -3,6 +3,7 @@ package say
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -110,4 +111,10 @@ func Ordinal(n int) string {
 func SameFigure(label string, deg float64) bool {
 	x, err := strconv.ParseFloat(label, 64)
 	return err == nil && x == deg
+}
+
+// Listed joins those words that are not empty: 'lift 2, joint 3'.
+func Listed(words ...string) string {
+	words = slices.DeleteFunc(words, func(w string) bool { return w == "" })
+	return strings.Join(words, ", ")
 }
