@@ -17,7 +17,7 @@ import (
 // Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
 // favourable sharing. The same of all that the hoist holds by: hangpack's own.
 type aloneCheck struct {
-	of          *hung // the stack, or a way that its unknown centres of gravity may lie
+	of          *Hung // the stack, or a way that its unknown centres of gravity may lie
 	rule, part  string
 	pick        int
 	joint       int // of pins, counted from 0; else -1
@@ -27,24 +27,24 @@ type aloneCheck struct {
 	rating      float64 // of gear
 }
 
-func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+alike }
+func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+Alike }
 
 // where says which joint and which end.
-func (c aloneCheck) where() Where { return Where{Joint: c.joint + 1, End: c.of.end(c.pick)} }
+func (c aloneCheck) where() Where { return Where{Joint: c.joint + 1, End: c.of.End(c.pick)} }
 
 // worked writes the sum of the load.
 func (c aloneCheck) worked() string {
 	sum := ""
 	switch {
 	case c.joint >= 0:
-		sum = c.of.alonePinSum(c.force, c.pins)
+		sum = alonePinSum(c.of, c.force, c.pins)
 	case c.part == "hoist":
-		sum = c.of.plusTolerance(c.of.aloneOnHook(c.pick))
+		sum = plusTolerance(c.of, c.of.AloneOnHook(c.pick))
 	default:
-		sum = c.of.plusTolerance(c.of.swung[c.pick].centre.Mass)
+		sum = plusTolerance(c.of, c.of.Swung[c.pick].Centre.Mass)
 	}
-	if c.of.third.name != "" {
-		sum += " (" + c.of.third.ifSo() + ")"
+	if c.of.Third.Name != "" {
+		sum += " (" + ifSo(c.of.Third) + ")"
 	}
 	return sum
 }
@@ -53,18 +53,18 @@ func (c aloneCheck) worked() string {
 func (c aloneCheck) most() string {
 	switch {
 	case c.joint >= 0:
-		return c.of.pinLimit(c.rating)
+		return pinLimit(c.of, c.rating)
 	case c.part == "hoist":
-		return c.of.hoistLimit(c.of.Picks[c.pick].Hoist)
+		return hoistLimit(c.of, c.of.Picks[c.pick].Hoist)
 	}
-	return c.of.gearLimit(c.rating)
+	return gearLimit(c.of, c.rating)
 }
 
 // aloneChecks are the parts that hold the stack from pick i alone, the most used
 // of each kind, wherever unknown centres of gravity lie.
-func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
-	for _, v := range h.ways() {
-		for _, c := range v.aloneParts(i) {
+func aloneChecks(h *Hung, i int) (checks []aloneCheck) {
+	for _, v := range h.Ways() {
+		for _, c := range aloneParts(v, i) {
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
 			if at < 0 {
 				checks = append(checks, c)
@@ -81,39 +81,39 @@ func (h *hung) aloneChecks(i int) (checks []aloneCheck) {
 func (c *aloneCheck) worse(old *aloneCheck) bool {
 	switch {
 	case c.limit > 0 && old.limit > 0:
-		return c.load/c.limit > old.load/old.limit+within
+		return c.load/c.limit > old.load/old.limit+Within
 	case c.limit == 0 && old.limit == 0:
-		return c.load > old.load+alike
+		return c.load > old.load+Alike
 	}
 	return c.limit > 0
 }
 
 // aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
 // most.
-func (h *hung) aloneParts(i int) []aloneCheck {
-	s := h.swung[i]
-	all := h.job.Practice.OnHook(s.centre.Mass)
-	hinge, link := h.alonePins("hinge pin", i, 0), h.alonePins("link pin", i, 0)
-	for k := 1; k < len(s.joints); k++ {
-		if c := h.alonePins("hinge pin", i, k); c.worse(&hinge) {
+func aloneParts(h *Hung, i int) []aloneCheck {
+	s := h.Swung[i]
+	all := h.Job.Practice.OnHook(s.Centre.Mass)
+	hinge, link := alonePins(h, "hinge pin", i, 0), alonePins(h, "link pin", i, 0)
+	for k := 1; k < len(s.Joints); k++ {
+		if c := alonePins(h, "hinge pin", i, k); c.worse(&hinge) {
 			hinge = c
 		}
-		if c := h.alonePins("link pin", i, k); c.worse(&link) {
+		if c := alonePins(h, "link pin", i, k); c.worse(&link) {
 			link = c
 		}
 	}
 	return []aloneCheck{
-		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.job.Practice.OnHook(h.aloneOnHook(i)), limit: h.hoistMost(i)},
-		h.aloneGear("pick hole", i, all, h.Bar.PickRating),
-		h.aloneGear("bar", i, all, h.Bar.Rating),
+		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.Job.Practice.OnHook(h.AloneOnHook(i)), limit: h.HoistMost(i)},
+		aloneGear(h, "pick hole", i, all, h.Bar.PickRating),
+		aloneGear(h, "bar", i, all, h.Bar.Rating),
 		hinge, link,
 	}
 }
 
 // alonePins holds the pins of a kind that share the force of joint k, counted from 0,
 // against the rating of one.
-func (h *hung) alonePins(part string, i, k int) aloneCheck {
-	j, cabinet, rated := &h.swung[i].joints[k], &h.Cabinets[k], h.ratings(k)
+func alonePins(h *Hung, part string, i, k int) aloneCheck {
+	j, cabinet, rated := &h.Swung[i].Joints[k], &h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
 	}
@@ -121,40 +121,40 @@ func (h *hung) alonePins(part string, i, k int) aloneCheck {
 	if part == "hinge pin" {
 		force, pins, rating = j.Hinge(), cabinet.HingePins, rated.Hinge
 	}
-	c := h.aloneGear(part, i, h.alonePin(force, pins), rating)
+	c := aloneGear(h, part, i, alonePin(h, force, pins), rating)
 	c.joint, c.force, c.pins = k, force, pins
 	return c
 }
 
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
-func (h *hung) aloneGear(part string, i int, load, rating float64) aloneCheck {
-	return aloneCheck{of: h, rule: "one_hoist_gear", part: part, pick: i, joint: -1, load: load, limit: rating * h.job.Practice.GearUse, rating: rating}
+func aloneGear(h *Hung, part string, i int, load, rating float64) aloneCheck {
+	return aloneCheck{of: h, rule: "one_hoist_gear", part: part, pick: i, joint: -1, load: load, limit: rating * h.Job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
-func (h *hung) alonePin(force float64, pins int) float64 {
-	return calc.PinForce(force, pins, h.job.Practice.SideShare) * (1 + h.job.Practice.MassTolerance)
+func alonePin(h *Hung, force float64, pins int) float64 {
+	return calc.PinForce(force, pins, h.Job.Practice.SideShare) * (1 + h.Job.Practice.MassTolerance)
 }
 
 // alonePinSum writes it: '9.0 kN x 60 % x 1.05 = 5.7 kN'.
-func (h *hung) alonePinSum(force float64, pins int) string {
-	of := h.unit().Force(force)
+func alonePinSum(h *Hung, force float64, pins int) string {
+	of := h.Unit().Force(force)
 	if pins > 1 {
-		of += " x " + say.Share(h.job.Practice.SideShare)
+		of += " x " + say.Share(h.Job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.job.Practice.MassTolerance), h.unit().Force(h.alonePin(force, pins)))
+	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
 }
 
 // cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
 // is a hold where practice wants each of them to hold it alone.
-func (h *hung) cautionOneHoist() {
+func (h *checked) cautionOneHoist() {
 	found, so := h.caution, ": run both together, watch the tilt"
-	if h.job.Practice.OneMustHold {
+	if h.Job.Practice.OneMustHold {
 		found, so = h.hold, ""
 	}
-	for i := range h.swung {
-		for _, c := range h.aloneChecks(i) {
+	for i := range h.Swung {
+		for _, c := range aloneChecks(h.Hung, i) {
 			if c.over() {
 				f := found(c.rule, c.where(), "%s", h.aloneWords(c, i, so))
 				f.of, f.by = c.part, c.load/c.limit
@@ -166,34 +166,34 @@ func (h *hung) cautionOneHoist() {
 
 // cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func (h *hung) cautionSwung(i int, found func(rule string, at Where, format string, args ...any) *Finding) {
-	if lever := h.swung[i].lever; lever <= within {
-		f := found("one_hoist_gear", Where{End: h.end(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.end(i))
+func (h *checked) cautionSwung(i int, found func(rule string, at Where, format string, args ...any) *Finding) {
+	if lever := h.Swung[i].Lever; lever <= Within {
+		f := found("one_hoist_gear", Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
 		f.of, f.by = "balance", -lever
 	}
-	if k, force := pushedAlone([]*hung{h}, i, false); k >= 0 {
-		f := found("one_hoist_gear", Where{Joint: k + 1, End: h.end(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.end(i), h.unit().Force(force))
+	if k, force := pushedAlone([]*Hung{h.Hung}, i, false); k >= 0 {
+		f := found("one_hoist_gear", Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
 		f.of, f.by = "push", -force
 	}
 }
 
 // aloneWords say what one part holds with hoist i alone, and what to do so of a
 // hoist.
-func (h *hung) aloneWords(c aloneCheck, i int, so string) string {
+func (h *checked) aloneWords(c aloneCheck, i int, so string) string {
 	if c.rule == "one_hoist" {
 		return fmt.Sprintf("alone it would hold %s, more than %s%s", c.worked(), c.most(), so)
 	}
-	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.part, h.end(i), c.worked(), c.most())
+	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.part, h.End(i), c.worked(), c.most())
 }
 
 // pushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
 // alone, and that force in newtons: among the links that may be pushed or those that
 // may not, in any of some ways that a stack may hang. It is -1 where there is none.
-func pushedAlone(ways []*hung, i int, may bool) (at int, force float64) {
-	at, force = -1, -alike
+func pushedAlone(ways []*Hung, i int, may bool) (at int, force float64) {
+	at, force = -1, -Alike
 	for _, h := range ways {
-		for k, j := range h.swung[i].joints {
-			if j.Link < force && h.mayPush(k) == may {
+		for k, j := range h.Swung[i].Joints {
+			if j.Link < force && h.MayPush(k) == may {
 				at, force = k, j.Link
 			}
 		}

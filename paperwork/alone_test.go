@@ -12,7 +12,7 @@ import (
 )
 
 // aloneRow is a row of the table of one hoist alone: front, its use, rear, its use.
-func aloneRow(h *hung, of string) []string {
+func aloneRow(h *checked, of string) []string {
 	for _, r := range h.aloneTable().Rows {
 		if r[0] == of {
 			return []string{r[1], r[2], r[4], r[5]}
@@ -40,11 +40,11 @@ func TestUnratedJointsHideNothing(t *testing.T) {
 // pushed harder and may be.
 func TestForbiddenPushFirst(t *testing.T) {
 	h := openFile(t, "../testdata/jobs/two-pushed-links.yaml").stacks[0]
-	joints := h.swung[0].joints
+	joints := h.Swung[0].Joints
 	require.Less(t, joints[0].Link, joints[2].Link)
-	require.Less(t, joints[2].Link, -alike)
-	assert.True(t, h.mayPush(0) && !h.mayPush(2))
-	assert.Equal(t, "joint 3: "+h.unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
+	require.Less(t, joints[2].Link, -Alike)
+	assert.True(t, h.MayPush(0) && !h.MayPush(2))
+	assert.Equal(t, "joint 3: "+h.Unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
 }
 
 // TestTwoFindingsAtOnePlace: of two findings of one rule at one joint neither takes
@@ -66,7 +66,7 @@ func TestTwoFindingsAtOnePlace(t *testing.T) {
 func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
 	h := open(t, yaml).stacks[1]
-	least, most := h.over(func(v *hung) float64 { return -v.swung[0].tilt })
+	least, most := h.Over(func(v *Hung) float64 { return -v.Swung[0].Tilt })
 	require.Greater(t, say.Degrees(most-least), 1.0)
 	for limit, past := range map[float64]bool{say.Degrees(least) - 0.5: true, say.Degrees(most) - 0.1: true, say.Degrees(most) + 0.1: false} {
 		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)

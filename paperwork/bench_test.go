@@ -45,13 +45,13 @@ func BenchmarkThousandStacks(b *testing.B) {
 		j.Stacks[i] = one
 	}
 	for b.Loop() {
-		stacks := make([]*hung, len(j.Stacks))
+		stacks := make([]*checked, len(j.Stacks))
 		for i := range j.Stacks {
-			h, err := hang(&j, &j.Stacks[i])
+			h, err := Hang(&j, &j.Stacks[i])
 			if err != nil {
 				b.Fatal(err)
 			}
-			stacks[i] = h
+			stacks[i] = checkAll(h)
 		}
 		figures(&j, stacks)
 	}

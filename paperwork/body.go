@@ -6,7 +6,7 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func hoist(h *job.Hoist) calc.Hoist {
+func hoistFor(h *job.Hoist) calc.Hoist {
 	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }
 
@@ -14,7 +14,7 @@ func offset(o job.Offset) calc.Offset { return calc.Offset{Behind: o.Behind, Bel
 
 // body gives calc a stack of the job, with unknown centres of gravity at a place
 // of their middle third.
-func body(s *job.Stack, at third) calc.Stack {
+func body(s *job.Stack, at Third) calc.Stack {
 	b := calc.Stack{Bar: calc.Bar{
 		Mass:            s.Bar.Mass,
 		CentreOfGravity: offset(s.Bar.CentreOfGravity),

@@ -181,7 +181,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable(h.parts())
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
-			if h.unit().Imperial {
+			if h.Unit().Imperial {
 				perMoment, half = 1, 0.05
 			}
 			mass, behind, below := 0.0, 0.0, 0.0
@@ -209,10 +209,10 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 }
 
 // hingesFollow: each hinge of the table lies one pitch along the cabinet above.
-func hingesFollow(t *testing.T, what string, h *hung, table layouts.Table) {
+func hingesFollow(t *testing.T, what string, h *checked, table layouts.Table) {
 	t.Helper()
 	scale := 1000.0
-	if h.unit().Imperial {
+	if h.Unit().Imperial {
 		scale = 1 / 0.0254
 	}
 	for k := 1; k < len(h.Cabinets); k++ {

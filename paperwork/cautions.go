@@ -12,7 +12,7 @@ import (
 
 // cautionAll gathers what the crew or the venue must know and what does not
 // stop the work. What would repeat on every lift is given once, for the worst.
-func (h *hung) cautionAll() {
+func (h *checked) cautionAll() {
 	h.cautionAim()
 	h.cautionLinks()
 	h.cautionLightPick()
@@ -25,96 +25,96 @@ func (h *hung) cautionAll() {
 	h.cautionUnchecked()
 }
 
-func (h *hung) cautionAim() {
-	got := h.finished.poses[0].Aim
-	if off := math.Abs(got - h.Aim); off > h.job.Practice.AimTolerance+within {
+func (h *checked) cautionAim() {
+	got := h.Finished.Poses[0].Aim
+	if off := math.Abs(got - h.Aim); off > h.Job.Practice.AimTolerance+Within {
 		h.caution("aim_missed", Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
-			say.Aim(got), say.Aim(h.Aim), say.Angle(off), say.Trimmed(say.Degrees(h.job.Practice.AimTolerance))).by = off
+			say.Aim(got), say.Aim(h.Aim), say.Angle(off), say.Trimmed(say.Degrees(h.Job.Practice.AimTolerance))).by = off
 	}
 }
 
-// states are the finished stack and its lifts.
-func (h *hung) states() []*state {
-	return append([]*state{h.finished}, h.lifts...)
+// States are the finished stack and its lifts.
+func (h *Hung) States() []*State {
+	return append([]*State{h.Finished}, h.Lifts...)
 }
 
-func (h *hung) cautionLinks() {
-	states := h.states()
+func (h *checked) cautionLinks() {
+	states := h.States()
 	for k := range h.Cabinets {
-		worst, at := -alike, Where{}
+		worst, at := -Alike, Where{}
 		for _, s := range states {
-			if k < len(s.joints) && s.joints[k].Link < worst && h.mayPush(k) {
-				worst, at = s.joints[k].Link, Where{Lift: s.lift, Joint: k + 1}
+			if k < len(s.Joints) && s.Joints[k].Link < worst && h.MayPush(k) {
+				worst, at = s.Joints[k].Link, Where{Lift: s.Lift, Joint: k + 1}
 			}
 		}
 		if at.Joint > 0 {
-			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.unit().Force(worst)).by = -worst
+			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.Unit().Force(worst)).by = -worst
 		}
 	}
 }
 
-func (h *hung) cautionLightPick() {
+func (h *checked) cautionLightPick() {
 	for i := range h.Picks {
-		least, worst := h.job.Practice.LeastShare-within, (*state)(nil)
-		for _, s := range h.lifts {
-			if share := s.loads[i] / s.centre.Mass; share < least && s.loads[i]*calc.G >= -alike {
+		least, worst := h.Job.Practice.LeastShare-Within, (*State)(nil)
+		for _, s := range h.Lifts {
+			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -Alike {
 				least, worst = share, s
 			}
 		}
 		if worst != nil && len(h.Picks) > 1 {
-			h.caution("light_pick", Where{Lift: worst.lift, End: h.end(i)}, "%s", h.lightPick(worst, i)).by = -least
+			h.caution("light_pick", Where{Lift: worst.Lift, End: h.End(i)}, "%s", h.lightPick(worst, i)).by = -least
 		}
 	}
 }
 
-func (h *hung) cautionLiftTilt() {
-	most, worst := h.job.Practice.LiftTilt+within, (*state)(nil)
-	for _, s := range h.lifts {
-		if math.Abs(s.tilt) > most {
-			most, worst = math.Abs(s.tilt), s
+func (h *checked) cautionLiftTilt() {
+	most, worst := h.Job.Practice.LiftTilt+Within, (*State)(nil)
+	for _, s := range h.Lifts {
+		if math.Abs(s.Tilt) > most {
+			most, worst = math.Abs(s.Tilt), s
 		}
 	}
 	if worst != nil {
-		h.caution("lift_tilt", Where{Lift: worst.lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			say.Aim(worst.tilt), say.Trimmed(say.Degrees(h.job.Practice.LiftTilt))).by = most
+		h.caution("lift_tilt", Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(h.Job.Practice.LiftTilt))).by = most
 	}
 }
 
-// A turn is a hinge whose pull changes sign at a lift, counted from 0: from is
+// A Turn is a hinge whose pull changes sign at a lift, counted from 0: from is
 // its sign before.
-type turn struct {
-	lift int
-	from float64
+type Turn struct {
+	Lift int
+	From float64
 }
 
-// turning looks, lift by lift, whether the pull of the hinge of joint k, counted
+// Turning looks, lift by lift, whether the pull of the hinge of joint k, counted
 // from 0, changes its sign, and where it does so first.
-func (h *hung) turning(k int) (turn, bool) {
+func (h *Hung) Turning(k int) (Turn, bool) {
 	sign := 0.0
 	for n := range h.Sets {
-		s := h.joined(n)
-		if k >= len(s.joints) || math.Abs(s.joints[k].HingePull) < alike {
+		s := h.Joined(n)
+		if k >= len(s.Joints) || math.Abs(s.Joints[k].HingePull) < Alike {
 			continue
 		}
-		now := math.Copysign(1, s.joints[k].HingePull)
+		now := math.Copysign(1, s.Joints[k].HingePull)
 		if sign*now < 0 {
-			return turn{n, sign}, true
+			return Turn{n, sign}, true
 		}
 		sign = now
 	}
-	return turn{}, false
+	return Turn{}, false
 }
 
-func (h *hung) cautionHinges() {
+func (h *checked) cautionHinges() {
 	for k := range h.Cabinets {
-		if t, ok := h.turning(k); ok {
+		if t, ok := h.Turning(k); ok {
 			h.caution("hinge_turns", Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-				pulled(t.from), pulled(-t.from), h.liftName(h.joined(t.lift)))
+				Pulled(t.From), Pulled(-t.From), h.liftName(h.Joined(t.Lift)))
 		}
 	}
 }
 
-func pulled(sign float64) string {
+func Pulled(sign float64) string {
 	if sign > 0 {
 		return "pulled"
 	}
@@ -122,18 +122,18 @@ func pulled(sign float64) string {
 }
 
 // liftName names the set whose lift gives a state.
-func (h *hung) liftName(s *state) string { return "dolly " + letter(h.Sets.Of(s.flown)) }
+func (h *checked) liftName(s *State) string { return "dolly " + Letter(h.Sets.Of(s.Flown)) }
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.
 const backsSpare = 0.3
 
-func (h *hung) cautionBacks() {
+func (h *checked) cautionBacks() {
 	for k := 1; k < len(h.Cabinets); k++ {
 		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
-		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+within {
+		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+Within {
 			h.caution("backs_meet", Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
@@ -144,18 +144,18 @@ func (h *hung) cautionBacks() {
 // before it is worth a caution. It is a limit of this tool.
 const armsDiffer = 0.005
 
-func (h *hung) cautionArms() {
+func (h *checked) cautionArms() {
 	above, name := h.LinkArm, h.Bar.Key
 	for k, c := range h.Cabinets {
-		if math.Abs(above-c.LinkArm) > armsDiffer+within {
+		if math.Abs(above-c.LinkArm) > armsDiffer+Within {
 			h.caution("mixed_arms", Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
-				h.unit().Fine(above), name, h.unit().Fine(c.LinkArm), c.Key)
+				h.Unit().Fine(above), name, h.Unit().Fine(c.LinkArm), c.Key)
 		}
 		above, name = c.LinkArm, c.Key
 	}
 }
 
-func (h *hung) cautionTurning() {
+func (h *checked) cautionTurning() {
 	if len(h.Picks) == 1 {
 		h.caution("one_pick_turns", Where{}, "nothing in this paper keeps it from turning")
 	}
@@ -163,7 +163,7 @@ func (h *hung) cautionTurning() {
 
 // cautionUnchecked names every limit that the gear of this stack does not
 // give, and steel whose height is not given.
-func (h *hung) cautionUnchecked() {
+func (h *checked) cautionUnchecked() {
 	b := h.Bar
 	unchecked := func(given bool, gear, what string) {
 		if !given {
@@ -174,11 +174,11 @@ func (h *hung) cautionUnchecked() {
 	unchecked(b.PickRating > 0, b.Key, "pick_rating of the bar")
 	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
 	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		unchecked(b.Most == nil || h.limited(t), b.Key, "most of "+t.Key+" below the bar")
 	}
 	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
 	}
 	for i, p := range h.Picks {
@@ -189,6 +189,6 @@ func (h *hung) cautionUnchecked() {
 }
 
 // limited reports whether the bar's maker limits how many of a type it takes.
-func (h *hung) limited(t *job.Cabinet) bool {
+func (h *checked) limited(t *job.Cabinet) bool {
 	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }

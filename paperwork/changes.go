@@ -105,8 +105,8 @@ func (j *Job) inUnitsOf(other *Job) *Job {
 	paper.Imperial = other.job.Imperial
 	same.job, same.stacks = &paper, nil
 	for _, h := range j.stacks {
-		again := *h
-		again.job = &paper
+		hung, again := *h.Hung, *h
+		hung.Job, again.Hung = &paper, &hung
 		same.stacks = append(same.stacks, &again)
 	}
 	return &same
@@ -123,7 +123,7 @@ func unchanged(old, new *Job) Changes {
 }
 
 // stack returns the stack of an id, or nil.
-func (j *Job) stack(id string) *hung {
+func (j *Job) stack(id string) *checked {
 	for _, h := range j.stacks {
 		if h.ID == id {
 			return h

@@ -72,7 +72,7 @@ func (c Changes) jointsOf(stack string) (joints []JointChange) {
 	return joints
 }
 
-func (c Changes) reportStack(b *strings.Builder, h *hung) {
+func (c Changes) reportStack(b *strings.Builder, h *checked) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
@@ -80,7 +80,7 @@ func (c Changes) reportStack(b *strings.Builder, h *hung) {
 			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
 		}
 		k := j.Cabinet - 1
-		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, letter(h.Sets.Of(j.Cabinet)))
+		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, Letter(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
 		writeUnder(b, s)
@@ -88,7 +88,7 @@ func (c Changes) reportStack(b *strings.Builder, h *hung) {
 }
 
 // stackWords are a stack's changes besides its joints, a sentence each.
-func (c Changes) stackWords(h *hung) (all []string) {
+func (c Changes) stackWords(h *checked) (all []string) {
 	for _, p := range c.Picks {
 		if p.Stack == h.ID {
 			all = append(all, fmt.Sprintf("pick holes: %s, now %s", c.old.stack(h.ID).holeWords(), h.holeWords()))
@@ -105,20 +105,20 @@ func (c Changes) stackWords(h *hung) (all []string) {
 
 // numbersOf lists the cabinets of a stack among some that changed: '3, 5 to 7'.
 func numbersOf(changes []CabinetChange, stack string) string {
-	var runs []span
+	var runs []Span
 	for _, c := range changes {
 		if c.Stack != stack {
 			continue
 		}
-		if last := len(runs) - 1; last >= 0 && runs[last].to == c.Cabinet-1 {
-			runs[last].to = c.Cabinet
+		if last := len(runs) - 1; last >= 0 && runs[last].To == c.Cabinet-1 {
+			runs[last].To = c.Cabinet
 		} else {
-			runs = append(runs, span{c.Cabinet, c.Cabinet})
+			runs = append(runs, Span{c.Cabinet, c.Cabinet})
 		}
 	}
 	var words []string
 	for _, r := range runs {
-		words = append(words, jointRun(r.from, r.to))
+		words = append(words, jointRun2(r.From, r.To))
 	}
 	return strings.Join(words, ", ")
 }

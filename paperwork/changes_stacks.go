@@ -11,7 +11,7 @@ import (
 )
 
 // compareStacks compares a stack that both revisions have.
-func (c *Changes) compareStacks(was, h *hung) {
+func (c *Changes) compareStacks(was, h *checked) {
 	for _, d := range partsOf(was, h) {
 		c.Others = append(c.Others, OtherChange{h.ID, d.of, d.this, d.other})
 	}
@@ -27,16 +27,16 @@ func (c *Changes) compareStacks(was, h *hung) {
 	}
 }
 
-func (h *hung) pickLabels() (labels []Label) {
-	for _, hole := range h.holes {
-		labels = append(labels, h.label(hole))
+func (h *checked) pickLabels() (labels []Label) {
+	for _, hole := range h.Holes {
+		labels = append(labels, h.Label(hole))
 	}
 	return labels
 }
 
 // compareJoints compares joints by the number of the cabinet below them. A cabinet of
 // another type is another cabinet, whose joint is set anew.
-func (c *Changes) compareJoints(was, h *hung) {
+func (c *Changes) compareJoints(was, h *checked) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
 		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
 		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
@@ -64,13 +64,13 @@ func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
 
 // partsOf are what two revisions of a stack do not have alike besides joints and
 // pick holes: cabinets by type, place, and all that twins are compared by.
-func partsOf(was, h *hung) (all []difference) {
+func partsOf(was, h *checked) (all []difference) {
 	differ := func(of, this, other string) {
 		if this != other {
 			all = append(all, difference{of: of, this: this, other: other})
 		}
 	}
-	differ("cabinets", was.holdsWords(span{1, len(was.Cabinets)}), h.holdsWords(span{1, len(h.Cabinets)}))
+	differ("cabinets", was.holdsWords(Span{1, len(was.Cabinets)}), h.holdsWords(Span{1, len(h.Cabinets)}))
 	differ("place", was.placeWords(), h.placeWords())
 	for _, d := range was.partDifferences(h) {
 		if d.of != "pick holes" && d.of != "number of cabinets" {
@@ -81,8 +81,8 @@ func partsOf(was, h *hung) (all []difference) {
 }
 
 // placeWords write where a stack's bar stands in plan, and its pan.
-func (h *hung) placeWords() string {
-	words := h.unit().Across(h.StageLeft) + ", " + h.unit().UpDown(h.Downstage)
+func (h *checked) placeWords() string {
+	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
 	if h.Pan != 0 {
 		way := "left"
 		if h.Pan < 0 {

@@ -34,8 +34,8 @@ func closestChecks(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
 			want := closestOf{map[string]float64{}, map[string]float64{}}
-			for _, v := range h.ways() {
-				for _, s := range v.states() {
+			for _, v := range h.Ways() {
+				for _, s := range v.States() {
 					want.loads(v, s)
 					want.pins(v, s)
 					want.measures(v, s)
@@ -68,50 +68,50 @@ func most(of map[string]float64) (m float64) {
 	return m
 }
 
-func (c closestOf) loads(h *hung, s *state) {
-	p := h.job.Practice
+func (c closestOf) loads(h *Hung, s *State) {
+	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor * calc.G
-	for i, kg := range s.loads {
+	for i, kg := range s.Loads {
 		c.use("hoist", (kg+h.Picks[i].Below.Mass)*(1+p.MassTolerance)*calc.G/(h.Picks[i].Hoist.Capacity*p.HoistUse))
 		if h.Bar.PickRating > 0 {
 			c.use("pick hole", kg*both/(h.Bar.PickRating*p.GearUse))
 		}
 	}
 	if h.Bar.Rating > 0 {
-		c.use("bar", s.centre.Mass*both/(h.Bar.Rating*p.GearUse))
+		c.use("bar", s.Centre.Mass*both/(h.Bar.Rating*p.GearUse))
 	}
 }
 
-func (c closestOf) pins(h *hung, s *state) {
-	p := h.job.Practice
+func (c closestOf) pins(h *Hung, s *State) {
+	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor
-	for k, j := range s.joints {
-		if rated := h.ratings(k); rated != nil {
+	for k, j := range s.Joints {
+		if rated := h.Ratings(k); rated != nil {
 			c.use("hinge pin", calc.PinForce(math.Hypot(j.HingePull, j.HingeSide), h.Cabinets[k].HingePins, p.SideShare)*both/(rated.Hinge*p.GearUse))
 			c.use("link pin", calc.PinForce(j.Link, h.Cabinets[k].LinkPins, p.SideShare)*both/(rated.Link*p.GearUse))
 		}
-		if !h.mayPush(k) {
+		if !h.MayPush(k) {
 			c.spare("rear link", j.Link)
 		}
 	}
 }
 
-func (c closestOf) measures(h *hung, s *state) {
-	c.spare("centre of gravity", s.lever)
+func (c closestOf) measures(h *Hung, s *State) {
+	c.spare("centre of gravity", s.Lever)
 	if limit := h.Bar.TiltLimit; limit != nil {
-		c.spare("bar tilt", limit.Down-s.tilt)
-		c.spare("bar tilt", s.tilt+limit.Up)
+		c.spare("bar tilt", limit.Down-s.Tilt)
+		c.spare("bar tilt", s.Tilt+limit.Up)
 	}
-	for i, kg := range s.loads {
-		if len(s.loads) == 2 {
-			c.spare([...]string{"front", "rear"}[i]+" pick's share", math.Max(kg, 0)/s.centre.Mass-h.job.Practice.LeastShare)
+	for i, kg := range s.Loads {
+		if len(s.Loads) == 2 {
+			c.spare([...]string{"front", "rear"}[i]+" pick's share", math.Max(kg, 0)/s.Centre.Mass-h.Job.Practice.LeastShare)
 		}
 	}
 }
 
 // dollies: how many more a dolly would take than its largest set; and how many
 // more cabinets of a type the bar would.
-func (c closestOf) dollies(h *hung) {
+func (c closestOf) dollies(h *Hung) {
 	for _, n := range h.Sets {
 		if h.Dolly != nil {
 			c.spare("dolly", float64(h.Dolly.Takes-n))
@@ -129,27 +129,27 @@ func (c closestOf) dollies(h *hung) {
 }
 
 // heights: headroom at trim, for every hoist below steel.
-func (c closestOf) heights(h *hung) {
-	p := h.job.Practice
-	c.spare("lowest corner", h.raise+h.finished.lowest()-h.Floor)
+func (c closestOf) heights(h *Hung) {
+	p := h.Job.Practice
+	c.spare("lowest corner", h.Raise+h.Finished.Lowest()-h.Floor)
 	for i, pick := range h.Picks {
 		if pick.Steel == nil {
 			continue
 		}
 		high := *pick.Steel - pick.Above.Length
-		for k, s := range append([]*state{h.finished}, h.lifts...) {
-			at := h.raise + s.picks[i].Z
+		for k, s := range append([]*State{h.Finished}, h.Lifts...) {
+			at := h.Raise + s.Picks[i].Z
 			if k > 0 && h.Dolly == nil {
 				continue
 			}
 			if k > 0 {
-				at = h.onDolly(k) + p.Clearance + s.drop() - (s.highestPick() - s.picks[i].Z)
+				at = h.OnDolly(k) + p.Clearance + s.Drop() - (s.HighestPick() - s.Picks[i].Z)
 			}
 			c.spare("headroom", high-(at+pick.Below.Length+pick.Hoist.Headroom+p.LimitReserve))
 		}
 		if h.Dolly != nil {
 			hook := high - pick.Hoist.Headroom - (pick.Hoist.ChainLength-p.LimitReserve)/float64(pick.Hoist.Falls)
-			c.spare("chain reach", h.onDolly(0)-h.hole(i).Below+pick.Below.Length-hook)
+			c.spare("chain reach", h.OnDolly(0)-h.Hole(i).Below+pick.Below.Length-hook)
 		}
 	}
 }
@@ -159,15 +159,15 @@ func (c closestOf) heights(h *hung) {
 func TestWorstJoint(t *testing.T) {
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
-			if h.ratings(h.worstJoint()) == nil {
+			if h.Ratings(h.worstJoint()) == nil {
 				continue
 			}
 			used := func(k int) float64 {
-				c, r, j := h.Cabinets[k], h.ratings(k), h.finished.joints[k]
+				c, r, j := h.Cabinets[k], h.Ratings(k), h.Finished.Joints[k]
 				if r == nil {
 					return 0
 				}
-				return math.Max(calc.PinForce(j.Hinge(), c.HingePins, h.job.Practice.SideShare)/r.Hinge, calc.PinForce(j.Link, c.LinkPins, h.job.Practice.SideShare)/r.Link)
+				return math.Max(calc.PinForce(j.Hinge(), c.HingePins, h.Job.Practice.SideShare)/r.Hinge, calc.PinForce(j.Link, c.LinkPins, h.Job.Practice.SideShare)/r.Link)
 			}
 			for k := range h.Cabinets {
 				assert.LessOrEqual(t, used(k), used(h.worstJoint()), "%s, %s: joint %d", name, h.ID, k+1)

@@ -9,17 +9,17 @@ import (
 
 // codeHead is what every code that carries text begins with: which stack, which
 // revision, which job. It is in the letters of a QR code's alphanumeric mode.
-func (h *hung) codeHead() string {
-	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.job.Revision, h.job.Fingerprint))
+func (h *checked) codeHead() string {
+	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.Job.Revision, h.Job.Fingerprint))
 }
 
 // pinText is the pick holes and the holes of cabinets from to, both counted
 // from 1, as a phone shows them with no network: 'SL REV B 3F9A1C07 PICK 22
 // 1:0 2:0.5'.
-func (h *hung) pinText(from, to int) string {
+func (h *checked) pinText(from, to int) string {
 	parts := []string{h.codeHead(), "PICK"}
-	for _, hole := range h.holes {
-		parts = append(parts, h.label(hole).Text)
+	for _, hole := range h.Holes {
+		parts = append(parts, h.Label(hole).Text)
 	}
 	for n := from; n <= to; n++ {
 		parts = append(parts, fmt.Sprintf("%d:%s", n, h.Cabinets[n-1].Hole.Label))
@@ -28,15 +28,15 @@ func (h *hung) pinText(from, to int) string {
 }
 
 // heldText is all that the code of a held stack says: no pins.
-func (h *hung) heldText() string { return h.codeHead() + " DO NOT FLY" }
+func (h *checked) heldText() string { return h.codeHead() + " DO NOT FLY" }
 
 // code is a stack's code on the cover and on its pin sheet: the job's address
 // with page and stack filled in, or without one all pins as text.
-func (h *hung) code() layouts.Code {
+func (h *checked) code() layouts.Code {
 	switch {
 	case h.held():
 		return layouts.Code{Text: h.heldText(), To: h.target()}
-	case h.job.URL == "":
+	case h.Job.URL == "":
 		return layouts.Code{Text: h.pinText(1, len(h.Cabinets)), To: h.target()}
 	}
 	return layouts.Code{Text: h.address(), To: h.target()}
@@ -44,8 +44,8 @@ func (h *hung) code() layouts.Code {
 
 // address is the job's address for this stack. An address without placeholders
 // gets the page as a fragment. Source: RFC 8118, section 3 (page=).
-func (h *hung) address() string {
-	url := h.job.URL
+func (h *checked) address() string {
+	url := h.Job.URL
 	if !strings.Contains(url, "{page}") && !strings.Contains(url, "{stack}") {
 		return url + "#page={page}"
 	}

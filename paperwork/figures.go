@@ -55,7 +55,7 @@ type StackFigures struct {
 	Options         []OptionFigures  `json:"pick_hole_options"`
 	Lowest          float64          `json:"lowest_m"`
 	Cabinets        []CabinetFigures `json:"cabinets"`
-	Points          []PointFigures   `json:"points"`
+	Points          []Point          `json:"points"`
 	Lifts           []LiftFigures    `json:"lifts"`
 	HookFigures
 	Alone []float64 `json:"alone_kg"`
@@ -109,13 +109,13 @@ type CabinetFigures struct {
 	Link      float64 `json:"link_kn"`
 }
 
-// PointFigures is one point of the roof that carries a stack. HighHook is nil
+// Point is one point of the roof that carries a stack. HighHook is nil
 // where the height of the steel is not given, ChainNeeded there and where no
 // dolly is. Carried is of the finished stack; Most is the most that it carries
 // from the first lift on. Alone is what it carries with the other hoist slack,
 // masses with their tolerance, nought where there is no other; HoistUse is the
 // most over all lifts, of capacity and of what practice allows of it.
-type PointFigures struct {
+type Point struct {
 	ID          string   `json:"id"`
 	StageLeft   float64  `json:"stage_left_m"`
 	Downstage   float64  `json:"downstage_m"`
@@ -148,7 +148,7 @@ type OtherFigures struct {
 }
 
 // figures gathers the figures of a job from its stacks as worked out.
-func figures(j *job.Job, stacks []*hung) Figures {
+func figures(j *job.Job, stacks []*checked) Figures {
 	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}, Others: otherFigures(j)}
 	for _, h := range stacks {
 		s := h.figures()
@@ -179,53 +179,53 @@ func (s StackFigures) total() (sum Carried) {
 	return sum
 }
 
-func (h *hung) figures() StackFigures {
-	s := h.finished
+func (h *checked) figures() StackFigures {
+	s := h.Finished
 	return StackFigures{
 		ID: h.ID, Name: h.Name,
 		Held: h.held(), Holds: list(h.holds), Cautions: list(h.cautions),
-		Mass:      s.centre.Mass,
-		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.poses[0].Aim), Tilt: say.Degrees(s.tilt),
-		LastAim:         say.Degrees(s.poses[len(s.poses)-1].Aim),
-		CentreOfGravity: Centre{h.centre.At.Behind, h.centre.At.Below},
+		Mass:      s.Centre.Mass,
+		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
+		LastAim:         say.Degrees(s.Poses[len(s.Poses)-1].Aim),
+		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
 		Picks:           h.pickFigures(), Options: h.optionFigures(),
-		Lowest:   h.raise + s.lowest(),
-		Cabinets: h.cabinetFigures(), Points: h.points, Lifts: h.liftFigures(),
-		HookFigures: h.hookFigures(len(h.lifts)), Alone: h.aloneFigures(),
+		Lowest:   h.Raise + s.Lowest(),
+		Cabinets: h.cabinetFigures(), Points: h.Points, Lifts: h.liftFigures(),
+		HookFigures: h.hookFigures(len(h.Lifts)), Alone: h.aloneFigures(),
 	}
 }
 
 // list is findings, never null.
 func list(f []Finding) []Finding { return append([]Finding{}, f...) }
 
-func (h *hung) label(hole int) Label {
+func (h *Hung) Label(hole int) Label {
 	p := h.Bar.PickHoles[hole]
 	return Label{p.Label, p.Number}
 }
 
-func (h *hung) pickFigures() (picks []PickFigures) {
-	for i, hole := range h.holes {
-		kg := h.finished.loads[i]
-		picks = append(picks, PickFigures{h.label(hole), kg, kg / h.finished.centre.Mass})
+func (h *checked) pickFigures() (picks []PickFigures) {
+	for i, hole := range h.Holes {
+		kg := h.Finished.Loads[i]
+		picks = append(picks, PickFigures{h.Label(hole), kg, kg / h.Finished.Centre.Mass})
 	}
 	return picks
 }
 
-func (h *hung) optionFigures() []OptionFigures {
+func (h *checked) optionFigures() []OptionFigures {
 	options := []OptionFigures{}
-	for i, o := range h.options {
-		options = append(options, OptionFigures{h.label(i), say.Degrees(o.aim)})
+	for i, o := range h.Options {
+		options = append(options, OptionFigures{h.Label(i), say.Degrees(o.Aim)})
 	}
 	return options
 }
 
-func (h *hung) cabinetFigures() (cabinets []CabinetFigures) {
+func (h *checked) cabinetFigures() (cabinets []CabinetFigures) {
 	for k, c := range h.Cabinets {
-		j := h.finished.joints[k]
+		j := h.Finished.Joints[k]
 		cabinets = append(cabinets, CabinetFigures{
 			Number: k + 1, Type: c.Key, Set: h.Sets.Of(k+1) + 1,
-			Splay: c.Hole.Splay, Aim: say.Degrees(h.finished.poses[k].Aim),
-			Lowest: h.raise + calc.Lowest(h.finished.corners[k]),
+			Splay: c.Hole.Splay, Aim: say.Degrees(h.Finished.Poses[k].Aim),
+			Lowest: h.Raise + calc.Lowest(h.Finished.Corners[k]),
 			Hinge:  j.Hinge() / 1000, HingePull: j.HingePull / 1000, Link: j.Link / 1000,
 		})
 	}

@@ -28,13 +28,13 @@ type LiftFigures struct {
 	PickClear *float64 `json:"pick_clear_m,omitempty"`
 }
 
-func (h *hung) liftFigures() []LiftFigures {
+func (h *checked) liftFigures() []LiftFigures {
 	lifts := []LiftFigures{}
-	for k, s := range h.lifts {
-		f := LiftFigures{Set: k + 1, Cabinets: s.flown, Mass: s.centre.Mass, HookFigures: h.hookFigures(k),
-			Tilt: say.Degrees(s.tilt), Aim: say.Degrees(s.poses[0].Aim), Drop: s.drop(), SetSum: h.setSum(k), LastAim: say.Degrees(s.lastAim())}
+	for k, s := range h.Lifts {
+		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: h.hookFigures(k),
+			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
 		if h.Dolly != nil {
-			clear := h.rollIn(k)
+			clear := h.RollIn(k)
 			f.PickClear = &clear
 		}
 		lifts = append(lifts, f)
@@ -43,18 +43,18 @@ func (h *hung) liftFigures() []LiftFigures {
 }
 
 // hookFigures are of the stack after lift k, counted from 0.
-func (h *hung) hookFigures(k int) (f HookFigures) {
-	for _, r := range h.readings(k) {
-		f.Hooks, f.Low, f.High = append(f.Hooks, r.is), append(f.Low, r.low), append(f.High, r.high)
+func (h *checked) hookFigures(k int) (f HookFigures) {
+	for _, r := range h.Readings(k) {
+		f.Hooks, f.Low, f.High = append(f.Hooks, r.Is), append(f.Low, r.Low), append(f.High, r.High)
 	}
 	return f
 }
 
 // aloneFigures are what each of two hooks holds with the other one slack, in kg.
-func (h *hung) aloneFigures() []float64 {
+func (h *checked) aloneFigures() []float64 {
 	alone := []float64{}
-	for i := range h.swung {
-		alone = append(alone, h.aloneOnHook(i))
+	for i := range h.Swung {
+		alone = append(alone, h.AloneOnHook(i))
 	}
 	return alone
 }

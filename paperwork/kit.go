@@ -45,7 +45,7 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 func (j *Job) kit() (lists []kitList) {
 	for _, sort := range []struct {
 		of  string
-		add func(*kitList, *hung)
+		add func(*kitList, *checked)
 	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
 		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
 		l := kitList{of: sort.of}
@@ -59,37 +59,37 @@ func (j *Job) kit() (lists []kitList) {
 	return lists
 }
 
-func barKit(l *kitList, h *hung) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
+func barKit(l *kitList, h *checked) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
 
-func cabinetKit(l *kitList, h *hung) {
+func cabinetKit(l *kitList, h *checked) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
 	}
 }
 
 // pinKit counts the pins of each joint under the cabinet below it, with spares.
-func pinKit(l *kitList, h *hung) {
+func pinKit(l *kitList, h *checked) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
 		l.add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
 	}
 	for i := range l.items {
-		l.items[i].spare = spares(l.items[i].count, h.job.Spares)
+		l.items[i].spare = spares(l.items[i].count, h.Job.Spares)
 	}
 }
 
-func hoistKit(l *kitList, h *hung) {
+func hoistKit(l *kitList, h *checked) {
 	for _, p := range h.Picks {
 		m := p.Hoist
 		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
-		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.unit().Span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
+		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.Unit().Span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
 	}
 }
 
-func riggingKit(l *kitList, h *hung) {
+func riggingKit(l *kitList, h *checked) {
 	add := func(where string, r job.Rigging) {
 		if r.Mass > 0 || r.Length > 0 {
-			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.unit().Fine(r.Length)), each: r.Mass})
+			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.Unit().Fine(r.Length)), each: r.Mass})
 		}
 	}
 	for _, p := range h.Picks {
@@ -98,13 +98,13 @@ func riggingKit(l *kitList, h *hung) {
 	}
 }
 
-func dollyKit(l *kitList, h *hung) {
+func dollyKit(l *kitList, h *checked) {
 	if h.Dolly != nil {
 		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
 	}
 }
 
-func extraKit(l *kitList, h *hung) {
+func extraKit(l *kitList, h *checked) {
 	for _, e := range h.Extras {
 		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
 	}
@@ -114,7 +114,7 @@ func extraKit(l *kitList, h *hung) {
 }
 
 // spares is a share of a number of pieces, up to whole ones.
-func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - within)) }
+func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - Within)) }
 
 // kitMass is what all of it weighs together, in kg, but for what has no mass given.
 func kitMass(lists []kitList) (kg float64) {

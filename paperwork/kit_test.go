@@ -32,7 +32,7 @@ func kitWeighsTheStacks(t *testing.T) (cases int, worst float64) {
 				pins += h.Cabinets[c.Number-1].HingePins + h.Cabinets[c.Number-1].LinkPins
 			}
 			for k := range h.Sets {
-				kg, _ := h.setMass(k)
+				kg, _ := SetMass(h.Hung, k)
 				bars += kg
 			}
 		}
@@ -129,7 +129,7 @@ func TestKitReadsBack(t *testing.T) {
 		all := strings.Join(lines, "\n")
 		kg := 0.0
 		for _, h := range j.stacks {
-			u := h.unit()
+			u := h.Unit()
 			kg += h.Bar.Mass
 			for _, p := range h.Picks {
 				kg += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Below.Mass + p.Above.Mass
@@ -147,7 +147,7 @@ func TestKitReadsBack(t *testing.T) {
 				}
 				if h.Dolly != nil {
 					kg += h.Dolly.Mass
-					assert.True(t, hasLine(lines, h.ID, "dolly "+letter(k), u.Load(set), u.Load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
+					assert.True(t, hasLine(lines, h.ID, "dolly "+Letter(k), u.Load(set), u.Load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
 				}
 			}
 			for _, e := range h.Extras {

@@ -140,7 +140,7 @@ func aloneIsOnePick(t *trial) {
 	if i < 0 {
 		return
 	}
-	was, state := t.Figures.Stacks[i], t.stacks[i].swung[k]
+	was, state := t.Figures.Stacks[i], t.stacks[i].Swung[k]
 	is := t.changed(func(n tree) {
 		n.at("practice").put("dynamic_factor", "1")
 		s := n.at("stacks").items()[i]
@@ -155,13 +155,13 @@ func aloneIsOnePick(t *trial) {
 	}
 	t.cases++
 	of, one := fmt.Sprintf("%s alone: ", was.Points[k].ID), is.Figures.Stacks[0]
-	t.near(of+"tilt", one.Tilt, say.Degrees(state.tilt))
-	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.drop())
+	t.near(of+"tilt", one.Tilt, say.Degrees(state.Tilt))
+	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.Drop())
 	t.near(of+"hook", one.Hooks[0], was.Alone[k])
 	t.near(of+"point", one.Points[0].Static*(1+t.job.Practice.MassTolerance), was.Points[k].Alone)
 	for n, c := range one.Cabinets {
-		t.near(of+"hinge", c.Hinge*1000, state.joints[n].Hinge())
-		t.near(of+"link", c.Link*1000, state.joints[n].Link)
+		t.near(of+"hinge", c.Hinge*1000, state.Joints[n].Hinge())
+		t.near(of+"link", c.Link*1000, state.Joints[n].Link)
 	}
 	end := [...]string{"front", "rear"}[k]
 	t.must(is.finds("hoist") == t.findsAt("one_hoist", was, end), "%shoist found otherwise", of)

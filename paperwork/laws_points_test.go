@@ -12,7 +12,7 @@ import (
 // Laws of points, heights and lifts, on the figures of each stack.
 
 // eachPoint looks at every point that carries a stack.
-func (t *trial) eachPoint(look func(h *hung, f StackFigures, i int, p PointFigures)) {
+func (t *trial) eachPoint(look func(h *checked, f StackFigures, i int, p Point)) {
 	for k, h := range t.stacks {
 		for i, p := range t.Figures.Stacks[k].Points {
 			t.cases++
@@ -22,13 +22,13 @@ func (t *trial) eachPoint(look func(h *hung, f StackFigures, i int, p PointFigur
 }
 
 // inLine is what point i carries besides the stack: rigging, hoist and chain.
-func inLine(h *hung, i int) float64 {
+func inLine(h *checked, i int) float64 {
 	p := h.Picks[i]
 	return p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass
 }
 
 func pointsCarryTheirLine(t *trial) {
-	t.eachPoint(func(h *hung, f StackFigures, i int, p PointFigures) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
 		t.near(p.ID+": static", f.Picks[i].Load+inLine(h, i), p.Static)
 		if len(h.Picks) == 2 {
 			more := 1 + t.job.Practice.MassTolerance
@@ -44,7 +44,7 @@ func designHasItsFactors(t *trial) {
 	both := func(of string, c Carried) {
 		t.near(of+": design", c.Static*(1+p.MassTolerance)*p.DynamicFactor, c.Design)
 	}
-	t.eachPoint(func(_ *hung, _ StackFigures, _ int, p PointFigures) {
+	t.eachPoint(func(_ *checked, _ StackFigures, _ int, p Point) {
 		both(p.ID, p.Carried)
 		both(p.ID+" at the most", p.Most.Carried)
 	})
@@ -73,7 +73,7 @@ func totalIsTheSum(t *trial) {
 // mostIsTheWorst: a newton decides, as everywhere among loads, and a pick that would
 // have to push carries nothing.
 func mostIsTheWorst(t *trial) {
-	t.eachPoint(func(h *hung, f StackFigures, i int, p PointFigures) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
 		below := h.Picks[i].Below.Mass
 		hook := p.Most.Static - inLine(h, i) + below
 		limit := h.Picks[i].Hoist.Capacity * t.job.Practice.HoistUse / newton
@@ -89,7 +89,7 @@ func mostIsTheWorst(t *trial) {
 
 // heightsAreOfOneBody: the outline turned as the figures say, hung where they say.
 func heightsAreOfOneBody(t *trial) {
-	t.eachStack(func(h *hung, f StackFigures) {
+	t.eachStack(func(h *checked, f StackFigures) {
 		picks := picksAt(h, f, say.Radians(f.Tilt))
 		hinge := f.Points[0].PickHeight - imag(picks[0])
 		lowest, highest := math.Inf(1), math.Inf(-1)
@@ -117,7 +117,7 @@ func lowestOf(corners [4]complex128) float64 {
 }
 
 func pointsStandOverTheirPicks(t *trial) {
-	t.eachPoint(func(h *hung, f StackFigures, i int, p PointFigures) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
 		ahead := real(picksAt(h, f, say.Radians(f.Tilt))[i])
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
@@ -126,7 +126,7 @@ func pointsStandOverTheirPicks(t *trial) {
 }
 
 func hooksAndChainReach(t *trial) {
-	t.eachPoint(func(h *hung, f StackFigures, i int, p PointFigures) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
 		pick := h.Picks[i]
 		t.near(p.ID+": low hook", p.PickHeight+pick.Below.Length, p.LowHook)
 		t.must((p.HighHook == nil) == (pick.Steel == nil), "%s: high hook without steel", p.ID)
@@ -142,7 +142,7 @@ func hooksAndChainReach(t *trial) {
 			down += c.HingePitch
 		}
 		short := *p.ChainNeeded - pick.Hoist.ChainLength
-		held := slices.Contains(placesOf(f.Holds), say.Listed("chain_reach", string(h.end(i))))
+		held := slices.Contains(placesOf(f.Holds), say.Listed("chain_reach", string(h.End(i))))
 		t.must(held == (short > 0) || math.Abs(short) < 1e-6, "%s: held for its chain: %v, which is %v m short", p.ID, held, short)
 		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.job.Practice.LimitReserve)/float64(pick.Hoist.Falls)
 		t.near(p.ID+": how low its hook comes with the chain needed", down, reaches)
@@ -150,7 +150,7 @@ func hooksAndChainReach(t *trial) {
 }
 
 func liftsGrow(t *trial) {
-	t.eachStack(func(h *hung, f StackFigures) {
+	t.eachStack(func(h *checked, f StackFigures) {
 		n, mass, set := 0, 0.0, 0
 		for k, s := range allAloft(h, f) {
 			n, set = n+h.Sets[k], set+1
@@ -171,7 +171,7 @@ func liftsGrow(t *trial) {
 }
 
 func liftsHangInTheirRoom(t *trial) {
-	t.eachAloft(func(h *hung, f StackFigures, s aloft) {
+	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
 		if s.lifted == nil {
 			return
 		}
@@ -196,7 +196,7 @@ func liftsHangInTheirRoom(t *trial) {
 
 func windowsHoldTheReading(t *trial) {
 	p := t.job.Practice
-	t.eachAloft(func(h *hung, _ StackFigures, s aloft) {
+	t.eachAloft(func(h *checked, _ StackFigures, s aloft) {
 		for i, kg := range s.hooks.Hooks {
 			t.atLeast(s.of+": most less its floor", kg+p.ReadingFloor, s.hooks.High[i])
 			t.atLeast(s.of+": floor less its least", p.ReadingFloor-kg, -s.hooks.Low[i])

@@ -93,7 +93,7 @@ func (t *trial) usesAre(is *Job, factor float64) {
 func partsUsedAsLoaded(t *trial) {
 	p := t.job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor / p.GearUse
-	t.eachStack(func(h *hung, f StackFigures) {
+	t.eachStack(func(h *checked, f StackFigures) {
 		least := map[string]float64{}
 		load := func(part string, n, rating float64) {
 			if rating > 0 {
@@ -111,7 +111,7 @@ func partsUsedAsLoaded(t *trial) {
 		}
 		for _, u := range h.uses {
 			t.atLeast(f.ID+": use of "+u.part, least[u.part], u.of)
-			if len(f.Lifts) == 0 && len(h.unknown()) == 0 && u.part != "hoist" && least[u.part] > 0 {
+			if len(f.Lifts) == 0 && len(h.Unknown()) == 0 && u.part != "hoist" && least[u.part] > 0 {
 				t.near(f.ID+": use of "+u.part, least[u.part], u.of)
 			}
 		}
@@ -120,7 +120,7 @@ func partsUsedAsLoaded(t *trial) {
 
 // ratedPins are the lower ratings of the two bodies of joint k, counted from 0, of
 // those that give any.
-func ratedPins(h *hung, k int) job.PinRatings {
+func ratedPins(h *checked, k int) job.PinRatings {
 	above, low := h.Bar.PinRatings, job.PinRatings{Hinge: math.Inf(1), Link: math.Inf(1)}
 	if k > 0 {
 		above = h.Cabinets[k-1].PinRatings

@@ -30,7 +30,7 @@ func windowsWiden(t *trial) {
 			for n, kg := range exact.hooks.Hooks {
 				t.atLeast(exact.of+": most", exact.hooks.High[n], wide[k].hooks.High[n])
 				t.atLeast(exact.of+": least, turned", -exact.hooks.Low[n], -wide[k].hooks.Low[n])
-				if len(h.unknown()) == 0 {
+				if len(h.Unknown()) == 0 {
 					t.near(exact.of+": least without tolerance", kg, exact.hooks.Low[n])
 					t.near(exact.of+": most without tolerance", kg, exact.hooks.High[n])
 				}
@@ -43,7 +43,7 @@ func windowsWiden(t *trial) {
 // most and the most loaded point are those of jobs that give them, in the middle of
 // the outline and in each corner of its middle third.
 func unknownIsEveryCorner(t *trial) {
-	if t.stackWith(func(f StackFigures) bool { return len(t.Job.stack(f.ID).unknown()) > 0 }) < 0 {
+	if t.stackWith(func(f StackFigures) bool { return len(t.Job.stack(f.ID).Unknown()) > 0 }) < 0 {
 		return
 	}
 	var known []*Job

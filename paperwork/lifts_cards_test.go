@@ -28,10 +28,10 @@ func stepsOf(c layouts.Card) string {
 
 // eachFlown asks of the stacks of random jobs that are not held and have no unknown
 // centres of gravity.
-func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *hung, f StackFigures)) {
+func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *checked, f StackFigures)) {
 	t.Helper()
-	eachStack(t, from, func(t *testing.T, h *hung, f StackFigures) {
-		if !h.held() && len(h.unknown()) == 0 {
+	eachStack(t, from, func(t *testing.T, h *checked, f StackFigures) {
+		if !h.held() && len(h.Unknown()) == 0 {
 			ask(t, h, f)
 		}
 	})
@@ -49,7 +49,7 @@ func tiltsOf(f StackFigures) (tilts []float64) {
 // down it is the other way.
 func TestSwings(t *testing.T) {
 	swings := 0
-	eachFlown(t, 31_000, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, 31_000, func(t *testing.T, h *checked, f StackFigures) {
 		tilts, up, down := tiltsOf(f), h.liftSheet(), h.downSheet()
 		for k := 1; k < len(tilts); k++ {
 			turn := tilts[k] - tilts[k-1]
@@ -79,19 +79,19 @@ func TestSwings(t *testing.T) {
 // two tilts.
 func TestEachDegreeMoves(t *testing.T) {
 	moves := 0
-	eachFlown(t, 33_000, func(t *testing.T, h *hung, f StackFigures) {
-		if len(h.holes) == 1 {
+	eachFlown(t, 33_000, func(t *testing.T, h *checked, f StackFigures) {
+		if len(h.Holes) == 1 {
 			return
 		}
 		for k, card := range h.liftSheet().Cards[1:] {
 			tilt := tiltsOf(f)[k] * math.Pi / 180
-			before, after := solve(t, h.Stack, h.joined(k).flown, h.holes, tilt, 1), solve(t, h.Stack, h.joined(k).flown, h.holes, tilt+math.Pi/180, 1)
+			before, after := solve(t, h.Stack, h.Joined(k).Flown, h.Holes, tilt, 1), solve(t, h.Stack, h.Joined(k).Flown, h.Holes, tilt+math.Pi/180, 1)
 			kg := (after.hooks[1] - before.hooks[1]) / 9.80665
 			from, to := "front", "rear"
 			if kg < 0 {
 				from, to = to, from
 			}
-			assert.Contains(t, strings.Join(card.Notes, " "), fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().Reading(math.Abs(kg)), from, to))
+			assert.Contains(t, strings.Join(card.Notes, " "), fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.Unit().Reading(math.Abs(kg)), from, to))
 			moves++
 		}
 	})
@@ -102,11 +102,11 @@ func TestEachDegreeMoves(t *testing.T) {
 // it, hooks go into their own holes, slack chains read their rigging, and on the way
 // down each set's pins are counted, the lowest set first.
 func TestCardsOfTheJob(t *testing.T) {
-	eachFlown(t, 35_000, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, 35_000, func(t *testing.T, h *checked, f StackFigures) {
 		up, down := h.liftSheet(), h.downSheet()
 		require.Len(t, up.Cards, len(h.Sets)+1)
 		require.Len(t, down.Cards, len(h.Sets))
-		h.firstCard(t, up.Cards[0])
+		firstCard(h.Hung, t, up.Cards[0])
 		first := 1
 		for k, n := range h.Sets {
 			label := h.Cabinets[first-1].Hole.Label
@@ -116,32 +116,32 @@ func TestCardsOfTheJob(t *testing.T) {
 				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
-				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+cabinetsWords(span{first + 1, first + n - 1})+", as on the sheet of "+h.setName(k))
+				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+Cabinets(Span{first + 1, first + n - 1})+", as on the sheet of "+h.setName(k))
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}
 			assert.Equal(t, label, back.Joint.Hole.Label)
-			h.downCardOf(t, back, first, n)
+			downCardOf(h.Hung, t, back, first, n)
 			if h.Dolly != nil && k < len(f.Lifts) {
 				clear := *f.Lifts[k].PickClear - f.Lifts[k].Drop
-				assert.Contains(t, stepsOf(card), "lowest corner "+h.unit().Length(clear-h.Floor)+" above ")
+				assert.Contains(t, stepsOf(card), "lowest corner "+h.Unit().Length(clear-h.Floor)+" above ")
 				if h.Floor != 0 {
-					assert.Contains(t, stepsOf(card), "above what dollies roll on (height "+h.unit().Length(clear)+")")
+					assert.Contains(t, stepsOf(card), "above what dollies roll on (height "+h.Unit().Length(clear)+")")
 				}
-				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.unit().Length(*f.Lifts[k].PickClear))
+				assert.Contains(t, stepsOf(card), "Highest pick hole then at "+h.Unit().Length(*f.Lifts[k].PickClear))
 			}
 			first += n
 		}
 		high := math.Max(f.Points[0].PickHeight, f.Points[len(f.Points)-1].PickHeight)
-		assert.Contains(t, stepsOf(up.Cards[len(h.Sets)]), fmt.Sprintf("lowest corner %s, highest pick hole %s.", h.unit().Length(f.Lowest), h.unit().Length(high)))
+		assert.Contains(t, stepsOf(up.Cards[len(h.Sets)]), fmt.Sprintf("lowest corner %s, highest pick hole %s.", h.Unit().Length(f.Lowest), h.Unit().Length(high)))
 	})
 }
 
 // firstCard holds the card of the bar.
-func (h *hung) firstCard(t *testing.T, c layouts.Card) {
+func firstCard(h *Hung, t *testing.T, c layouts.Card) {
 	t.Helper()
-	label := func(i int) string { return h.Bar.PickHoles[h.holes[i]].Label }
-	if len(h.holes) == 1 {
+	label := func(i int) string { return h.Bar.PickHoles[h.Holes[i]].Label }
+	if len(h.Holes) == 1 {
 		assert.Contains(t, stepsOf(c), "Hook on at pick hole "+label(0)+";")
 	} else {
 		assert.Contains(t, stepsOf(c), "front at pick hole "+label(0)+", rear at "+label(1)+";")
@@ -150,23 +150,23 @@ func (h *hung) firstCard(t *testing.T, c layouts.Card) {
 	for i, r := range c.Reads[:len(h.Picks)] {
 		p := h.Picks[i]
 		kg := p.Below.Mass
-		if h.start != nil {
+		if h.Start != nil {
 			kg += bar[i]
 		}
 		if h.LoadCell == job.AboveHoist {
 			kg += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength
 		}
-		assert.Equal(t, h.unit().Reading(kg), r.Is, "%s", r.Of)
+		assert.Equal(t, h.Unit().Reading(kg), r.Is, "%s", r.Of)
 	}
-	if len(h.holes) == 2 {
-		assert.Equal(t, bar[0] >= 0 && bar[1] >= 0 && !h.barAbovePicks(), h.start != nil, "the bar hangs level where both hooks pull and it does not roll over")
+	if len(h.Holes) == 2 {
+		assert.Equal(t, bar[0] >= 0 && bar[1] >= 0 && !barAbovePicks(h), h.Start != nil, "the bar hangs level where both hooks pull and it does not roll over")
 	}
 }
 
 // barAbovePicks reports whether the bar's own centre of gravity is not below the
 // line through both pick holes, so that it would roll over.
-func (h *hung) barAbovePicks() bool {
-	a, b := h.Bar.PickHoles[h.holes[0]].At, h.Bar.PickHoles[h.holes[1]].At
+func barAbovePicks(h *Hung) bool {
+	a, b := h.Bar.PickHoles[h.Holes[0]].At, h.Bar.PickHoles[h.Holes[1]].At
 	kg, behind, below := h.Bar.Mass, h.Bar.Mass*h.Bar.CentreOfGravity.Behind, h.Bar.Mass*h.Bar.CentreOfGravity.Below
 	for _, e := range h.Extras {
 		if e.Cabinet == 0 {
@@ -179,17 +179,17 @@ func (h *hung) barAbovePicks() bool {
 
 // solveBar is what each of two hooks holds of the bar alone, level, in kg: moments
 // about the other one.
-func solveBar(t *testing.T, h *hung) []float64 {
+func solveBar(t *testing.T, h *Hung) []float64 {
 	t.Helper()
-	if len(h.holes) == 1 {
+	if len(h.Holes) == 1 {
 		return nil
 	}
-	w := solve(t, h.Stack, 0, h.holes, 0, 1)
+	w := solve(t, h.Stack, 0, h.Holes, 0, 1)
 	return []float64{w.hooks[0] / 9.80665, w.hooks[1] / 9.80665}
 }
 
 // downCardOf holds the card of the release of n cabinets from first on.
-func (h *hung) downCardOf(t *testing.T, c layouts.Card, first, n int) {
+func downCardOf(h *Hung, t *testing.T, c layouts.Card, first, n int) {
 	t.Helper()
 	hinges, links := 0, 0
 	for _, cab := range h.Cabinets[first-1 : first-1+n] {
@@ -244,20 +244,20 @@ var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0
 // TestAloneTable: each column is of its own hoist, in the order front, rear.
 func TestAloneTable(t *testing.T) {
 	tables := 0
-	eachFlown(t, 37_000, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, 37_000, func(t *testing.T, h *checked, f StackFigures) {
 		for _, row := range h.aloneTable().Rows {
 			for i, says := range []string{row[1], row[4]} {
-				u, p := h.unit(), h.Picks[i]
+				u, p := h.Unit(), h.Picks[i]
 				switch row[0] {
 				case "cabinet 1 looks":
 					tilt := solveTilt(h, i)
 					if !strings.Contains(says, "tips over") {
-						assert.True(t, strings.HasPrefix(says, say.Aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.end(i), says)
+						assert.True(t, strings.HasPrefix(says, say.Aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.End(i), says)
 						past := h.Bar.TiltLimit != nil && (tilt > h.Bar.TiltLimit.Down || -tilt > h.Bar.TiltLimit.Up)
 						assert.Equal(t, past, strings.Contains(says, "PAST"), says)
 					}
 				case "roof point":
-					kg := (f.Mass + p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass) * (1 + h.job.Practice.MassTolerance)
+					kg := (f.Mass + p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass) * (1 + h.Job.Practice.MassTolerance)
 					assert.Equal(t, u.Both(kg), says)
 				case "aim 3° off":
 					assert.Equal(t, p.Hoist.Speed == 0, strings.Contains(says, "not given"), says)
@@ -265,20 +265,20 @@ func TestAloneTable(t *testing.T) {
 						assert.Contains(t, says, "alone at "+u.Pace(p.Hoist.Speed))
 					}
 				case "hoist":
-					kg := (f.Mass + p.Below.Mass) * (1 + h.job.Practice.MassTolerance)
-					over := kg*9.80665 > p.Hoist.Capacity*h.job.Practice.HoistUse+1
+					kg := (f.Mass + p.Below.Mass) * (1 + h.Job.Practice.MassTolerance)
+					over := kg*9.80665 > p.Hoist.Capacity*h.Job.Practice.HoistUse+1
 					assert.Equal(t, over, strings.Contains(says, "MORE THAN"), says)
 				}
 			}
 		}
-		tables += min(1, len(h.swung))
+		tables += min(1, len(h.Swung))
 	})
 	require.Greater(t, tables, 20)
 }
 
 // solveTilt is the tilt at which the whole stack hangs from pick i alone: found by
 // halving, where the bare turning moment of the system is nothing.
-func solveTilt(h *hung, i int) float64 {
+func solveTilt(h *checked, i int) float64 {
 	turn := func(tilt float64) float64 {
 		x, kg := 0.0, 0.0
 		weigh := func(m float64, place complex128) { x, kg = x+m*real(place), kg+m }
@@ -299,7 +299,7 @@ func solveTilt(h *hung, i int) float64 {
 			}
 			pin += at(job.Offset{Below: c.HingePitch}, aim)
 		}
-		return x/kg - real(at(h.Bar.PickHoles[h.holes[i]].At, tilt))
+		return x/kg - real(at(h.Bar.PickHoles[h.Holes[i]].At, tilt))
 	}
 	lo, hi := -math.Pi/2, math.Pi/2 // front up and front down by a right angle
 	for range 100 {
@@ -317,21 +317,21 @@ func solveTilt(h *hung, i int) float64 {
 // way down the other way round; so is a lift at which the bar tilts far.
 func TestHingesOnCards(t *testing.T) {
 	turns := 0
-	eachFlown(t, 39_000, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, 39_000, func(t *testing.T, h *checked, f StackFigures) {
 		up, down := h.liftSheet(), h.downSheet()
 		for k := 1; k < len(h.Sets); k++ {
-			before, now := h.joined(k-1), h.joined(k)
+			before, now := h.Joined(k-1), h.Joined(k)
 			pulls, pushes := 0, 0
-			for j := range before.joints {
-				a, b := before.joints[j].HingePull, now.joints[j].HingePull
+			for j := range before.Joints {
+				a, b := before.Joints[j].HingePull, now.Joints[j].HingePull
 				first := true // it has not turned at a lift before
 				for n := 1; n < k; n++ {
-					if j < len(h.joined(n-1).joints) && h.joined(n - 1).joints[j].HingePull*h.joined(n).joints[j].HingePull < 0 {
+					if j < len(h.Joined(n-1).Joints) && h.Joined(n - 1).Joints[j].HingePull*h.Joined(n).Joints[j].HingePull < 0 {
 						first = false
 					}
 				}
 				switch {
-				case !first || math.Abs(a) < alike || math.Abs(b) < alike:
+				case !first || math.Abs(a) < Alike || math.Abs(b) < Alike:
 				case a > 0 && b < 0:
 					pushes++
 				case a < 0 && b > 0:

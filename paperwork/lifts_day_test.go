@@ -56,7 +56,7 @@ stacks:
 `
 
 // day is the stack of that job, with some edits.
-func day(t *testing.T, edits ...string) *hung {
+func day(t *testing.T, edits ...string) *checked {
 	t.Helper()
 	yaml := dayJob
 	for i := 0; i < len(edits); i += 2 {

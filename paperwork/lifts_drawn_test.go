@@ -17,7 +17,7 @@ import (
 
 // A sequence is one sheet of cards with the ink of its pieces, from the top.
 type sequence struct {
-	h     *hung
+	h     *checked
 	cards []layouts.Card
 	stop  []string
 	slips []slip
@@ -53,7 +53,7 @@ func (s sequence) ofCards() (cards []slip) {
 }
 
 // eachCard asks of every card and its ink.
-func eachCard(t *testing.T, ask func(h *hung, c layouts.Card, ink slip)) {
+func eachCard(t *testing.T, ask func(h *checked, c layouts.Card, ink slip)) {
 	t.Helper()
 	sequences(t, func(s sequence) {
 		ink := s.ofCards()
@@ -89,7 +89,7 @@ func (s slip) words(from, to int) string {
 // sentence whole beside its own number; then comes what is read, then warnings and
 // notes.
 func TestStepsInTheirOrder(t *testing.T) {
-	eachCard(t, func(h *hung, c layouts.Card, ink slip) {
+	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
 		var starts []int
 		low := 0.0
 		for n := range c.Steps {
@@ -128,7 +128,7 @@ func squeezed(s string) string { return strings.Join(strings.Fields(s), "") }
 // TestReadsHaveTheirBoxes: beside each reading stands an empty box under 'you read',
 // and over its window what should be read, in larger type.
 func TestReadsHaveTheirBoxes(t *testing.T) {
-	eachCard(t, func(h *hung, c layouts.Card, ink slip) {
+	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
 		you, ok := ink.text("you read")
 		require.True(t, ok)
 		var boxes []layouts.Mark
@@ -166,7 +166,7 @@ func pointsOf(s slip, says string) float64 {
 
 // TestCardHasTimeAndInitials: two boxes, each under its word and empty.
 func TestCardHasTimeAndInitials(t *testing.T) {
-	eachCard(t, func(h *hung, c layouts.Card, ink slip) {
+	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
 		for _, word := range []string{"time", "initials"} {
 			says, ok := ink.text(word)
 			require.True(t, ok, word)
@@ -186,7 +186,7 @@ func TestCardHasTimeAndInitials(t *testing.T) {
 // over it.
 func TestTabOfTheCard(t *testing.T) {
 	tabs := 0
-	eachCard(t, func(h *hung, c layouts.Card, ink slip) {
+	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
 		if c.Joint == nil {
 			return
 		}

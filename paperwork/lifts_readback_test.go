@@ -42,7 +42,7 @@ func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for i, h := range j.stacks {
-			if len(h.holds) > 0 || len(h.unknown()) > 0 {
+			if len(h.holds) > 0 || len(h.Unknown()) > 0 {
 				continue
 			}
 			lifts, down := cardsOf(pages, h.ID+" LIFTS", "first", "after"), cardsOf(pages, h.ID+" DOWN", "release")
@@ -68,8 +68,8 @@ func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 
 // cellParts are what the load cells read after lift k, counted from 0, and their
 // windows, as they print.
-func cellParts(h *hung, s StackFigures, k int) (parts []string) {
-	u, hooks := h.unit(), s.HookFigures
+func cellParts(h *checked, s StackFigures, k int) (parts []string) {
+	u, hooks := h.Unit(), s.HookFigures
 	if k < len(s.Lifts) {
 		hooks = s.Lifts[k].HookFigures
 	}
@@ -88,8 +88,8 @@ func cellParts(h *hung, s StackFigures, k int) (parts []string) {
 }
 
 // liftParts are what the card of lift k, counted from 0, has to say.
-func liftParts(h *hung, s StackFigures, k int) []string {
-	parts, u := cellParts(h, s, k), h.unit()
+func liftParts(h *checked, s StackFigures, k int) []string {
+	parts, u := cellParts(h, s, k), h.Unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)
 		parts = append(parts, say.Aim(say.Radians(s.Aim)), say.Aim(say.Radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))

@@ -80,10 +80,10 @@ func between(deg float64) bool {
 
 // onlyLifts asks of the cards after the bar's: lift k, counted from 0, its cabinets
 // flown and the tilt of the figures in radians.
-func onlyLifts(t *testing.T, from int64, ask func(h *hung, c layouts.Card, k, flown int, tilt float64)) {
+func onlyLifts(t *testing.T, from int64, ask func(h *checked, c layouts.Card, k, flown int, tilt float64)) {
 	t.Helper()
 	cards := 0
-	eachFlown(t, from, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, from, func(t *testing.T, h *checked, f StackFigures) {
 		flown := 0
 		for k, c := range h.liftSheet().Cards[1:] {
 			flown += h.Sets[k]
@@ -97,13 +97,13 @@ func onlyLifts(t *testing.T, from int64, ask func(h *hung, c layouts.Card, k, fl
 // TestCardsSayWhichLift: the dolly, how many cabinets of how many fly, what hangs
 // with them, and the two bodies of the joint.
 func TestCardsSayWhichLift(t *testing.T) {
-	onlyLifts(t, 41_000, func(h *hung, c layouts.Card, k, flown int, _ float64) {
+	onlyLifts(t, 41_000, func(h *checked, c layouts.Card, k, flown int, _ float64) {
 		kg, first := h.Bar.Mass+tied(h.Stack, 0, flown), flown-h.Sets[k]
 		for _, cab := range h.Cabinets[:flown] {
 			kg += cab.Mass
 		}
 		of := fmt.Sprintf("%d of %d cabinets", flown, len(h.Cabinets))
-		assert.Equal(t, []string{strings.TrimSuffix(of, map[bool]string{true: "s"}[len(h.Cabinets) == 1]), h.unit().Load(kg) + " with bar"}, c.Says)
+		assert.Equal(t, []string{strings.TrimSuffix(of, map[bool]string{true: "s"}[len(h.Cabinets) == 1]), h.Unit().Load(kg) + " with bar"}, c.Says)
 		if h.Dolly != nil {
 			assert.Equal(t, "dolly "+string("ABCDEFGHIJKLMNOPQRSTUVWXYZ"[k]), c.Which)
 		}
@@ -118,8 +118,8 @@ func TestCardsSayWhichLift(t *testing.T) {
 // TestCardsAimsToRead: of cabinet 1, of the lowest one and their difference, with the
 // tolerance of aims either way.
 func TestCardsAimsToRead(t *testing.T) {
-	onlyLifts(t, 43_000, func(h *hung, c layouts.Card, _, flown int, tilt float64) {
-		off := h.job.Practice.AimTolerance * 180 / math.Pi
+	onlyLifts(t, 43_000, func(h *checked, c layouts.Card, _, flown int, tilt float64) {
+		off := h.Job.Practice.AimTolerance * 180 / math.Pi
 		want := []layouts.Read{}
 		for _, n := range []int{1, flown} {
 			deg := looks(h.Stack, n, tilt) * 180 / math.Pi
@@ -147,7 +147,7 @@ func TestCardsAimsToRead(t *testing.T) {
 // TestCardsShowTheLift: the drawing of each card has the cabinets that fly then, where
 // they hang then.
 func TestCardsShowTheLift(t *testing.T) {
-	onlyLifts(t, 45_000, func(h *hung, c layouts.Card, _, flown int, tilt float64) {
+	onlyLifts(t, 45_000, func(h *checked, c layouts.Card, _, flown int, tilt float64) {
 		shows(t, *c.View, h.Stack, flown, tilt)
 	})
 }
@@ -167,7 +167,7 @@ func shows(t *testing.T, e layouts.Elevation, s *job.Stack, n int, tilt float64)
 // weight is below that hoist, and says which.
 func TestAloneShows(t *testing.T) {
 	views := 0
-	eachFlown(t, 47_000, func(t *testing.T, h *hung, f StackFigures) {
+	eachFlown(t, 47_000, func(t *testing.T, h *checked, f StackFigures) {
 		for i, v := range h.aloneTable().Views {
 			assert.Equal(t, []string{"front hoist alone", "rear hoist alone"}[i], v.Says)
 			if !strings.Contains(h.aloneTable().Rows[0][1+3*i], "tips over") {
@@ -183,32 +183,32 @@ func TestAloneShows(t *testing.T) {
 // their rigging, with its window.
 func TestBarToRead(t *testing.T) {
 	bars, slack := 0, 0
-	eachFlown(t, 49_000, func(t *testing.T, h *hung, f StackFigures) {
-		card, p := h.startCard(), h.job.Practice
+	eachFlown(t, 49_000, func(t *testing.T, h *checked, f StackFigures) {
+		card, p := h.startCard(), h.Job.Practice
 		for i, pick := range h.Picks {
 			own := 0.0
 			if h.LoadCell == job.AboveHoist {
 				own = pick.Hoist.Mass + pick.Hoist.ChainMass*pick.Hoist.ChainLength
 			}
-			if h.start == nil {
-				assert.Equal(t, "at most "+h.unit().Reading(pick.Below.Mass+own+p.ReadingFloor), card.Reads[i].May)
+			if h.Start == nil {
+				assert.Equal(t, "at most "+h.Unit().Reading(pick.Below.Mass+own+p.ReadingFloor), card.Reads[i].May)
 				slack++
 				continue
 			}
-			is := solveBar(t, h)[i] + pick.Below.Mass
+			is := solveBar(t, h.Hung)[i] + pick.Below.Mass
 			low, high := is-p.ReadingFloor, is+p.ReadingFloor
 			for _, off := range []float64{-p.AimTolerance, 0, p.AimTolerance} {
 				for _, more := range []float64{1 - p.MassTolerance, 1 + p.MassTolerance} {
-					kg := solve(t, h.Stack, 0, h.holes, off, more).hooks[i]/9.80665 + pick.Below.Mass*more
+					kg := solve(t, h.Stack, 0, h.Holes, off, more).hooks[i]/9.80665 + pick.Below.Mass*more
 					low, high = math.Min(low, kg), math.Max(high, kg)
 				}
 			}
-			least, unit, _ := strings.Cut(h.unit().Reading(math.Max(low, 0)+own), " ")
-			assert.Equal(t, least+" to "+h.unit().Reading(high+own), card.Reads[i].May, unit)
+			least, unit, _ := strings.Cut(h.Unit().Reading(math.Max(low, 0)+own), " ")
+			assert.Equal(t, least+" to "+h.Unit().Reading(high+own), card.Reads[i].May, unit)
 			bars++
 		}
-		if h.start != nil {
-			assert.Contains(t, card.Says, h.unit().Load(h.Bar.Mass+tied(h.Stack, 0, 0)))
+		if h.Start != nil {
+			assert.Contains(t, card.Says, h.Unit().Load(h.Bar.Mass+tied(h.Stack, 0, 0)))
 			off := p.AimTolerance * 180 / math.Pi
 			assert.Equal(t, layouts.Read{Of: "bar", Is: "level", May: aimWindow(-off, off)}, card.Reads[2])
 			assert.Empty(t, card.View.Cabinets)

@@ -99,7 +99,7 @@ func solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) s
 }
 
 // eachStack asks of the stacks of random jobs.
-func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *hung, f StackFigures)) {
+func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *checked, f StackFigures)) {
 	t.Helper()
 	for seed := range int64(120) {
 		j := open(t, gamble(from+seed).job())
@@ -118,11 +118,11 @@ func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *hung, f Stack
 func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 	const g = 9.80665
 	var seen offBy
-	eachStack(t, 9000, func(t *testing.T, h *hung, f StackFigures) {
-		if len(h.unknown()) > 0 {
+	eachStack(t, 9000, func(t *testing.T, h *checked, f StackFigures) {
+		if len(h.Unknown()) > 0 {
 			return // unknownCentresAsJobs
 		}
-		p := h.job.Practice
+		p := h.Job.Practice
 		for k := range h.Sets {
 			hooks, flown, tilt := f.HookFigures, len(h.Cabinets), f.Tilt
 			if k < len(f.Lifts) {
@@ -130,15 +130,15 @@ func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 			}
 			seen.cases++
 			offs := []float64{0}
-			if len(h.holes) == 2 {
+			if len(h.Holes) == 2 {
 				offs = []float64{0, -p.AimTolerance, p.AimTolerance}
 			}
-			for i := range h.holes {
+			for i := range h.Holes {
 				below := h.Picks[i].Below.Mass
 				low, high := hooks.Hooks[i]-p.ReadingFloor, hooks.Hooks[i]+p.ReadingFloor
 				for n, off := range offs {
 					for _, more := range []float64{1, 1 - p.MassTolerance, 1 + p.MassTolerance} {
-						w := solve(t, h.Stack, flown, h.holes, tilt*math.Pi/180+off, more)
+						w := solve(t, h.Stack, flown, h.Holes, tilt*math.Pi/180+off, more)
 						kg := w.hooks[i]/g + below*more
 						low, high = math.Min(low, kg), math.Max(high, kg)
 						if n == 0 && more == 1 {
@@ -162,14 +162,14 @@ func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 // system gives; and what each part is used is worked out anew from that.
 func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 	var seen offBy
-	eachStack(t, 11_000, func(t *testing.T, h *hung, f StackFigures) {
-		for i := range h.swung {
-			if len(h.unknown()) > 0 {
+	eachStack(t, 11_000, func(t *testing.T, h *checked, f StackFigures) {
+		for i := range h.Swung {
+			if len(h.Unknown()) > 0 {
 				continue
 			}
 			seen.cases++
-			s, p := h.swung[i], h.job.Practice
-			w := solve(t, h.Stack, len(h.Cabinets), h.holes[i:i+1], s.tilt, 1+p.MassTolerance)
+			s, p := h.Swung[i], h.Job.Practice
+			w := solve(t, h.Stack, len(h.Cabinets), h.Holes[i:i+1], s.Tilt, 1+p.MassTolerance)
 			scale := w.hooks[0]
 			assert.InDelta(t, 0, w.level, 1e-9*scale)
 			assert.InDelta(t, 0, w.turn, 1e-9*scale)
@@ -203,15 +203,15 @@ func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 					most["link pin"] = math.Max(most["link pin"], math.Abs(w.links[k])*share[c.LinkPins]/(r.Link*p.GearUse))
 				}
 			}
-			for _, c := range h.aloneChecks(i) {
+			for _, c := range aloneChecks(h.Hung, i) {
 				if c.limit == 0 && strings.HasSuffix(c.part, " pin") {
-					assert.InDelta(t, mostForce[c.part], c.load, 1+1e-9*scale, "%s, not rated, %s", c.part, h.end(i))
+					assert.InDelta(t, mostForce[c.part], c.load, 1+1e-9*scale, "%s, not rated, %s", c.part, h.End(i))
 				}
 				if c.limit > 0 {
-					assert.InDelta(t, most[c.part], c.load/c.limit, 1e-6*math.Max(1, most[c.part]), "%s, %s", c.part, h.end(i))
+					assert.InDelta(t, most[c.part], c.load/c.limit, 1e-6*math.Max(1, most[c.part]), "%s, %s", c.part, h.End(i))
 				}
 			}
-			for k, j := range s.joints {
+			for k, j := range s.Joints {
 				seen.inDelta(t, w.links[k]/scale, j.Link*(1+p.MassTolerance)/scale, 1e-6)
 				seen.inDelta(t, w.pull[k]/scale, j.HingePull*(1+p.MassTolerance)/scale, 1e-6)
 				seen.inDelta(t, math.Hypot(w.pull[k], w.side[k])/scale, j.Hinge()*(1+p.MassTolerance)/scale, 1e-6)

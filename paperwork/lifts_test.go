@@ -143,7 +143,7 @@ func TestBarAlone(t *testing.T) {
 	// its centre of gravity is 260 mm behind the hinge, hole n at 15 mm · (n - 1) - 60 mm
 	for holes, level := range map[string]bool{"front_hole: 1, rear_hole: 41": true, "front_hole: 1, rear_hole: 22": false, "front_hole: 23, rear_hole: 41": false, "front_hole: 22, rear_hole: 41": true, "front_hole: 1, rear_hole: 23": true} {
 		h := open(t, edited(t, onePick, "{picks: 2, hoist: hoist, "+holes+"}")).stacks[0]
-		assert.Equal(t, level, h.start != nil, holes)
+		assert.Equal(t, level, h.Start != nil, holes)
 		card := h.startCard()
 		assert.Equal(t, level, len(card.Warnings) == 0, holes)
 		assert.Equal(t, level, card.Joint == nil, holes)

@@ -24,14 +24,14 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 		1.1: {"0.01 kN pull", "0.01 kN", false}, -1.1: {"0.01 kN push", "-0.01 kN", true},
 	} {
 		strict, allowed := open(t, plainJob).stacks[0], open(t, pushes).stacks[0]
-		for _, h := range []*hung{strict, allowed} {
+		for _, h := range []*checked{strict, allowed} {
 			h.holds, h.cautions = nil, nil
-			h.finished.joints[7].Link = n
+			h.Finished.Joints[7].Link = n
 		}
 		row := strict.jointRow(7)
 		assert.Equal(t, want.way, row[5], "%g N", n)
 		assert.NotEqual(t, want.way, row[4], "%g N: the hinge has its own", n)
-		strict.finished.joints[7].HingePull = n
+		strict.Finished.Joints[7].HingePull = n
 		assert.Equal(t, want.way, strict.jointRow(7)[4], "%g N", n)
 		for _, s := range strict.jointSteps(7, strict.parts()) {
 			if left, _, _ := strings.Cut(s.Symbols, " = "); left == "link" || left == "pull" {
@@ -39,8 +39,8 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 			}
 		}
 		assert.Equal(t, want.link, linkWords(say.Units{}, n), "%g N", n)
-		strict.checkLinks(strict.finished)
-		allowed.checkLinks(allowed.finished)
+		strict.checkLinks(strict.Finished)
+		allowed.checkLinks(allowed.Finished)
 		allowed.cautionLinks()
 		assert.Equal(t, want.pushed, len(strict.holds) == 1, "%g N: %v", n, strict.holds)
 		assert.Empty(t, allowed.holds, "%g N", n)
@@ -53,9 +53,9 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 func TestHingeTurnsFromANewton(t *testing.T) {
 	for n, want := range map[float64][]string{-0.9: nil, -1.1: {"hinge_turns, joint 2"}, 0.9: nil, 1.1: nil} {
 		h := open(t, plainJob).stacks[0]
-		require.Len(t, h.lifts, 1)
-		require.Greater(t, h.finished.joints[1].HingePull, 1.1)
-		h.cautions, h.lifts[0].joints[1].HingePull = nil, n
+		require.Len(t, h.Lifts, 1)
+		require.Greater(t, h.Finished.Joints[1].HingePull, 1.1)
+		h.cautions, h.Lifts[0].Joints[1].HingePull = nil, n
 		h.cautionHinges()
 		assert.Equal(t, want, found(h.cautions), "%g N", n)
 	}
@@ -135,7 +135,7 @@ func calculationOf(t *testing.T, j *Job) string {
 }
 
 // largestSet is the row of the first of the largest sets of a stack.
-func largestSet(h *hung) string {
+func largestSet(h *checked) string {
 	k := 0
 	for i, n := range h.Sets {
 		if n > h.Sets[k] {
@@ -146,5 +146,5 @@ func largestSet(h *hung) string {
 	if h.Sets[k] == 1 {
 		things = "cabinet"
 	}
-	return fmt.Sprintf("dolly dolly %s %d %s at most %d (%s) -", letter(k), h.Sets[k], things, h.Dolly.Takes, h.Dolly.Key)
+	return fmt.Sprintf("dolly dolly %s %d %s at most %d (%s) -", Letter(k), h.Sets[k], things, h.Dolly.Takes, h.Dolly.Key)
 }

@@ -12,7 +12,7 @@ import (
 type Job struct {
 	file    string
 	job     *job.Job
-	stacks  []*hung
+	stacks  []*checked
 	Figures Figures
 }
 
@@ -27,11 +27,11 @@ func Open(file string, src io.Reader, open job.Opener) (*Job, job.Complaints, er
 	}
 	worked := &Job{job: j, file: file}
 	for i := range j.Stacks {
-		h, err := hang(j, &j.Stacks[i])
+		h, err := Hang(j, &j.Stacks[i])
 		if err != nil {
 			return nil, nil, err
 		}
-		worked.stacks = append(worked.stacks, h)
+		worked.stacks = append(worked.stacks, checkAll(h))
 	}
 	worked.compareTwins()
 	worked.Figures = figures(j, worked.stacks)

@@ -13,11 +13,11 @@ type entry struct {
 	job.Origin
 }
 
-// gear lists the gear entries of a stack: bar, cabinets from the top, dolly and
+// gearEntries lists the gear entries of a stack: bar, cabinets from the top, dolly and
 // hoists, each once.
-func (h *hung) gear() []entry {
+func gearEntries(h *checked) []entry {
 	all := []entry{{"bar", h.Bar.Key, h.Bar.Origin}}
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		all = append(all, entry{"cabinet", t.Key, t.Origin})
 	}
 	if h.Dolly != nil {

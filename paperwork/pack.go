@@ -105,7 +105,7 @@ func (j *Job) DrawStacks() (papers []StackPaper, err error) {
 
 // sheets are the sheets of one stack in their order: or in place of them all one
 // page that says why it must not be flown.
-func (h *hung) sheets() (sheets []sheet) {
+func (h *checked) sheets() (sheets []sheet) {
 	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, sheet{kind, h.ID, s}) }
 	if h.held() {
 		add(doNotFly, h.doNotFly())
@@ -124,22 +124,22 @@ func (h *hung) sheets() (sheets []sheet) {
 }
 
 // target names a stack's pin sheet to codes and clicks.
-func (h *hung) target() string { return "pins " + h.ID }
+func (h *checked) target() string { return "pins " + h.ID }
 
 // head is what stands at the top of a stack's sheets.
-func (h *hung) head() layouts.Head {
+func (h *checked) head() layouts.Head {
 	picks := "one pick"
 	if len(h.Picks) == 2 {
 		picks = "two picks"
 	}
 	return layouts.Head{
-		ID: h.ID, Name: h.Name, Revision: h.job.Revision, Shape: string(h.Shape),
-		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.unit().Load(h.finished.centre.Mass), picks),
+		ID: h.ID, Name: h.Name, Revision: h.Job.Revision, Shape: string(h.Shape),
+		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.Unit().Load(h.Finished.Centre.Mass), picks),
 	}
 }
 
 // doNotFly is the one sheet of a held stack.
-func (h *hung) doNotFly() layouts.DoNotFly {
+func (h *checked) doNotFly() layouts.DoNotFly {
 	d := layouts.DoNotFly{Target: h.target(), Head: h.head(), Code: h.code(), Says: h.heldText()}
 	for _, f := range h.holds {
 		d.Reasons = append(d.Reasons, layouts.Caution{Where: h.whereWords(f.Where), Says: h.ruleWords(f) + f.Says})
@@ -180,7 +180,7 @@ func (j *Job) wrote(out string, paper layouts.Paper) string {
 	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
 }
 
-func (h *hung) verdictLine() string { return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.verdict()) }
+func (h *checked) verdictLine() string { return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.verdict()) }
 
 // unchecked writes what is not checked of a job, once of gear that stacks share.
 func (j *Job) unchecked() (lines []string) {
@@ -204,7 +204,7 @@ func pagesOf(p layouts.Paper) string {
 
 // unchecked writes what is not checked of a stack: of its gear under the gear's
 // key, so that stacks that share it say the same.
-func (h *hung) unchecked() (lines []string) {
+func (h *checked) unchecked() (lines []string) {
 	for _, c := range h.cautions {
 		switch {
 		case c.Rule != "not_checked":

@@ -131,9 +131,9 @@ func nearAny(at onPlan, read []planPage) bool {
 
 // outlineOf works out a stack's outline from its corners by complex rotation,
 // another way than the sheet does: forward is downstage turned by the pan.
-func outlineOf(h *hung) (corners []onPlan) {
+func outlineOf(h *checked) (corners []onPlan) {
 	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
-	for k, four := range h.finished.corners {
+	for k, four := range h.Finished.Corners {
 		for _, c := range four {
 			rear, front = math.Min(rear, c.X), math.Max(front, c.X)
 		}

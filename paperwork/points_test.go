@@ -62,7 +62,7 @@ func onPaper(u say.Units, c Carried) string {
 }
 
 // pointOnPaper is a point as its row says it.
-func pointOnPaper(u say.Units, p PointFigures, picks int) string {
+func pointOnPaper(u say.Units, p Point, picks int) string {
 	known := func(m *float64) string {
 		if m == nil {
 			return "not given"

@@ -71,9 +71,9 @@ type pinned struct {
 	holes map[string]string
 }
 
-func wanted(h *hung) pinned {
+func wanted(h *checked) pinned {
 	p := pinned{holes: map[string]string{}}
-	for _, hole := range h.holes {
+	for _, hole := range h.Holes {
 		p.picks = append(p.picks, h.Bar.PickHoles[hole].Label)
 	}
 	for i, c := range h.Cabinets {
@@ -201,8 +201,8 @@ func figuresReadBack(t *testing.T) (cases int, worst float64) {
 					}
 				}
 			}
-			for what, parts := range expected(h.unit(), j.Figures.Stacks[i]) {
-				if (what == "first" || what == "last") && len(h.unknown()) > 0 {
+			for what, parts := range expected(h.Unit(), j.Figures.Stacks[i]) {
+				if (what == "first" || what == "last") && len(h.Unknown()) > 0 {
 					continue // unknownCentresAsJobs
 				}
 				cases++
@@ -283,7 +283,7 @@ func TestCornersAsDrawn(t *testing.T) {
 	}
 }
 
-func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *hung, scale float64) {
+func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *checked, scale float64) {
 	t.Helper()
 	var drawn [][][2]float64
 	for _, m := range marks {
@@ -292,8 +292,8 @@ func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *hun
 		}
 	}
 	require.Len(t, drawn, len(h.Cabinets))
-	o, from := drawn[0][0], h.finished.corners[0][0]
-	for k, corners := range h.finished.corners {
+	o, from := drawn[0][0], h.Finished.Corners[0][0]
+	for k, corners := range h.Finished.Corners {
 		for i, c := range corners {
 			assert.InDelta(t, o[0]+(c.X-from.X)*1000/scale, drawn[k][i][0], 0.1, "%s: cabinet %d of %s", name, k+1, h.ID)
 			assert.InDelta(t, o[1]-(c.Z-from.Z)*1000/scale, drawn[k][i][1], 0.1, "%s: cabinet %d of %s", name, k+1, h.ID)

@@ -25,7 +25,7 @@ func spaced(parts ...string) string {
 // verdict last, at most 100 columns.
 func (j *Job) Report() string {
 	var b strings.Builder
-	stacks := append([]*hung{}, j.stacks...)
+	stacks := append([]*checked{}, j.stacks...)
 	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].holds) > 0 && len(stacks[c].holds) == 0 })
 	for _, h := range stacks {
 		h.report(&b)
@@ -88,7 +88,7 @@ func (j *Job) includesHeld() string {
 	return "includes " + say.Count(n, "held stack")
 }
 
-func (h *hung) report(b *strings.Builder) {
+func (h *checked) report(b *strings.Builder) {
 	if h.held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		h.reportFindings(b, "", h.holds)
@@ -103,7 +103,7 @@ func (h *hung) report(b *strings.Builder) {
 }
 
 // verdict says what the calculation found of a stack.
-func (h *hung) verdict() string {
+func (h *checked) verdict() string {
 	if h.held() {
 		return "DO NOT FLY: " + say.Count(len(h.holds), "hold")
 	}
@@ -112,12 +112,12 @@ func (h *hung) verdict() string {
 }
 
 // shortVerdict is the verdict without what there is none of.
-func (h *hung) shortVerdict() string {
+func (h *checked) shortVerdict() string {
 	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.verdict())
 }
 
 // counts returns how many cautions there are, and how many things are not checked.
-func (h *hung) counts() (cautions, unchecked int) {
+func (h *checked) counts() (cautions, unchecked int) {
 	for _, c := range h.cautions {
 		if c.Rule == "not_checked" {
 			unchecked++
@@ -128,25 +128,25 @@ func (h *hung) counts() (cautions, unchecked int) {
 	return cautions, unchecked
 }
 
-func (h *hung) reportStack(b *strings.Builder) {
-	u := h.unit()
-	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.finished.centre.Mass), h.holeWords(),
-		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.finished.poses[0].Aim), say.Aim(h.Aim)),
-		"lowest "+u.Length(h.raise+h.finished.lowest())))
+func (h *checked) reportStack(b *strings.Builder) {
+	u := h.Unit()
+	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), h.holeWords(),
+		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
+		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
 	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())
 }
 
 // holeWords names the pick holes in use.
-func (h *hung) holeWords() string {
-	if len(h.holes) == 1 {
-		return "pick hole " + h.label(h.holes[0]).Text
+func (h *checked) holeWords() string {
+	if len(h.Holes) == 1 {
+		return "pick hole " + h.Label(h.Holes[0]).Text
 	}
-	return fmt.Sprintf("pick holes %s front, %s rear", h.label(h.holes[0]).Text, h.label(h.holes[1]).Text)
+	return fmt.Sprintf("pick holes %s front, %s rear", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
 }
 
 // mostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
 // how many parts have no rating to be used of.
-func (h *hung) mostUsedWords() string {
+func (h *checked) mostUsedWords() string {
 	m := h.mostUsed()
 	at, _, _ := m.says()
 	words := say.Listed(m.part, at.String(), say.Percent(m.of))
@@ -160,55 +160,55 @@ func (h *hung) mostUsedWords() string {
 	}
 }
 
-func (h *hung) reportJoints(b *strings.Builder) {
-	u := h.unit()
+func (h *checked) reportJoints(b *strings.Builder) {
+	u := h.Unit()
 	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
 	for k, c := range h.Cabinets {
-		j := h.finished.joints[k]
+		j := h.Finished.Joints[k]
 		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
-			say.Aim(h.finished.poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), letter(h.Sets.Of(k+1)))
+			say.Aim(h.Finished.Poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), Letter(h.Sets.Of(k+1)))
 	}
 }
 
 // linkWords writes a link's force; a minus stands for one that is pushed.
 func linkWords(u say.Units, n float64) string {
-	if n < -alike {
+	if n < -Alike {
 		return "-" + u.Force(n)
 	}
 	return u.Force(n)
 }
 
-func (h *hung) reportLifts(b *strings.Builder) {
-	if len(h.lifts) == 0 {
+func (h *checked) reportLifts(b *strings.Builder) {
+	if len(h.Lifts) == 0 {
 		return
 	}
-	u := h.unit()
+	u := h.Unit()
 	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
-	for _, s := range h.lifts {
-		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", letter(h.Sets.Of(s.flown)), s.flown,
-			h.hookWords(s), say.Aim(s.poses[0].Aim), u.Length(s.drop()))
+	for _, s := range h.Lifts {
+		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", Letter(h.Sets.Of(s.Flown)), s.Flown,
+			h.hookWords(s), say.Aim(s.Poses[0].Aim), u.Length(s.Drop()))
 	}
 }
 
 // hookWords writes what the hooks hold, front first.
-func (h *hung) hookWords(s *state) string {
+func (h *checked) hookWords(s *State) string {
 	var hooks []string
-	for i := range s.loads {
-		hooks = append(hooks, h.unit().Reading(h.hook(s, i)))
+	for i := range s.Loads {
+		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))
 	}
 	return strings.Join(hooks, ", ")
 }
 
-func (h *hung) reportPoints(b *strings.Builder) {
-	u := h.unit()
+func (h *checked) reportPoints(b *strings.Builder) {
+	u := h.Unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
-	for _, p := range h.points {
+	for _, p := range h.Points {
 		fmt.Fprintf(b, pointLine, p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design))
 	}
 }
 
 // reportFindings writes findings in columns, long sentences on lines of their own.
-func (h *hung) reportFindings(b *strings.Builder, kind string, findings []Finding) {
+func (h *checked) reportFindings(b *strings.Builder, kind string, findings []Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
 		for _, line := range folded(f.Says, columns-len([]rune(head))-1) {

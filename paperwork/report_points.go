@@ -104,7 +104,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	return w.WriteAll(rows)
 }
 
-func (h *hung) csvRow(i int, p PointFigures) []string {
+func (h *checked) csvRow(i int, p Point) []string {
 	m := h.Picks[i].Hoist
 	alone, secondary, rating := "", "", ""
 	if len(h.Picks) == 2 {

@@ -13,8 +13,8 @@ import (
 // else within within SI units. These are limits of this tool and not of any
 // code of practice.
 const (
-	alike  = 1.0
-	within = 1e-9
+	Alike  = 1.0
+	Within = 1e-9
 )
 
 // A Finding is a hold or a caution: the rule that gives it, where it applies
@@ -41,6 +41,24 @@ func (w wording) so(condition string) wording {
 	}
 }
 
+// A checked stack is a worked one with what the rules found on it.
+type checked struct {
+	*Hung
+	twin     *checked // nil where it has none
+	holds    []Finding
+	cautions []Finding
+	uses     []use     // one of each kind of part that has a rating
+	measures []measure // one of each kind
+}
+
+// checkAll applies every rule to a stack, wherever its unknown centres of gravity lie.
+func checkAll(h *Hung) *checked {
+	c := &checked{Hung: h}
+	c.check()
+	c.takeWorst()
+	return c
+}
+
 // A use is how much of its rating a kind of part is used, as a fraction of one,
 // where it is used most: the finished stack or a lift.
 type use struct {
@@ -51,18 +69,18 @@ type use struct {
 
 // rated holds a load against its limit, both in newtons with all factors in
 // them, and keeps the most used part of its kind.
-func (h *hung) rated(rule, part string, load, limit float64, says wording) {
+func (h *checked) rated(rule, part string, load, limit float64, says wording) {
 	if u := (use{part, load / limit, says}); h.more(u.part, u.of) {
 		h.keepUse(u)
 	}
-	if load > limit+alike {
+	if load > limit+Alike {
 		at, worked, most := says()
 		h.hold(rule, at, "%s is more than %s", worked, most).by = load / limit
 	}
 }
 
 // keepUse keeps a use in the place of the one of its part.
-func (h *hung) keepUse(u use) {
+func (h *checked) keepUse(u use) {
 	if i := h.useOfPart(u.part); i >= 0 {
 		h.uses[i] = u
 		return
@@ -70,30 +88,30 @@ func (h *hung) keepUse(u use) {
 	h.uses = append(h.uses, u)
 }
 
-func (h *hung) useOfPart(part string) int {
+func (h *checked) useOfPart(part string) int {
 	return slices.IndexFunc(h.uses, func(u use) bool { return u.part == part })
 }
 
 // more reports whether a use is more than what is kept of its part.
-func (h *hung) more(part string, of float64) bool {
+func (h *checked) more(part string, of float64) bool {
 	i := h.useOfPart(part)
-	return i < 0 || of > h.uses[i].of+within
+	return i < 0 || of > h.uses[i].of+Within
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.
-func (h *hung) hold(rule string, at Where, format string, args ...any) *Finding {
+func (h *checked) hold(rule string, at Where, format string, args ...any) *Finding {
 	h.holds = append(h.holds, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.holds[len(h.holds)-1]
 }
 
 // caution adds a caution as hold does a hold.
-func (h *hung) caution(rule string, at Where, format string, args ...any) *Finding {
+func (h *checked) caution(rule string, at Where, format string, args ...any) *Finding {
 	h.cautions = append(h.cautions, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.cautions[len(h.cautions)-1]
 }
 
-// end names a pick where there are two.
-func (h *hung) end(i int) End {
+// End names a pick where there are two.
+func (h *Hung) End(i int) End {
 	if len(h.Picks) == 1 {
 		return ""
 	}
@@ -101,8 +119,8 @@ func (h *hung) end(i int) End {
 }
 
 // check applies every rule to the finished stack and to every lift.
-func (h *hung) check() {
-	for _, s := range h.states() {
+func (h *checked) check() {
+	for _, s := range h.States() {
 		h.checkHoists(s)
 		h.checkBar(s)
 		h.checkPickHoles(s)
@@ -121,59 +139,59 @@ func (h *hung) check() {
 }
 
 // checkHoists: (pick load + rigging below)·(1+tolerance) > capacity · hoist_use.
-func (h *hung) checkHoists(s *state) {
+func (h *checked) checkHoists(s *State) {
 	for i, p := range h.Picks {
-		kg := h.hook(s, i)
-		h.rated("hoist", "hoist", h.job.Practice.OnHook(kg), h.hoistMost(i), func() (Where, string, string) {
-			return Where{Lift: s.lift, End: h.end(i)}, h.plusTolerance(kg), h.hoistLimit(p.Hoist)
+		kg := h.Hook(s, i)
+		h.rated("hoist", "hoist", h.Job.Practice.OnHook(kg), h.HoistMost(i), func() (Where, string, string) {
+			return Where{Lift: s.Lift, End: h.End(i)}, plusTolerance(h.Hung, kg), hoistLimit(h.Hung, p.Hoist)
 		})
 	}
 }
 
 // plusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
-func (h *hung) plusTolerance(kg float64) string {
-	tolerance := h.job.Practice.MassTolerance
-	return fmt.Sprintf("%s + %s = %s", h.unit().Addend(kg), say.Share(tolerance), h.unit().Load(kg*(1+tolerance)))
+func plusTolerance(h *Hung, kg float64) string {
+	tolerance := h.Job.Practice.MassTolerance
+	return fmt.Sprintf("%s + %s = %s", h.Unit().Addend(kg), say.Share(tolerance), h.Unit().Load(kg*(1+tolerance)))
 }
 
 // hoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.
-func (h *hung) hoistLimit(m *job.Hoist) string {
-	limit := h.unit().Limit(m.Capacity * h.job.Practice.HoistUse)
-	if h.job.Practice.HoistUse == 1 {
+func hoistLimit(h *Hung, m *job.Hoist) string {
+	limit := h.Unit().Limit(m.Capacity * h.Job.Practice.HoistUse)
+	if h.Job.Practice.HoistUse == 1 {
 		return fmt.Sprintf("%s (%s)", limit, m.Key)
 	}
-	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, say.Share(h.job.Practice.HoistUse))
+	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, say.Share(h.Job.Practice.HoistUse))
 }
 
 // checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
-func (h *hung) checkBar(s *state) {
+func (h *checked) checkBar(s *State) {
 	if h.Bar.Rating == 0 {
 		return
 	}
-	kg := s.centre.Mass
-	h.rated("bar", "bar", h.job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.job.Practice.GearUse, func() (Where, string, string) {
-		return Where{Lift: s.lift}, h.designSum(kg), h.gearLimit(h.Bar.Rating) + " (" + h.Bar.Key + ")"
+	kg := s.Centre.Mass
+	h.rated("bar", "bar", h.Job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.Job.Practice.GearUse, func() (Where, string, string) {
+		return Where{Lift: s.Lift}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.Rating) + " (" + h.Bar.Key + ")"
 	})
 }
 
 // checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
-func (h *hung) checkPickHoles(s *state) {
+func (h *checked) checkPickHoles(s *State) {
 	if h.Bar.PickRating == 0 {
 		return
 	}
-	for i, kg := range s.loads {
-		h.rated("pick_hole", "pick hole", h.job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.job.Practice.GearUse, func() (Where, string, string) {
-			return Where{Lift: s.lift, End: h.end(i)}, h.designSum(kg), h.gearLimit(h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
+	for i, kg := range s.Loads {
+		h.rated("pick_hole", "pick hole", h.Job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.Job.Practice.GearUse, func() (Where, string, string) {
+			return Where{Lift: s.Lift, End: h.End(i)}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
 		})
 	}
 }
 
 // designSum writes a static load and its design load as a sum.
-func (h *hung) designSum(kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.unit().Addend(kg), h.factors(), h.unit().Load(h.job.Practice.Design(kg)))
+func designSum(h *Hung, kg float64) string {
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), factorsOf(h), h.Unit().Load(h.Job.Practice.Design(kg)))
 }
 
-func (h *hung) factors() string { return factors(h.job.Practice) }
+func factorsOf(h *Hung) string { return factors(h.Job.Practice) }
 
 // factors writes the factors of a design load: '1.05 x 1.25'.
 func factors(p job.Practice) string {
@@ -182,27 +200,27 @@ func factors(p job.Practice) string {
 
 // gearLimit writes a rating given in newtons and, where it is not used whole,
 // how much of it is: '600 kg' or '600 kg x 80 % = 480 kg'.
-func (h *hung) gearLimit(rating float64) string {
-	use := h.job.Practice.GearUse
+func gearLimit(h *Hung, rating float64) string {
+	use := h.Job.Practice.GearUse
 	if use == 1 {
-		return h.unit().Limit(rating)
+		return h.Unit().Limit(rating)
 	}
-	return fmt.Sprintf("%s x %s = %s", h.unit().Limit(rating), say.Share(use), h.unit().Limit(rating*use))
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Limit(rating), say.Share(use), h.Unit().Limit(rating*use))
 }
 
 // mostUsed returns the part that is used most, of those that have a limit.
 // Every stack has a hoist, so there is always one.
-func (h *hung) mostUsed() use {
+func (h *checked) mostUsed() use {
 	most := h.uses[0]
 	for _, u := range h.uses {
-		if u.of > most.of+within {
+		if u.of > most.of+Within {
 			most = u
 		}
 	}
 	return most
 }
 
-func (h *hung) unit() say.Units { return say.Units{Imperial: h.job.Imperial} }
+func (h *Hung) Unit() say.Units { return say.Units{Imperial: h.Job.Imperial} }
 
 // held reports whether a stack must not be flown as described.
-func (h *hung) held() bool { return len(h.holds) > 0 }
+func (h *checked) held() bool { return len(h.holds) > 0 }

@@ -18,14 +18,14 @@ type measure struct {
 }
 
 // measured keeps the closest of a kind of measure.
-func (h *hung) measured(of string, spare float64, says wording) {
+func (h *checked) measured(of string, spare float64, says wording) {
 	if h.closer(of, spare) {
 		h.keepMeasure(measure{of, spare, says})
 	}
 }
 
 // keepMeasure keeps a measure in the place of the one of its kind.
-func (h *hung) keepMeasure(m measure) {
+func (h *checked) keepMeasure(m measure) {
 	if i := h.measureOf(m.of); i >= 0 {
 		h.measures[i] = m
 		return
@@ -33,120 +33,120 @@ func (h *hung) keepMeasure(m measure) {
 	h.measures = append(h.measures, m)
 }
 
-func (h *hung) measureOf(of string) int {
+func (h *checked) measureOf(of string) int {
 	return slices.IndexFunc(h.measures, func(m measure) bool { return m.of == of })
 }
 
 // closer reports whether a measure is closer to its limit than what is kept of its
 // kind.
-func (h *hung) closer(of string, spare float64) bool {
+func (h *checked) closer(of string, spare float64) bool {
 	i := h.measureOf(of)
-	return i < 0 || spare < h.measures[i].spare-within
+	return i < 0 || spare < h.measures[i].spare-Within
 }
 
 // checkMost: more cabinets of a type than the bar's maker allows.
-func (h *hung) checkMost(s *state) {
+func (h *checked) checkMost(s *State) {
 	for _, m := range h.Bar.Most {
 		n := 0
-		for _, c := range h.Cabinets[:s.flown] {
+		for _, c := range h.Cabinets[:s.Flown] {
 			if c.Key == m.Cabinet {
 				n++
 			}
 		}
 		h.measured("number of "+m.Cabinet, float64(m.Count-n), func() (Where, string, string) {
-			return Where{Lift: s.lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
+			return Where{Lift: s.Lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
 		})
 		if n > m.Count {
-			h.hold("most", Where{Lift: s.lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
+			h.hold("most", Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
 		}
 	}
 }
 
 // checkTilt: the bar tilts further than its maker allows.
-func (h *hung) checkTilt(s *state) {
+func (h *checked) checkTilt(s *State) {
 	limit := h.Bar.TiltLimit
 	if limit == nil {
 		return
 	}
 	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
 	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
-	h.measured("bar tilt", math.Min(limit.Down-s.tilt, limit.Up+s.tilt), func() (Where, string, string) {
-		return Where{Lift: s.lift}, say.Aim(s.tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
+	h.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (Where, string, string) {
+		return Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
-	if s.tilt > limit.Down+within {
-		h.hold("bar_tilt", Where{Lift: s.lift}, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Down), down(), h.Bar.Key).by = s.tilt
+	if s.Tilt > limit.Down+Within {
+		h.hold("bar_tilt", Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), h.Bar.Key).by = s.Tilt
 	}
-	if -s.tilt > limit.Up+within {
-		h.hold("bar_tilt", Where{Lift: s.lift}, "bar %s is more than %s (%s)", say.AimPast(s.tilt, limit.Up), up(), h.Bar.Key).by = -s.tilt
+	if -s.Tilt > limit.Up+Within {
+		h.hold("bar_tilt", Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), h.Bar.Key).by = -s.Tilt
 	}
 }
 
 // checkPicks: a pick that would have to push, on the finished stack or on a
 // lift; and one that carries less than its least share of the finished stack.
-func (h *hung) checkPicks(s *state) {
-	if len(s.loads) == 1 {
+func (h *checked) checkPicks(s *State) {
+	if len(s.Loads) == 1 {
 		return
 	}
-	least := h.job.Practice.LeastShare
-	for i, kg := range s.loads {
-		at, part := Where{Lift: s.lift, End: h.end(i)}, math.Max(kg, 0)/s.centre.Mass
-		h.measured(string(h.end(i))+" pick's share", part-least, func() (Where, string, string) {
-			return Where{Lift: s.lift}, h.pickShare(s, i), "at least " + say.Share(least) + " finished"
+	least := h.Job.Practice.LeastShare
+	for i, kg := range s.Loads {
+		at, part := Where{Lift: s.Lift, End: h.End(i)}, math.Max(kg, 0)/s.Centre.Mass
+		h.measured(string(h.End(i))+" pick's share", part-least, func() (Where, string, string) {
+			return Where{Lift: s.Lift}, h.pickShare(s, i), "at least " + say.Share(least) + " finished"
 		})
 		switch {
-		case kg*calc.G < -alike:
-			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.end(i), h.unit().Load(-kg)).by = least - kg/s.centre.Mass
-		case s.lift == 0 && part < least-within:
+		case kg*calc.G < -Alike:
+			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).by = least - kg/s.Centre.Mass
+		case s.Lift == 0 && part < least-Within:
 			h.hold("light_pick", at, "%s", h.lightPick(s, i)).by = least - part
 		}
 	}
 }
 
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func (h *hung) pickShare(s *state, i int) string {
-	kg := math.Max(s.loads[i], 0)
-	return fmt.Sprintf("%s of %s is %s %%", h.unit().Load(kg), h.unit().Load(s.centre.Mass), say.Fixed(100*kg/s.centre.Mass, 1))
+func (h *checked) pickShare(s *State, i int) string {
+	kg := math.Max(s.Loads[i], 0)
+	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
 }
 
-func (h *hung) lightPick(s *state, i int) string {
-	return h.pickShare(s, i) + ", less than " + say.Share(h.job.Practice.LeastShare)
+func (h *checked) lightPick(s *State, i int) string {
+	return h.pickShare(s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }
 
 // checkBalance: the centre of gravity is not below the pick hole, or with two
 // picks not below the line through both.
-func (h *hung) checkBalance(s *state) {
+func (h *checked) checkBalance(s *State) {
 	of, falls := "the pick hole", "it tips over"
 	if len(h.Picks) == 2 {
 		of, falls = "the line through both pick holes", "it rolls over sideways"
 	}
-	u := h.unit()
-	h.measured("centre of gravity", s.lever, func() (Where, string, string) {
-		return Where{Lift: s.lift}, u.Fine(s.lever) + " below " + of, "more than " + u.Fine(0) + " below"
+	u := h.Unit()
+	h.measured("centre of gravity", s.Lever, func() (Where, string, string) {
+		return Where{Lift: s.Lift}, u.Fine(s.Lever) + " below " + of, "more than " + u.Fine(0) + " below"
 	})
-	if s.lever > within {
+	if s.Lever > Within {
 		return
 	}
-	if above := u.Fine(math.Max(-s.lever, 0)); above == u.Fine(0) {
-		h.hold("tips_over", Where{Lift: s.lift}, "the centre of gravity is level with %s: %s", of, falls).by = -s.lever
+	if above := u.Fine(math.Max(-s.Lever, 0)); above == u.Fine(0) {
+		h.hold("tips_over", Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).by = -s.Lever
 	} else {
-		h.hold("tips_over", Where{Lift: s.lift}, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.lever
+		h.hold("tips_over", Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).by = -s.Lever
 	}
 }
 
 // checkFloor: a corner below the floor, at trim.
-func (h *hung) checkFloor() {
-	low := h.raise + h.finished.lowest()
+func (h *checked) checkFloor() {
+	low := h.Raise + h.Finished.Lowest()
 	h.measured("lowest corner", low-h.Floor, func() (Where, string, string) {
-		return Where{}, h.unit().Length(low), "not below the floor at " + h.unit().Length(h.Floor)
+		return Where{}, h.Unit().Length(low), "not below the floor at " + h.Unit().Length(h.Floor)
 	})
-	if low < h.Floor-within {
-		write := h.unit().Apart(low, h.Floor)
+	if low < h.Floor-Within {
+		write := h.Unit().Apart(low, h.Floor)
 		h.hold("below_floor", Where{}, "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).by = h.Floor - low
 	}
 }
 
 // checkDollies: a set larger than its dolly takes.
-func (h *hung) checkDollies() {
+func (h *checked) checkDollies() {
 	if h.Dolly == nil {
 		return
 	}
@@ -162,13 +162,13 @@ func (h *hung) checkDollies() {
 }
 
 // unrated counts the parts of a stack for which the job gives no rating.
-func (h *hung) unrated() (n int) {
+func (h *checked) unrated() (n int) {
 	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
 		if !given {
 			n++
 		}
 	}
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		if t.PinRatings == nil {
 			n++
 		}

@@ -237,11 +237,11 @@ func TestNoShareAtAll(t *testing.T) {
 	yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 1, rear_hole: 41}", "practice: {", "practice: {least_share: 0 %, ")
 	j := open(t, yaml)
 	h := j.stacks[0]
-	h.holds, h.finished.loads[1] = nil, -0.05
-	h.checkPicks(h.finished)
+	h.holds, h.Finished.Loads[1] = nil, -0.05
+	h.checkPicks(h.Finished)
 	assert.Empty(t, h.holds)
-	h.finished.loads[1] = -0.2
-	h.checkPicks(h.finished)
+	h.Finished.Loads[1] = -0.2
+	h.checkPicks(h.Finished)
 	assert.Equal(t, []string{"light_pick, rear"}, found(h.holds))
 }
 
@@ -251,20 +251,20 @@ func TestHingeTurns(t *testing.T) {
 	for seed := range int64(60) {
 		j := open(t, gamble(seed).job())
 		for _, h := range j.stacks {
-			if len(h.unknown()) > 0 {
+			if len(h.Unknown()) > 0 {
 				continue // its cautions are of more than these states
 			}
 			var want []string
 			for k := range h.Cabinets {
 				up, down := false, false
-				for _, s := range h.states() {
-					if k < len(s.joints) {
-						up = up || s.joints[k].HingePull > alike
-						down = down || s.joints[k].HingePull < -alike
+				for _, s := range h.States() {
+					if k < len(s.Joints) {
+						up = up || s.Joints[k].HingePull > Alike
+						down = down || s.Joints[k].HingePull < -Alike
 					}
 				}
 				if up && down {
-					want = append(want, "hinge_turns, "+joint(k))
+					want = append(want, "hinge_turns, "+Joint(k))
 				}
 			}
 			assert.Equal(t, want, ofRules(h.cautions, []string{"hinge_turns"}), "seed %d, %s", seed, h.ID)

@@ -17,27 +17,27 @@ const stepsApart = 3.0 // degrees
 
 // aloneTable is what each of two hoists holds with the other one slack, and how
 // soon two of them are out of step.
-func (h *hung) aloneTable() layouts.AloneTable {
-	if len(h.swung) == 0 {
+func (h *checked) aloneTable() layouts.AloneTable {
+	if len(h.Swung) == 0 {
 		return layouts.AloneTable{}
 	}
 	t := layouts.AloneTable{Heading: "One hoist (motor) alone", Note: fmt.Sprintf(
 		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
-			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.job.Practice.MassTolerance))}
-	for i, s := range h.swung {
-		t.Views = append(t.Views, layouts.View{Says: string(h.end(i)) + " hoist alone", Side: h.sideOf(s, 0)})
+			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.Job.Practice.MassTolerance))}
+	for i, s := range h.Swung {
+		t.Views = append(t.Views, layouts.View{Says: string(h.End(i)) + " hoist alone", Side: h.sideOf(s, 0)})
 	}
 	t.Rows = append([][]string{h.bothEnds("cabinet 1 looks", h.swungAim)}, h.aloneRows()...)
 	t.Rows = append(t.Rows,
 		h.bothEnds("link most pushed", h.mostPushed),
-		h.bothEnds("roof point", func(i int) (string, string) { return h.unit().Both(h.points[i].Alone), "" }),
+		h.bothEnds("roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].Alone), "" }),
 		h.bothEnds(fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), h.outOfStep))
 	return t
 }
 
 // aloneRows are those of the parts that hold the stack; both ends have the same parts.
-func (h *hung) aloneRows() (rows [][]string) {
-	checks := [2][]aloneCheck{h.aloneChecks(0), h.aloneChecks(1)}
+func (h *checked) aloneRows() (rows [][]string) {
+	checks := [2][]aloneCheck{aloneChecks(h.Hung, 0), aloneChecks(h.Hung, 1)}
 	for n, c := range checks[0] {
 		rows = append(rows, h.bothEnds(c.part, func(i int) (string, string) { return h.aloneCell(checks[i][n]) }))
 	}
@@ -45,17 +45,17 @@ func (h *hung) aloneRows() (rows [][]string) {
 }
 
 // bothEnds is a row of the table.
-func (h *hung) bothEnds(of string, at func(i int) (says, used string)) []string {
+func (h *checked) bothEnds(of string, at func(i int) (says, used string)) []string {
 	front, usedFront := at(0)
 	rear, usedRear := at(1)
 	return []string{of, front, usedFront, "", rear, usedRear}
 }
 
 // aloneCell writes one check.
-func (h *hung) aloneCell(c aloneCheck) (says, used string) {
+func (h *checked) aloneCell(c aloneCheck) (says, used string) {
 	at := ""
 	if c.joint >= 0 {
-		at = joint(c.joint) + ": "
+		at = Joint(c.joint) + ": "
 	}
 	if c.limit == 0 {
 		return at + c.worked() + ". NOT CHECKED: no rating given", "not rated"
@@ -71,14 +71,14 @@ func (h *hung) aloneCell(c aloneCheck) (says, used string) {
 }
 
 // swungAim is what the stack looks like from pick i alone.
-func (h *hung) swungAim(i int) (says, used string) {
-	from, to := h.over(func(v *hung) float64 { return v.swung[i].poses[0].Aim })
-	says = h.unit().Between(from, to, say.Aim)
-	least, most := h.over(func(v *hung) float64 { return v.swung[i].tilt })
-	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+within || -least > l.Up+within) {
-		says += fmt.Sprintf("; bar %s, PAST its limit", h.unit().Between(least, most, say.Aim))
+func (h *checked) swungAim(i int) (says, used string) {
+	from, to := h.Over(func(v *Hung) float64 { return v.Swung[i].Poses[0].Aim })
+	says = h.Unit().Between(from, to, say.Aim)
+	least, most := h.Over(func(v *Hung) float64 { return v.Swung[i].Tilt })
+	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+Within || -least > l.Up+Within) {
+		says += fmt.Sprintf("; bar %s, PAST its limit", h.Unit().Between(least, most, say.Aim))
 	}
-	if lever, _ := h.over(func(v *hung) float64 { return v.swung[i].lever }); lever <= within {
+	if lever, _ := h.Over(func(v *Hung) float64 { return v.Swung[i].Lever }); lever <= Within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
 	}
 	return says, ""
@@ -86,49 +86,49 @@ func (h *hung) swungAim(i int) (says, used string) {
 
 // mostPushed is the link that is pushed most with pick i alone: of those that may
 // only be pulled, if there is one.
-func (h *hung) mostPushed(i int) (says, used string) {
-	if at, force := pushedAlone(h.ways(), i, false); at >= 0 {
-		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", joint(at), h.unit().Force(force)), ""
+func (h *checked) mostPushed(i int) (says, used string) {
+	if at, force := pushedAlone(h.Ways(), i, false); at >= 0 {
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", Joint(at), h.Unit().Force(force)), ""
 	}
-	if at, force := pushedAlone(h.ways(), i, true); at >= 0 {
-		return fmt.Sprintf("%s: %s, which its maker allows", joint(at), h.unit().Force(force)), ""
+	if at, force := pushedAlone(h.Ways(), i, true); at >= 0 {
+		return fmt.Sprintf("%s: %s, which its maker allows", Joint(at), h.Unit().Force(force)), ""
 	}
 	return "none", ""
 }
 
 // unratedJoints lists the joints whose pins have no rating, and "" where all have.
-func (h *hung) unratedJoints() string {
+func (h *checked) unratedJoints() string {
 	var runs []string
 	for k := 0; k < len(h.Cabinets); k++ {
 		from := k
-		for k < len(h.Cabinets) && h.ratings(k) == nil {
+		for k < len(h.Cabinets) && h.Ratings(k) == nil {
 			k++
 		}
 		if k > from {
-			runs = append(runs, jointRun(from+1, k))
+			runs = append(runs, jointRun2(from+1, k))
 		}
 	}
 	return strings.Join(runs, ", ")
 }
 
 // outOfStep is how soon the aim is off when hoist i runs on and the other stands.
-func (h *hung) outOfStep(i int) (says, used string) {
+func (h *checked) outOfStep(i int) (says, used string) {
 	speed := h.Picks[i].Hoist.Speed
 	if speed == 0 {
 		return "if it runs on alone: speed " + say.NotGiven, ""
 	}
-	s := calc.OutOfStep(h.hole(0), h.hole(1), h.finished.tilt, say.Radians(stepsApart), speed)
-	return fmt.Sprintf("after %s s if it runs on alone at %s", say.Fixed(math.Floor(s*10)/10, 1), h.unit().Pace(speed)), ""
+	s := calc.OutOfStep(h.Hole(0), h.Hole(1), h.Finished.Tilt, say.Radians(stepsApart), speed)
+	return fmt.Sprintf("after %s s if it runs on alone at %s", say.Fixed(math.Floor(s*10)/10, 1), h.Unit().Pace(speed)), ""
 }
 
 // aloneOver names what could not hold the stack on hoist i alone, of some parts.
-func (h *hung) aloneOver(i int, among ...string) (over []string) {
-	for _, c := range h.aloneChecks(i) {
+func (h *checked) aloneOver(i int, among ...string) (over []string) {
+	for _, c := range aloneChecks(h.Hung, i) {
 		if c.over() && slices.Contains(among, c.part) {
 			over = append(over, c.part)
 		}
 	}
-	if at, _ := pushedAlone(h.ways(), i, false); at >= 0 {
+	if at, _ := pushedAlone(h.Ways(), i, false); at >= 0 {
 		over = append(over, "a link that may only be pulled")
 	}
 	return over
@@ -147,11 +147,11 @@ func moreThan(parts []string) string {
 }
 
 // aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
-func (h *hung) aloneShort() string {
+func (h *checked) aloneShort() string {
 	var all []string
-	for i := range h.swung {
+	for i := range h.Swung {
 		if over := moreThan(h.aloneOver(i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
-			all = append(all, string(h.end(i))+" "+over)
+			all = append(all, string(h.End(i))+" "+over)
 		}
 	}
 	return strings.Join(all, "; ")

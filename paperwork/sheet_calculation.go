@@ -11,11 +11,11 @@ import (
 )
 
 // calculation is the sheet that a checker follows with a pencil.
-func (h *hung) calculation() layouts.Calculation {
+func (h *checked) calculation() layouts.Calculation {
 	k, all := h.worstJoint(), h.parts()
 	c := layouts.Calculation{
 		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(all),
-		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: joint(k),
+		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: Joint(k),
 		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {
@@ -25,16 +25,16 @@ func (h *hung) calculation() layouts.Calculation {
 }
 
 // inputs are what the job gives and the calculation uses.
-func (h *hung) inputs() []layouts.Fact {
-	u, p := h.unit(), h.job.Practice
+func (h *checked) inputs() []layouts.Fact {
+	u, p := h.Unit(), h.Job.Practice
 	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), h.pickPlaces(), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
 	}
 	for i, pick := range h.Picks {
-		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.end(i))), Is: h.hoistInputs(pick)})
+		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: h.hoistInputs(pick)})
 	}
-	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), h.trimWords(), u.Length(h.Trim.Height), h.job.HeightsFrom, u.Length(h.Floor))
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), h.trimWords(), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
 		layouts.Fact{Of: "Splays, top down", Is: h.splayList()},
 		layouts.Fact{Of: "Wanted", Is: wanted},
@@ -42,7 +42,7 @@ func (h *hung) inputs() []layouts.Fact {
 			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
 }
 
-func (h *hung) trimWords() string {
+func (h *checked) trimWords() string {
 	if h.Trim.OfPick {
 		return "highest pick hole"
 	}
@@ -50,16 +50,16 @@ func (h *hung) trimWords() string {
 }
 
 // pickPlaces writes which pick holes are used and where they are.
-func (h *hung) pickPlaces() string {
+func (h *checked) pickPlaces() string {
 	var all []string
-	for i, hole := range h.holes {
-		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.end(i), h.label(hole).Text, h.unit().Place(h.Bar.PickHoles[hole].At))))
+	for i, hole := range h.Holes {
+		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.End(i), h.Label(hole).Text, h.Unit().Place(h.Bar.PickHoles[hole].At))))
 	}
 	return strings.Join(all, "; ")
 }
 
-func (h *hung) cabinetInputs(t *job.Cabinet) string {
-	u := h.unit()
+func (h *checked) cabinetInputs(t *job.Cabinet) string {
+	u := h.Unit()
 	rated := "no pin rating given"
 	if t.PinRatings != nil {
 		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.ForceLimit(t.PinRatings.Hinge), u.ForceLimit(t.PinRatings.Link))
@@ -72,14 +72,14 @@ func (h *hung) cabinetInputs(t *job.Cabinet) string {
 		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
-func (h *hung) hoistInputs(p job.Pick) string {
-	u, m := h.unit(), p.Hoist
+func (h *checked) hoistInputs(p job.Pick) string {
+	u, m := h.Unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
 		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
 		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
-func (h *hung) splayList() string {
+func (h *checked) splayList() string {
 	var all []string
 	for _, c := range h.Cabinets {
 		all = append(all, say.Splay(c.Hole.Splay)+"°")
@@ -98,9 +98,9 @@ type part struct {
 }
 
 // parts are all masses of a stack, bar first, extras after what they are tied to.
-func (h *hung) parts() []part {
+func (h *checked) parts() []part {
 	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: offset(h.Bar.CentreOfGravity)}}, h.extraParts(0, calc.Pose{})...)
-	for k, pose := range h.body.Poses(0) {
+	for k, pose := range h.Body.Poses(0) {
 		c := h.Cabinets[k]
 		p := placedPart(pose, offset(c.CentreOfGravity))
 		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
@@ -109,7 +109,7 @@ func (h *hung) parts() []part {
 	return all
 }
 
-func (h *hung) extraParts(cabinet int, pose calc.Pose) (parts []part) {
+func (h *checked) extraParts(cabinet int, pose calc.Pose) (parts []part) {
 	for _, e := range h.Extras {
 		if e.Cabinet != cabinet {
 			continue
@@ -135,8 +135,8 @@ func moments(parts []part) (mass, behind, below float64) {
 	return mass, behind, below
 }
 
-func (h *hung) partTable(all []part) layouts.Table {
-	u := h.unit()
+func (h *checked) partTable(all []part) layouts.Table {
+	u := h.Unit()
 	t := layouts.Table{
 		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
 		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
@@ -152,7 +152,7 @@ func (h *hung) partTable(all []part) layouts.Table {
 }
 
 // checkRows are every check with its sum and its percent.
-func (h *hung) checkRows() (rows [][]string) {
+func (h *checked) checkRows() (rows [][]string) {
 	row := func(of string, says wording, used string) {
 		at, worked, most := says()
 		rows = append(rows, []string{of, h.whereWords(at), worked, most, used})
@@ -167,12 +167,12 @@ func (h *hung) checkRows() (rows [][]string) {
 }
 
 // modelLimits say what the calculation does not see.
-func (h *hung) modelLimits() []string {
+func (h *checked) modelLimits() []string {
 	lines := []string{
 		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
 		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",
 		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
-			say.Share(h.job.Practice.SideShare), say.Share(1-h.job.Practice.SideShare)),
+			say.Share(h.Job.Practice.SideShare), say.Share(1-h.Job.Practice.SideShare)),
 		"Masses and centres of gravity are those the job gives. What is tied on and is not in the job is not in the sums.",
 	}
 	if len(h.Picks) == 2 {

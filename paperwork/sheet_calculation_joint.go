@@ -13,7 +13,7 @@ import (
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
 // a hinge and a link.
-func (h *hung) jointSteps(k int, all []part) []layouts.Step {
+func (h *checked) jointSteps(k int, all []part) []layouts.Step {
 	b := h.hangsBelow(k, all)
 	steps := append(h.belowSteps(k, b), h.forceSteps(k, b)...)
 	return append(steps, h.pinSteps(k)...)
@@ -28,32 +28,32 @@ type hanging struct {
 	level               float64
 }
 
-func (h *hung) hangsBelow(k int, all []part) hanging {
+func (h *checked) hangsBelow(k int, all []part) hanging {
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
 	b := hanging{hinge: parts[0].hinge}
 	b.mass, b.behind, b.below = moments(parts)
 	b.from = calc.Offset{Behind: b.behind/b.mass - b.hinge.Behind, Below: b.below/b.mass - b.hinge.Below}
-	b.level = -b.from.Turned(h.finished.tilt).X
+	b.level = -b.from.Turned(h.Finished.Tilt).X
 	return b
 }
 
 // belowSteps place the centre of gravity of what hangs below a joint.
-func (h *hung) belowSteps(k int, b hanging) []layouts.Step {
-	u := h.unit()
+func (h *checked) belowSteps(k int, b hanging) []layouts.Step {
+	u := h.Unit()
 	m := symbol{"M", u.Tenth(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
 	return []layouts.Step{
 		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.Dot(b.from.Behind), "", symbol{"S_b", u.Turning(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.Dot(b.hinge.Behind)}),
 		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.Dot(b.from.Below), "", symbol{"S_d", u.Turning(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.Dot(b.hinge.Below)}),
-		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.finished.tilt)}),
+		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.Finished.Tilt)}),
 	}
 }
 
 // forceSteps: moments about the hinge, then forces along and across the mean of
 // the two bodies.
-func (h *hung) forceSteps(k int, b hanging) []layouts.Step {
-	u, j, c := h.unit(), h.finished.joints[k], h.body.Cabinets[k]
-	phi := h.finished.poses[k].Aim - c.Splay/2
+func (h *checked) forceSteps(k int, b hanging) []layouts.Step {
+	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
+	phi := h.Finished.Poses[k].Aim - c.Splay/2
 	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
 	weight := step("weight below the joint", "W = M", u.Newtons(b.mass*calc.G), "", symbol{"M", say.Fixed(b.mass/say.PoundKg, 1) + " lbf"})
 	if !u.Imperial {
@@ -61,9 +61,9 @@ func (h *hung) forceSteps(k int, b hanging) []layouts.Step {
 	}
 	return []layouts.Step{
 		weight,
-		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.finished.poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
+		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.Finished.Poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
 		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
-			symbol{"e", u.Dot(b.level)}, symbol{"arm", u.Dot(h.body.Arm(k))}, symbol{"splay", u.Turn(c.Splay)}),
+			symbol{"e", u.Dot(b.level)}, symbol{"arm", u.Dot(h.Body.Arm(k))}, symbol{"splay", u.Turn(c.Splay)}),
 		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
 		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", w, lean),
 		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.Newtons(j.Hinge()), u.Force(j.Hinge()), symbol{"pull", u.Newtons(j.HingePull)}, symbol{"side", u.Newtons(j.HingeSide)}),
@@ -71,8 +71,8 @@ func (h *hung) forceSteps(k int, b hanging) []layouts.Step {
 }
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func (h *hung) pinSteps(k int) []layouts.Step {
-	j, c, rated := h.finished.joints[k], h.Cabinets[k], h.ratings(k)
+func (h *checked) pinSteps(k int) []layouts.Step {
+	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
 	}
@@ -80,40 +80,40 @@ func (h *hung) pinSteps(k int) []layouts.Step {
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.
-func (h *hung) pinStep(name string, force float64, pins int, rating float64) []layouts.Step {
-	u, p := h.unit(), h.job.Practice
+func (h *checked) pinStep(name string, force float64, pins int, rating float64) []layouts.Step {
+	u, p := h.Unit(), h.Job.Practice
 	of, side := "one "+name+" pin, with side share s, tolerance t and dynamic factor D", p.SideShare
 	if pins == 1 {
 		of, side = "the one "+name+" pin (s = 1), with tolerance t and dynamic factor D", 1
 	}
-	one := h.job.Practice.PinLoad(force, pins)
+	one := h.Job.Practice.PinLoad(force, pins)
 	steps := []layouts.Step{step(of, "pin = "+name+" · s · (1 + t) · D", u.Newtons(one), u.Force(one), symbol{name, u.Newtons(force)},
 		symbol{"s", say.Trimmed(side)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})}
 	if rating == 0 {
 		return steps
 	}
-	used := h.job.Practice.PinUsed(force, pins, rating)
+	used := h.Job.Practice.PinUsed(force, pins, rating)
 	return append(steps, step("of what practice allows of its rating", "use = 100 · pin / (rating · g_u)", say.Fixed(100*used, 1)+" %", say.Percent(used),
 		symbol{"pin", u.Newtons(one)}, symbol{"rating", u.Newtons(rating)}, symbol{"g_u", say.Trimmed(p.GearUse)}))
 }
 
 // jointRow is what joint k, counted from 0, carries.
-func (h *hung) jointRow(k int) []string {
-	u, s, j, c := h.unit(), h.finished, h.finished.joints[k], h.Cabinets[k]
+func (h *checked) jointRow(k int) []string {
+	u, s, j, c := h.Unit(), h.Finished, h.Finished.Joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
-	if rated := h.ratings(k); rated != nil {
-		hinge, link = say.Percent(h.job.Practice.PinUsed(j.Hinge(), c.HingePins, rated.Hinge)), say.Percent(h.job.Practice.PinUsed(j.Link, c.LinkPins, rated.Link))
+	if rated := h.Ratings(k); rated != nil {
+		hinge, link = say.Percent(h.Job.Practice.PinUsed(j.Hinge(), c.HingePins, rated.Hinge)), say.Percent(h.Job.Practice.PinUsed(j.Link, c.LinkPins, rated.Link))
 	}
-	return []string{fmt.Sprint(k + 1), say.Aim(s.poses[k].Aim), u.Length(h.raise + calc.Lowest(s.corners[k])),
+	return []string{fmt.Sprint(k + 1), say.Aim(s.Poses[k].Aim), u.Length(h.Raise + calc.Lowest(s.Corners[k])),
 		u.Force(j.Hinge()), way(u, j.HingePull), way(u, j.Link), hinge, link}
 }
 
 // way writes a force along a joint and which way it goes.
 func way(u say.Units, n float64) string {
 	switch {
-	case n > alike:
+	case n > Alike:
 		return u.Force(n) + " pull"
-	case n < -alike:
+	case n < -Alike:
 		return u.Force(n) + " push"
 	}
 	return "none"

@@ -43,7 +43,7 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func (h *hung) hangSteps(all []part) []layouts.Step {
+func (h *checked) hangSteps(all []part) []layouts.Step {
 	steps := h.centreSteps(all)
 	if len(h.Picks) == 1 {
 		return append(append(steps, h.onePickSteps()...), h.aimSteps()...)
@@ -52,40 +52,40 @@ func (h *hung) hangSteps(all []part) []layouts.Step {
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func (h *hung) centreSteps(all []part) []layouts.Step {
-	u := h.unit()
+func (h *checked) centreSteps(all []part) []layouts.Step {
+	u := h.Unit()
 	mass, behind, below := moments(all)
 	m := symbol{"M", u.Tenth(mass)}
 	return []layouts.Step{
-		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
-		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
+		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
+		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
 	}
 }
 
 // onePickSteps: the stack turns until its centre of gravity hangs plumb below
 // the pick hole.
-func (h *hung) onePickSteps() []layouts.Step {
-	u, hole := h.unit(), h.hole(0)
-	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.finished.tilt), say.Aim(h.finished.tilt),
-		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.centre.At.Behind)}, symbol{"d_G", u.Dot(h.centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
-	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.hook(h.finished, 0)), u.Reading(h.hook(h.finished, 0)),
-		symbol{"M", u.Tenth(h.centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
+func (h *checked) onePickSteps() []layouts.Step {
+	u, hole := h.Unit(), h.Hole(0)
+	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
+	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
+		symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
 	return []layouts.Step{turns, hook}
 }
 
 // heldStep: two hoists hold the wanted aim.
-func (h *hung) heldStep() layouts.Step {
-	u := h.unit()
-	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.finished.tilt), say.Aim(h.finished.tilt),
-		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.body.Cabinets[0].Splay)})
+func (h *checked) heldStep() layouts.Step {
+	u := h.Unit()
+	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
-func (h *hung) aimSteps() []layouts.Step {
-	u, n := h.unit(), len(h.Cabinets)
-	first, last := h.finished.poses[0].Aim, h.finished.poses[n-1].Aim
+func (h *checked) aimSteps() []layouts.Step {
+	u, n := h.Unit(), len(h.Cabinets)
+	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
 	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
-		symbol{"tilt", u.Turn(h.finished.tilt)}, symbol{"splay_1", u.Turn(h.body.Cabinets[0].Splay)})}
+		symbol{"tilt", u.Turn(h.Finished.Tilt)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})}
 	if n == 1 {
 		return steps
 	}
@@ -95,43 +95,43 @@ func (h *hung) aimSteps() []layouts.Step {
 }
 
 // twoPickSteps: reactions from moments about each hook.
-func (h *hung) twoPickSteps() []layouts.Step {
-	u, s := h.unit(), h.finished
-	tilt := symbol{"tilt", u.Turn(s.tilt)}
+func (h *checked) twoPickSteps() []layouts.Step {
+	u, s := h.Unit(), h.Finished
+	tilt := symbol{"tilt", u.Turn(s.Tilt)}
 	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
 		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.Dot(-x), "", symbol{"b", u.Dot(at.Behind)}, symbol{"d", u.Dot(at.Below)}, tilt)
 	}
-	mass, front, rear := symbol{"M", u.Tenth(h.centre.Mass)}, symbol{"front", u.Dot(-s.picks[0].X)}, symbol{"rear", u.Dot(-s.picks[1].X)}
-	centre := symbol{"centre", u.Dot(-s.centre.At.X)}
+	mass, front, rear := symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"front", u.Dot(-s.Picks[0].X)}, symbol{"rear", u.Dot(-s.Picks[1].X)}
+	centre := symbol{"centre", u.Dot(-s.Centre.At.X)}
 	steps := []layouts.Step{
-		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.centre.At, s.centre.At.X),
-		behind("front pick hole, level behind the hinge", "front", h.hole(0), s.picks[0].X),
-		behind("rear pick hole, level behind the hinge", "rear", h.hole(1), s.picks[1].X),
-		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.Tenth(s.loads[0]), "", mass, front, rear, centre),
-		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.loads[1]), "", mass, front, rear, centre),
+		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.Centre.At, s.Centre.At.X),
+		behind("front pick hole, level behind the hinge", "front", h.Hole(0), s.Picks[0].X),
+		behind("rear pick hole, level behind the hinge", "rear", h.Hole(1), s.Picks[1].X),
+		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.Tenth(s.Loads[0]), "", mass, front, rear, centre),
+		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.Loads[1]), "", mass, front, rear, centre),
 	}
 	for i, name := range []string{"F", "R"} {
-		steps = append(steps, step(string(h.end(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.hook(s, i)), u.Reading(h.hook(s, i)),
-			symbol{name, u.Tenth(s.loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
+		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.Hook(s, i)), u.Reading(h.Hook(s, i)),
+			symbol{name, u.Tenth(s.Loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
 	}
 	return steps
 }
 
 // pointSteps are what the roof carries.
-func (h *hung) pointSteps() (steps []layouts.Step) {
-	u, p := h.unit(), h.job.Practice
+func (h *checked) pointSteps() (steps []layouts.Step) {
+	u, p := h.Unit(), h.Job.Practice
 	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
-		m, id := pick.Hoist, h.pointID(i)
+		m, id := pick.Hoist, h.PointID(i)
 		line := []symbol{{"m_r", u.Tenth(pick.Below.Mass)}, {"m_h", u.Tenth(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.Span(m.ChainLength)}, {"m_a", u.Tenth(pick.Above.Mass)}}
 		steps = append(steps,
-			h.staticStep(h.finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
-			h.designStep(h.finished, i, id+", design: tolerance t, dynamic factor D"))
-		if peak := h.peak(i); peak.at() != "" {
-			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.at()+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.at()))
+			h.staticStep(h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
+			h.designStep(h.Finished, i, id+", design: tolerance t, dynamic factor D"))
+		if peak := h.Peak(i); peak.Words() != "" {
+			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.Words()+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.Words()))
 		}
 		if len(h.Picks) == 2 {
-			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.alone(i)), u.Venue(h.alone(i)), append(line, symbol{"M", u.Tenth(h.centre.Mass)}, plus)...))
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.Tenth(h.Centre.Mass)}, plus)...))
 		}
 	}
 	return steps
@@ -139,27 +139,27 @@ func (h *hung) pointSteps() (steps []layouts.Step) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func (h *hung) staticStep(s *state, i int, of string, line []symbol) layouts.Step {
-	u, static := h.unit(), h.static(s, i)
-	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.loads[i])})...)
+func (h *checked) staticStep(s *State, i int, of string, line []symbol) layouts.Step {
+	u, static := h.Unit(), h.Static(s, i)
+	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func (h *hung) designStep(s *state, i int, of string) layouts.Step {
-	u, p, c := h.unit(), h.job.Practice, h.carried(s, i)
+func (h *checked) designStep(s *State, i int, of string) layouts.Step {
+	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
 		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
 }
 
 // worstJoint returns the joint, counted from 0, whose pins are used most as the
 // stack hangs finished; where none has a rating, the one with the largest force.
-func (h *hung) worstJoint() int {
+func (h *checked) worstJoint() int {
 	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
-	for k, j := range h.finished.joints {
+	for k, j := range h.Finished.Joints {
 		c := h.Cabinets[k]
-		hinge, link := h.job.Practice.PinLoad(j.Hinge(), c.HingePins), h.job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
+		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
 		forces[k] = math.Max(hinge, link)
-		if r := h.ratings(k); r != nil {
+		if r := h.Ratings(k); r != nil {
 			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
 		}
 	}

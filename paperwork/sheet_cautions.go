@@ -37,7 +37,7 @@ var rules = map[string]string{
 }
 
 // ruleWords begins a sentence with its rule: 'Hoist: '.
-func (h *hung) ruleWords(f Finding) string {
+func (h *checked) ruleWords(f Finding) string {
 	if words, ok := rules[f.Rule]; ok {
 		return words + ": "
 	}
@@ -45,23 +45,23 @@ func (h *hung) ruleWords(f Finding) string {
 }
 
 // whereWords is where a finding applies, in words for paper.
-func (h *hung) whereWords(at Where) string {
+func (h *checked) whereWords(at Where) string {
 	if at == (Where{}) {
 		return "the finished stack"
 	}
 	lift, set, rest := "", "", at
 	if at.Lift > 0 {
-		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, letter(at.Lift-1))
+		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, Letter(at.Lift-1))
 	}
 	if at.Set > 0 {
-		set = "dolly " + letter(at.Set-1)
+		set = "dolly " + Letter(at.Set-1)
 	}
 	rest.Lift, rest.Set = 0, 0
 	return say.Listed(lift, rest.String(), set)
 }
 
 // findingWords is a finding as one sentence.
-func (h *hung) findingWords(f Finding) string {
+func (h *checked) findingWords(f Finding) string {
 	return h.ruleWords(f) + f.Says + " (" + h.whereWords(f.Where) + ")"
 }
 
@@ -98,7 +98,7 @@ func (j *Job) ownCautions() (stacks []layouts.StackCautions) {
 
 // among adds a stack's own cautions to those of others: to a stack that has the
 // very same, as twins do, or as one more.
-func (h *hung) among(stacks []layouts.StackCautions) []layouts.StackCautions {
+func (h *checked) among(stacks []layouts.StackCautions) []layouts.StackCautions {
 	items := append(h.gathered("HELD. ", h.holds), h.gathered("", h.cautions)...)
 	if len(items) == 0 {
 		items = []layouts.Caution{{Where: "the finished stack", Says: "No caution found by this calculation."}}
@@ -115,7 +115,7 @@ func (h *hung) among(stacks []layouts.StackCautions) []layouts.StackCautions {
 
 // gathered writes findings for paper. What is said alike of several places,
 // one after another, is said once, with all of them.
-func (h *hung) gathered(first string, findings []Finding) (items []layouts.Caution) {
+func (h *checked) gathered(first string, findings []Finding) (items []layouts.Caution) {
 	for i := 0; i < len(findings); {
 		f, n := findings[i], i+1
 		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
@@ -134,7 +134,7 @@ func (h *hung) gathered(first string, findings []Finding) (items []layouts.Cauti
 }
 
 // joints writes the places of findings, the word joint left out.
-func (h *hung) joints(findings []Finding) string {
+func (h *checked) joints(findings []Finding) string {
 	var all []string
 	for _, f := range findings {
 		if f.Where == (Where{Joint: f.Where.Joint}) {

@@ -10,10 +10,10 @@ import (
 // A general caution holds for every lift of its kind. It prints if it applies
 // to a stack of the job, and names its stacks if it does not apply to all.
 type general struct {
-	applies func(h *hung) bool   // to a stack; nil: to every one
-	do      string               // what to do, in few words
-	says    string               // more of it
-	fill    func(h *hung) string // what stands for %s in both; nil: nothing
+	applies func(h *checked) bool   // to a stack; nil: to every one
+	do      string                  // what to do, in few words
+	says    string                  // more of it
+	fill    func(h *checked) string // what stands for %s in both; nil: nothing
 	from    []source
 	picture layouts.Picture
 }
@@ -54,7 +54,7 @@ func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
 }
 
 // filled is what stands for %s where the caution applies to a stack.
-func (g general) filled(h *hung) (fill string, ok bool) {
+func (g general) filled(h *checked) (fill string, ok bool) {
 	if g.applies != nil && !g.applies(h) {
 		return "", false
 	}
@@ -82,21 +82,21 @@ func (g general) printed(only, fill string) layouts.GeneralCaution {
 
 // What a general caution may apply to.
 
-func onePicked(h *hung) bool      { return len(h.Picks) == 1 }
-func twoPicked(h *hung) bool      { return len(h.Picks) == 2 }
-func noDolly(h *hung) bool        { return !h.hasDollies() }
-func hasExtras(h *hung) bool      { return len(h.Extras) > 0 }
-func noExtras(h *hung) bool       { return len(h.Extras) == 0 }
-func secured(h *hung) bool        { return h.Secondary != nil }
-func unsecured(h *hung) bool      { return h.Secondary == nil }
-func classGiven(h *hung) bool     { return h.classes() != "" }
-func classNotGiven(h *hung) bool  { return h.unclassed() != "" }
-func holeForTruck(h *hung) bool   { return h.hasDollies() && h.transported() }
-func noHoleForTruck(h *hung) bool { return h.hasDollies() && !h.transported() }
+func onePicked(h *checked) bool      { return len(h.Picks) == 1 }
+func twoPicked(h *checked) bool      { return len(h.Picks) == 2 }
+func noDolly(h *checked) bool        { return !h.HasDollies() }
+func hasExtras(h *checked) bool      { return len(h.Extras) > 0 }
+func noExtras(h *checked) bool       { return len(h.Extras) == 0 }
+func secured(h *checked) bool        { return h.Secondary != nil }
+func unsecured(h *checked) bool      { return h.Secondary == nil }
+func classGiven(h *checked) bool     { return h.classes() != "" }
+func classNotGiven(h *checked) bool  { return h.unclassed() != "" }
+func holeForTruck(h *checked) bool   { return h.HasDollies() && h.transported() }
+func noHoleForTruck(h *checked) bool { return h.HasDollies() && !h.transported() }
 
 // transported reports whether the hole for the truck is known of every type.
-func (h *hung) transported() bool {
-	for _, t := range h.types() {
+func (h *checked) transported() bool {
+	for _, t := range h.Types() {
 		if t.Transport == nil {
 			return false
 		}
@@ -106,7 +106,7 @@ func (h *hung) transported() bool {
 
 // classes names the stack's types of hoist that have a class, each with it:
 // 'one-tonne "may hold over people"'.
-func (h *hung) classes() string {
+func (h *checked) classes() string {
 	var all []string
 	for _, p := range h.Picks {
 		words := p.Hoist.Key + ` "` + p.Hoist.Class + `"`
@@ -118,7 +118,7 @@ func (h *hung) classes() string {
 }
 
 // unclassed names the stack's types of hoist that have no class.
-func (h *hung) unclassed() string {
+func (h *checked) unclassed() string {
 	var all []string
 	for _, p := range h.Picks {
 		if p.Hoist.Class == "" && !slices.Contains(all, p.Hoist.Key) {
@@ -129,6 +129,6 @@ func (h *hung) unclassed() string {
 }
 
 // secondary is what the job names as such, with its rating.
-func (h *hung) secondary() string {
-	return h.Secondary.What + ", rated " + h.unit().Limit(h.Secondary.Rating)
+func (h *checked) secondary() string {
+	return h.Secondary.What + ", rated " + h.Unit().Limit(h.Secondary.Rating)
 }

@@ -32,7 +32,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 }
 
 // stackBlock is what changes of one stack.
-func (c Changes) stackBlock(h *hung) layouts.ChangedStack {
+func (c Changes) stackBlock(h *checked) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {

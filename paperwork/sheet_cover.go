@@ -69,11 +69,11 @@ func (j *Job) facts() []layouts.Fact {
 }
 
 // coverRow is one stack on the cover.
-func (h *hung) coverRow() layouts.StackRow {
-	u, s := h.unit(), h.finished
+func (h *checked) coverRow() layouts.StackRow {
+	u, s := h.Unit(), h.Finished
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
-	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.centre.Mass))}}
-	for _, p := range h.points {
+	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
+	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
 		if m := p.Most; m.Where != "" {
 			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
@@ -86,22 +86,22 @@ func (h *hung) coverRow() layouts.StackRow {
 	if r.Held {
 		return r
 	}
-	r.Facts[0].Is += "; lowest corner " + u.Length(h.raise+s.lowest())
+	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
 	return h.flownFacts(r)
 }
 
 // heldMark is what marks a held stack, and "" on others.
-func (h *hung) heldMark() string {
+func (h *checked) heldMark() string {
 	if h.held() {
 		return "HELD"
 	}
 	return ""
 }
 
-func (h *hung) flownFacts(r layouts.StackRow) layouts.StackRow {
-	s := h.finished
+func (h *checked) flownFacts(r layouts.StackRow) layouts.StackRow {
+	s := h.Finished
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.poses)), say.Aim(h.Aim))},
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.Poses)), say.Aim(h.Aim))},
 		layouts.Fact{Of: "Most used", Is: h.mostUsedWords()},
 	)
 	return r
@@ -152,7 +152,7 @@ func (j *Job) openOfStacks() (items []layouts.OpenItem) {
 
 // open is what is not settled of one stack. What belongs to a gear entry stands
 // under its key, so that stacks that share it list it once.
-func (h *hung) open() (items []layouts.OpenItem) {
+func (h *checked) open() (items []layouts.OpenItem) {
 	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
 	for _, c := range h.cautions {
 		switch {
@@ -167,8 +167,8 @@ func (h *hung) open() (items []layouts.OpenItem) {
 	}
 	if h.Secondary == nil {
 		add(h.ID, "Not known: no secondary named: ask the venue")
-	} else if h.Secondary.Rating < h.finished.centre.Mass*calc.G {
-		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.unit().Limit(h.Secondary.Rating), h.unit().Load(h.finished.centre.Mass)))
+	} else if h.Secondary.Rating < h.Finished.Centre.Mass*calc.G {
+		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.Unit().Limit(h.Secondary.Rating), h.Unit().Load(h.Finished.Centre.Mass)))
 	}
 	for _, p := range h.Picks {
 		if p.Hoist.Class == "" {
@@ -185,17 +185,17 @@ func (h *hung) open() (items []layouts.OpenItem) {
 }
 
 // openGear is what is not settled of a stack's gear.
-func (h *hung) openGear() (items []layouts.OpenItem) {
+func (h *checked) openGear() (items []layouts.OpenItem) {
 	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
-	for _, t := range h.unknown() {
+	for _, t := range h.Unknown() {
 		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")
 	}
-	for _, g := range h.gear() {
+	for _, g := range gearEntries(h) {
 		if g.Source == "" || g.Source == job.Estimate {
 			add(g.key, g.openWords())
 		}
 	}
-	for _, t := range h.types() {
+	for _, t := range h.Types() {
 		if t.Transport == nil {
 			add(t.Key, "Not known: the hole for the truck")
 		}

@@ -12,30 +12,30 @@ import (
 // dollyMost is how many cabinets one dolly sheet holds.
 const dollyMost = 8
 
-// hasDollies reports whether the stack travels in sets. Without, its sheets
+// HasDollies reports whether the stack travels in sets. Without, its sheets
 // are called after their cabinets.
-func (h *hung) hasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
+func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
-func (h *hung) dollySheets() (sheets []layouts.Dolly) {
+func (h *checked) dollySheets() (sheets []layouts.Dolly) {
 	for k, n := range h.Sets {
 		first := h.Sets.First(k) + 1
 		last := first + n - 1
 		for from := first; from <= last; from += dollyMost {
-			sheets = append(sheets, h.dollySheet(k, span{from, min(from+dollyMost-1, last)}))
+			sheets = append(sheets, h.dollySheet(k, Span{from, min(from+dollyMost-1, last)}))
 		}
 	}
 	return sheets
 }
 
 // dollySheet is the sheet of a span of cabinets of set k, counted from 0.
-func (h *hung) dollySheet(k int, s span) layouts.Dolly {
+func (h *checked) dollySheet(k int, s Span) layouts.Dolly {
 	d := layouts.Dolly{
-		ID: h.ID, Revision: h.job.Revision, Shape: string(h.Shape),
+		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
 		Above: h.above(s), Picks: h.pickHoles(s), First: h.firstWords(k, s),
 		Rows: h.rows(s, false), Caption: h.dollyCaption(s), Boxes: h.twoPins(s),
 		PinsSet: h.setWords(k, s), Sum: h.sum(s), Figures: h.dollyFigures(k),
-		LoadOut: h.loadOut(k, s), Code: layouts.Code{Text: h.pinText(s.from, s.to), To: h.target()},
+		LoadOut: h.loadOut(k, s), Code: layouts.Code{Text: h.pinText(s.From, s.To), To: h.target()},
 	}
 	d.Word, d.Which = h.sheetName(k, s)
 	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
@@ -45,36 +45,36 @@ func (h *hung) dollySheet(k int, s span) layouts.Dolly {
 }
 
 // sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
-func (h *hung) sheetName(k int, s span) (word, which string) {
+func (h *checked) sheetName(k int, s Span) (word, which string) {
 	switch {
-	case !h.hasDollies() && s.from == s.to:
-		return "cabinet", s.words()
-	case !h.hasDollies():
-		return "cabinets", s.words()
+	case !h.HasDollies() && s.From == s.To:
+		return "cabinet", s.Words()
+	case !h.HasDollies():
+		return "cabinets", s.Words()
 	}
-	return "dolly", letter(k)
+	return "dolly", Letter(k)
 }
 
-func (s span) words() string {
-	if s.from == s.to {
-		return fmt.Sprint(s.from)
+func (s Span) Words() string {
+	if s.From == s.To {
+		return fmt.Sprint(s.From)
 	}
-	return fmt.Sprintf("%d-%d", s.from, s.to)
+	return fmt.Sprintf("%d-%d", s.From, s.To)
 }
 
 // split reports whether a set takes more than one sheet.
-func (h *hung) split(k int) bool { return h.Sets[k] > dollyMost }
+func (h *checked) split(k int) bool { return h.Sets[k] > dollyMost }
 
 // joins says what a dolly joins above and below.
-func (h *hung) joins(k int, s span) string {
+func (h *checked) joins(k int, s Span) string {
 	which := ""
-	if h.hasDollies() {
+	if h.HasDollies() {
 		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
 		if h.split(k) {
-			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.words(), which)
+			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.Words(), which)
 		}
 	}
-	return which + "joins " + h.neighbour(s.from-1) + " above, " + h.neighbour(s.to+1) + " below"
+	return which + "joins " + h.neighbour(s.From-1) + " above, " + h.neighbour(s.To+1) + " below"
 }
 
 func countDollies(n int) string {
@@ -85,56 +85,56 @@ func countDollies(n int) string {
 }
 
 // neighbour names what holds cabinet n: the bar, a dolly, or the next sheet.
-func (h *hung) neighbour(n int) string {
+func (h *checked) neighbour(n int) string {
 	switch {
 	case n < 1:
 		return "the bar"
 	case n > len(h.Cabinets):
 		return "nothing"
-	case !h.hasDollies():
+	case !h.HasDollies():
 		return fmt.Sprintf("cabinet %d", n)
 	}
-	return fmt.Sprintf("dolly %s (cabinet %d)", letter(h.Sets.Of(n)), n)
+	return fmt.Sprintf("dolly %s (cabinet %d)", Letter(h.Sets.Of(n)), n)
 }
 
 // above says what the first joint of a sheet hangs from.
-func (h *hung) above(s span) string {
-	if s.from == 1 {
+func (h *checked) above(s Span) string {
+	if s.From == 1 {
 		return h.Bar.Key
 	}
-	return h.neighbour(s.from-1) + " above"
+	return h.neighbour(s.From-1) + " above"
 }
 
 // firstWords says how the first joint of a sheet is made.
-func (h *hung) firstWords(k int, s span) string {
+func (h *checked) firstWords(k int, s Span) string {
 	switch {
-	case s.from == 1:
+	case s.From == 1:
 		return "before the hoist takes weight"
-	case s.from == h.Sets.First(k)+1 && h.hasDollies():
+	case s.From == h.Sets.First(k)+1 && h.HasDollies():
 		return "made hanging: hinge first, then link"
 	}
 	return ""
 }
 
 // below says what hangs below, and whose its joint is.
-func (h *hung) below(s span) (what, ghost string) {
-	if s.to == len(h.Cabinets) {
+func (h *checked) below(s Span) (what, ghost string) {
+	if s.To == len(h.Cabinets) {
 		return "", ""
 	}
-	what = h.neighbour(s.to+1) + " below"
-	label := h.Cabinets[s.to].Hole.Label
-	if set := h.Sets.Of(s.to + 1); h.hasDollies() && set != h.Sets.Of(s.to) {
-		return what, fmt.Sprintf("hole %s goes with dolly %s", label, letter(set))
+	what = h.neighbour(s.To+1) + " below"
+	label := h.Cabinets[s.To].Hole.Label
+	if set := h.Sets.Of(s.To + 1); h.HasDollies() && set != h.Sets.Of(s.To) {
+		return what, fmt.Sprintf("hole %s goes with dolly %s", label, Letter(set))
 	}
 	return what, fmt.Sprintf("hole %s on the next sheet", label)
 }
 
 // setWords says when the link pins are set, or nothing where the job does not;
 // and how the first joint is made, which is not set on the dolly.
-func (h *hung) setWords(k int, s span) string {
+func (h *checked) setWords(k int, s Span) string {
 	first := h.firstWords(k, s)
 	if first != "" {
-		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.from, first)
+		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.From, first)
 	}
 	switch h.PinsSet {
 	case job.OnDolly:
@@ -146,9 +146,9 @@ func (h *hung) setWords(k int, s span) string {
 }
 
 // sum writes out the splays of a sheet's own joints, to be read over the radio.
-func (h *hung) sum(s span) string {
+func (h *checked) sum(s Span) string {
 	total, parts := 0.0, []string{}
-	for n := s.from; n <= s.to; n++ {
+	for n := s.From; n <= s.To; n++ {
 		total += h.Cabinets[n-1].Hole.Splay
 		parts = append(parts, say.Splay(h.Cabinets[n-1].Hole.Splay))
 	}
@@ -156,7 +156,7 @@ func (h *hung) sum(s span) string {
 	if len(parts) > 1 {
 		sum = strings.Join(parts, " + ") + " = " + say.Splay(total)
 	}
-	for n := s.from; n <= s.to; n++ {
+	for n := s.From; n <= s.To; n++ {
 		if c := h.Cabinets[n-1]; !say.SameFigure(c.Hole.Label, c.Hole.Splay) {
 			return sum + " degrees"
 		}
@@ -165,54 +165,54 @@ func (h *hung) sum(s span) string {
 }
 
 // dollyFigures are the masses of a set.
-func (h *hung) dollyFigures(k int) []layouts.Line {
-	kg, extras := h.setMass(k)
+func (h *checked) dollyFigures(k int) []layouts.Line {
+	kg, extras := SetMass(h.Hung, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
 		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
 	}
 	if h.Dolly != nil {
-		says += fmt.Sprintf("; %s with the dolly", h.unit().Load(kg+h.Dolly.Mass))
+		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))
 	}
-	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.unit().Load(kg), Says: says}}
+	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.Unit().Load(kg), Says: says}}
 	return lines
 }
 
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
-func (h *hung) dollyCaption(s span) string {
+func (h *checked) dollyCaption(s Span) string {
 	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + h.boxWords(s)
 	if h.twoPins(s) {
 		caption += " L and R seen from behind, looking at the audience."
 	}
-	if s.from == 1 {
+	if s.From == 1 {
 		caption += fmt.Sprintf(" Bar: %s, its pick holes counted from the front, the audience's side.", h.Bar.Key)
 	}
 	return caption
 }
 
 // pickHoles are the pick holes to use, on the sheet that joins the bar.
-func (h *hung) pickHoles(s span) (picks []layouts.PickHole) {
-	if s.from > 1 {
+func (h *checked) pickHoles(s Span) (picks []layouts.PickHole) {
+	if s.From > 1 {
 		return nil
 	}
-	for i, hole := range h.holes {
-		picks = append(picks, layouts.PickHole{Of: label("pick hole", h.end(i)), Label: h.label(hole).Text})
+	for i, hole := range h.Holes {
+		picks = append(picks, layouts.PickHole{Of: label("pick hole", h.End(i)), Label: h.Label(hole).Text})
 	}
 	return picks
 }
 
-func (h *hung) massOf(k int) string {
-	if h.hasDollies() {
-		return "Mass of dolly " + letter(k)
+func (h *checked) massOf(k int) string {
+	if h.HasDollies() {
+		return "Mass of dolly " + Letter(k)
 	}
 	return "Mass of cabinets"
 }
 
-// setMass is the mass of set k with what is tied to its cabinets, in kg, and
+// SetMass is the mass of set k with what is tied to its cabinets, in kg, and
 // how many such extras there are.
-func (h *hung) setMass(k int) (kg float64, extras int) {
-	for _, c := range h.inSet(k) {
+func SetMass(h *Hung, k int) (kg float64, extras int) {
+	for _, c := range h.InSet(k) {
 		kg += c.Mass
 	}
 	for _, e := range h.Extras {
@@ -224,9 +224,9 @@ func (h *hung) setMass(k int) (kg float64, extras int) {
 	return kg, extras
 }
 
-func cabinetsWords(s span) string {
-	if s.from == s.to {
-		return fmt.Sprintf("cabinet %d", s.from)
+func Cabinets(s Span) string {
+	if s.From == s.To {
+		return fmt.Sprintf("cabinet %d", s.From)
 	}
-	return fmt.Sprintf("cabinets %d to %d", s.from, s.to)
+	return fmt.Sprintf("cabinets %d to %d", s.From, s.To)
 }

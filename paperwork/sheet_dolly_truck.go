@@ -9,24 +9,24 @@ import (
 
 // loadOut says which holes the pins of the joints that stay together go to for
 // the truck, and which joint is released then.
-func (h *hung) loadOut(k int, s span) string {
+func (h *checked) loadOut(k int, s Span) string {
 	var parts []string
-	for _, run := range h.truckRuns(span{h.firstKept(k, s), s.to}) {
-		parts = append(parts, fmt.Sprintf("joints above %s: %s", cabinetsWords(run), h.truckHole(run.from)))
+	for _, run := range h.truckRuns(Span{h.firstKept(k, s), s.To}) {
+		parts = append(parts, fmt.Sprintf("joints above %s: %s", Cabinets(run), h.truckHole(run.From)))
 	}
-	if h.firstKept(k, s) > s.from {
-		parts = append(parts, fmt.Sprintf("then release the joint above cabinet %d", s.from))
+	if h.firstKept(k, s) > s.From {
+		parts = append(parts, fmt.Sprintf("then release the joint above cabinet %d", s.From))
 	}
 	return strings.Join(parts, "; ") + "."
 }
 
 // truckRuns cuts the joints above some cabinets into runs that travel in one hole.
-func (h *hung) truckRuns(s span) (runs []span) {
-	for n := s.from; n <= s.to; n++ {
+func (h *checked) truckRuns(s Span) (runs []Span) {
+	for n := s.From; n <= s.To; n++ {
 		if last := len(runs) - 1; last >= 0 && h.truckHole(n) == h.truckHole(n-1) {
-			runs[last].to = n
+			runs[last].To = n
 		} else {
-			runs = append(runs, span{n, n})
+			runs = append(runs, Span{n, n})
 		}
 	}
 	return runs
@@ -34,25 +34,25 @@ func (h *hung) truckRuns(s span) (runs []span) {
 
 // firstKept is the first cabinet of a sheet whose joint above stays together
 // on the dolly.
-func (h *hung) firstKept(k int, s span) int {
-	if s.from == h.Sets.First(k)+1 {
-		return s.from + 1
+func (h *checked) firstKept(k int, s Span) int {
+	if s.From == h.Sets.First(k)+1 {
+		return s.From + 1
 	}
-	return s.from
+	return s.From
 }
 
 // truckHole says which hole the joint above cabinet n travels in. Its list is
 // that of the cabinet, if it is for the joint above, else of the one above.
-func (h *hung) truckHole(n int) string {
-	if hole := h.transport(n); hole != nil {
+func (h *checked) truckHole(n int) string {
+	if hole := Transport(h.Hung, n); hole != nil {
 		return "pins to hole " + hole.Label
 	}
 	return "NOT GIVEN: ask, and write it here __________"
 }
 
-// transport is the hole for the truck of the joint above cabinet n, from 2 on, nil
+// Transport is the hole for the truck of the joint above cabinet n, from 2 on, nil
 // where it is not given.
-func (h *hung) transport(n int) *job.Hole {
+func Transport(h *Hung, n int) *job.Hole {
 	if own := h.Cabinets[n-1].Cabinet; own.HolesForJointAbove {
 		return own.Transport
 	}

@@ -9,7 +9,7 @@ import (
 
 // downSheet is the stack from trim back onto its dollies: the lifts in reverse,
 // and what is done at each joint. The order at a joint: common practice.
-func (h *hung) downSheet() layouts.Sequence {
+func (h *checked) downSheet() layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: h.headOf("Coming down"),
 		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + h.cellWords() + " " + h.heightWords() + h.betweenWords()},
@@ -25,22 +25,22 @@ func (h *hung) downSheet() layouts.Sequence {
 }
 
 // downCard is the release of set k, counted from 0.
-func (h *hung) downCard(k int) layouts.Card {
-	kg, _ := h.setMass(k)
-	s := span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}
-	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{cabinetsWords(s), h.unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
+func (h *checked) downCard(k int) layouts.Card {
+	kg, _ := SetMass(h.Hung, k)
+	s := Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}
+	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{Cabinets(s), h.Unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
 }
 
 // downWarnings are what comes up when set k, counted from 0, is off: hinges that
 // turn back, and how what is left hangs.
-func (h *hung) downWarnings(k int) []string {
+func (h *checked) downWarnings(k int) []string {
 	all := h.turnWarnings(k, -1)
 	if k == 0 {
 		return all
 	}
 	for _, f := range h.cautions {
-		if f.Where.Lift == h.joined(k-1).lift && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
+		if f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
 			all = append(all, h.ruleWords(f)+f.Says+h.jointOf(f))
 		}
 	}
@@ -48,25 +48,25 @@ func (h *hung) downWarnings(k int) []string {
 }
 
 // downSteps are what to do to release set k, counted from 0.
-func (h *hung) downSteps(k int, s span) (steps []layouts.Do) {
+func (h *checked) downSteps(k int, s Span) (steps []layouts.Do) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
-	if k == len(h.lifts) {
+	if k == len(h.Lifts) {
 		add(false, "Weight on the hoist (motor): read. "+h.secondaryOff())
 	}
-	if h.hasDollies() {
+	if h.HasDollies() {
 		add(true, fmt.Sprintf("Nobody below. Lower%s%s. Roll %s in, castors locked.", h.together(), h.dollyHeight(), h.setName(k)))
 	}
-	add(false, fmt.Sprintf("Lower until cabinet %d stands on %s, then go on as its maker says.", s.to, h.standsOn(k)))
-	for _, run := range h.truckRuns(span{s.from + 1, s.to}) {
-		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.to-run.from+1), cabinetsWords(run), h.truckWords(run.from)))
+	add(false, fmt.Sprintf("Lower until cabinet %d stands on %s, then go on as its maker says.", s.To, h.standsOn(k)))
+	for _, run := range h.truckRuns(Span{s.From + 1, s.To}) {
+		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.To-run.From+1), Cabinets(run), h.truckWords(run.From)))
 	}
-	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), cabinetsWords(s), h.hooksRead()))
-	add(true, h.releaseWords(k, s.from))
+	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), Cabinets(s), h.hooksRead()))
+	add(true, h.releaseWords(k, s.From))
 	add(false, h.freeWords(k))
 	return steps
 }
 
-func (h *hung) hooksRead() string {
+func (h *checked) hooksRead() string {
 	if len(h.Picks) == 2 {
 		return "both hooks read what they should"
 	}
@@ -74,7 +74,7 @@ func (h *hung) hooksRead() string {
 }
 
 // secondaryOff says what comes off once the weight is on the hoists.
-func (h *hung) secondaryOff() string {
+func (h *checked) secondaryOff() string {
 	if h.Secondary == nil {
 		return "Then a secondary comes off, if there is one."
 	}
@@ -83,11 +83,11 @@ func (h *hung) secondaryOff() string {
 
 // dollyHeight says how high the lowest corner has to stay for a dolly to roll in
 // below all that hangs, where its type is named.
-func (h *hung) dollyHeight() string {
+func (h *checked) dollyHeight() string {
 	if h.Dolly == nil {
 		return ""
 	}
-	return ": lowest corner " + h.aboveFloor(h.Dolly.DeckHeight+h.job.Practice.Clearance)
+	return ": lowest corner " + h.aboveFloor(h.Dolly.DeckHeight+h.Job.Practice.Clearance)
 }
 
 func jointWord(n int) string {
@@ -98,8 +98,8 @@ func jointWord(n int) string {
 }
 
 // releaseWords are the order at the joint above cabinet n, of set k counted from 0.
-func (h *hung) releaseWords(k, n int) string {
-	if k == 0 && h.start == nil {
+func (h *checked) releaseWords(k, n int) string {
+	if k == 0 && h.Start == nil {
 		return "Chain slack, hook off. The bar stays pinned to it until it is lifted off by hand or fork."
 	}
 	pins := "link pins out, back into the bar's own holes, locked"
@@ -110,17 +110,17 @@ func (h *hung) releaseWords(k, n int) string {
 }
 
 // truckWords say where the link pins of the joint above cabinet n go for the truck.
-func (h *hung) truckWords(n int) string {
-	if hole := h.transport(n); hole != nil {
+func (h *checked) truckWords(n int) string {
+	if hole := Transport(h.Hung, n); hole != nil {
 		return "link pins out, to hole " + hole.Label + ", locked"
 	}
 	return "link pins out, to their truck hole, locked. It is NOT GIVEN: ask, write it here ______"
 }
 
 // freeWords say what happens once set k, counted from 0, is free.
-func (h *hung) freeWords(k int) string {
+func (h *checked) freeWords(k int) string {
 	switch {
-	case k == 0 && h.start == nil:
+	case k == 0 && h.Start == nil:
 		return fmt.Sprintf("%s out.", say.Capital(h.setName(k)))
 	case k == 0:
 		return fmt.Sprintf("Raise the bar a hand's breadth, %s out. Lower the bar, chains slack, hooks off.", h.setName(k))
@@ -129,7 +129,7 @@ func (h *hung) freeWords(k int) string {
 }
 
 // freedWords say how far the flown part swings when set k, counted from 0, is off it.
-func (h *hung) freedWords(k int) string {
+func (h *checked) freedWords(k int) string {
 	words := h.swingOf(k, -1)
 	if words == "" {
 		return "what still hangs keeps its aim"
@@ -139,18 +139,18 @@ func (h *hung) freedWords(k int) string {
 
 // downReads are what the hooks should read with set k hanging and with it on its
 // dolly, and the pins that are counted in.
-func (h *hung) downReads(k int, s span) []layouts.Read {
-	reads := named("hanging: ", h.cellReads(h.readings(k)))
+func (h *checked) downReads(k int, s Span) []layouts.Read {
+	reads := named("hanging: ", h.cellReads(h.Readings(k)))
 	switch {
 	case k > 0:
-		reads = append(reads, named("on the dolly: ", h.cellReads(h.readings(k-1)))...)
-	case h.start != nil:
-		reads = append(reads, named("on the dolly: ", h.cellReads(h.startReadings()))...)
+		reads = append(reads, named("on the dolly: ", h.cellReads(h.Readings(k-1)))...)
+	case h.Start != nil:
+		reads = append(reads, named("on the dolly: ", h.cellReads(h.StartReadings()))...)
 	default:
 		reads = append(reads, named("chain slack: ", h.slackReads())...)
 	}
 	hinges, links := 0, 0
-	for _, c := range h.Cabinets[s.from-1 : s.to] {
+	for _, c := range h.Cabinets[s.From-1 : s.To] {
 		hinges, links = hinges+c.HingePins, links+c.LinkPins
 	}
 	return append(reads, layouts.Read{Of: "link pins in", Is: say.Count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: say.Count(hinges, "pin"), May: "counted, locked"})
@@ -165,12 +165,12 @@ func named(word string, reads []layouts.Read) []layouts.Read {
 }
 
 // downNotes say what hangs on below and how the rest looks.
-func (h *hung) downNotes(k int) []string {
+func (h *checked) downNotes(k int) []string {
 	notes := []string{"Pins in: of this set's own joints, the one above its first cabinet included."}
 	if k == 0 {
 		return notes
 	}
-	s := h.joined(k - 1)
-	from, to := h.over(func(v *hung) float64 { return v.joined(k - 1).lastAim() })
-	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), say.Count(s.flown, "cabinet"), s.flown, h.unit().Between(from, to, say.Aim)))
+	s := h.Joined(k - 1)
+	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k - 1).LastAim() })
+	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), say.Count(s.Flown, "cabinet"), s.Flown, h.Unit().Between(from, to, say.Aim)))
 }

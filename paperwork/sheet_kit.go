@@ -60,28 +60,28 @@ func (j *Job) truckRows() (rows []layouts.TruckRow) {
 }
 
 // noDollyRow is a stack whose dollies are not known.
-func (h *hung) noDollyRow() layouts.TruckRow {
+func (h *checked) noDollyRow() layouts.TruckRow {
 	kg := 0.0
 	for k := range h.Sets {
-		set, _ := h.setMass(k)
+		set, _ := SetMass(h.Hung, k)
 		kg += set
 	}
-	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(span{1, len(h.Cabinets)}), Set: h.unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
+	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(Span{1, len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
 }
 
 // dollyRow is the dolly of set k, counted from 0.
-func (h *hung) dollyRow(k int) layouts.TruckRow {
-	kg, _ := h.setMass(k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + letter(k), Holds: h.holdsWords(span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
-		Set: h.unit().Load(kg), All: h.unit().Load(kg + h.Dolly.Mass), Height: h.unit().Length(h.onDolly(k) - h.Floor)}
+func (h *checked) dollyRow(k int) layouts.TruckRow {
+	kg, _ := SetMass(h.Hung, k)
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + Letter(k), Holds: h.holdsWords(Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
 // holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func (h *hung) holdsWords(s span) string {
+func (h *checked) holdsWords(s Span) string {
 	var parts []string
-	for n := s.from; n <= s.to; {
+	for n := s.From; n <= s.To; {
 		last := n
-		for last < s.to && h.Cabinets[last].Cabinet == h.Cabinets[n-1].Cabinet {
+		for last < s.To && h.Cabinets[last].Cabinet == h.Cabinets[n-1].Cabinet {
 			last++
 		}
 		parts = append(parts, fmt.Sprintf("%d %s", last-n+1, h.Cabinets[n-1].Name))

@@ -8,25 +8,25 @@ import (
 )
 
 // liftNotes say what the readings assume, and how the next joint comes together.
-func (h *hung) liftNotes(k int) (notes []string) {
-	s, u := h.joined(k), h.unit()
-	from, to := h.over(func(v *hung) float64 { return v.joined(k).tilt })
+func (h *checked) liftNotes(k int) (notes []string) {
+	s, u := h.Joined(k), h.Unit()
+	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
-		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.tilt), h.movedWords(s))
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), h.movedWords(s))
 	}
 	notes = append(notes, bar)
-	if k == len(h.lifts) {
+	if k == len(h.Lifts) {
 		return notes
 	}
-	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", h.setName(k+1), s.flown, h.offLevel(k), h.swingWords(k+1)))
+	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", h.setName(k+1), s.Flown, h.offLevel(k), h.swingWords(k+1)))
 }
 
 // offLevel says how far the lowest cabinet is off level after lift k, counted
 // from 0.
-func (h *hung) offLevel(k int) string {
-	from, to := h.over(func(v *hung) float64 { return v.joined(k).lastAim() })
-	words := h.unit().Between(from, to, say.Aim)
+func (h *checked) offLevel(k int) string {
+	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).LastAim() })
+	words := h.Unit().Between(from, to, say.Aim)
 	if words == say.Aim(0) {
 		return words
 	}
@@ -34,18 +34,18 @@ func (h *hung) offLevel(k int) string {
 }
 
 // movedWords say what a degree of tilt does to two readings.
-func (h *hung) movedWords(s *state) string {
-	kg := h.moved(s)
+func (h *checked) movedWords(s *State) string {
+	kg := h.Moved(s)
 	from, to := "front", "rear"
 	if kg < 0 {
 		from, to = to, from
 	}
-	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.unit().Reading(math.Abs(kg)), from, to)
+	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.Unit().Reading(math.Abs(kg)), from, to)
 }
 
 // swingWords say how the flown part turns when set k, counted from 0, hangs on it,
 // from hanging free before to hanging free after.
-func (h *hung) swingWords(k int) string {
+func (h *checked) swingWords(k int) string {
 	words := h.swingOf(k, 1)
 	if words == "" {
 		return "Joined and free it keeps that aim."
@@ -55,10 +55,10 @@ func (h *hung) swingWords(k int) string {
 
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
-func (h *hung) swingOf(k int, way float64) string {
-	from, to := h.over(func(v *hung) float64 { return way * v.swing(k) })
+func (h *checked) swingOf(k int, way float64) string {
+	from, to := h.Over(func(v *Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}
-	return h.unit().Between(from, to, say.Turned)
+	return h.Unit().Between(from, to, say.Turned)
 }

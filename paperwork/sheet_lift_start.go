@@ -9,22 +9,22 @@ import (
 
 // startCard is the first moment: two picks hang the bar alone and level; with one
 // it would hang on end, and is pinned to the first dolly before the hook pulls.
-func (h *hung) startCard() layouts.Card {
+func (h *checked) startCard() layouts.Card {
 	c := layouts.Card{Of: "first", Which: "the bar"}
-	if h.start == nil {
+	if h.Start == nil {
 		return h.pinnedStart(c)
 	}
-	off := h.job.Practice.AimTolerance
-	c.Reads = append(h.cellReads(h.startReadings()), layouts.Read{Of: "bar", Is: say.Aim(0), May: say.Aims(-off, off)})
-	c.View = h.viewOf(h.start)
-	c.Says = []string{"alone, level", h.unit().Load(h.start.centre.Mass)}
+	off := h.Job.Practice.AimTolerance
+	c.Reads = append(h.cellReads(h.StartReadings()), layouts.Read{Of: "bar", Is: say.Aim(0), May: say.Aims(-off, off)})
+	c.View = h.viewOf(h.Start)
+	c.Says = []string{"alone, level", h.Unit().Load(h.Start.Centre.Mass)}
 	c.Steps = append(h.tieSteps(), layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})
 	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
 	return c
 }
 
 // pinnedStart is the first moment of a bar that is not lifted alone.
-func (h *hung) pinnedStart(c layouts.Card) layouts.Card {
+func (h *checked) pinnedStart(c layouts.Card) layouts.Card {
 	c.Says, c.Joint = []string{"on " + h.setName(0)}, h.cardJoint(0)
 	c.Steps = append(h.tieSteps(), layouts.Do{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", h.setName(0), h.Cabinets[0].Hole.Label)},
 		layouts.Do{Says: h.hookOn()}, layouts.Do{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
@@ -38,34 +38,34 @@ func (h *hung) pinnedStart(c layouts.Card) layouts.Card {
 }
 
 // tieSteps say what is tied to the bar before its first reading, which counts it.
-func (h *hung) tieSteps() []layouts.Do {
+func (h *checked) tieSteps() []layouts.Do {
 	if tied := h.tiedTo(0, 0); tied != "" {
 		return []layouts.Do{{Says: "Tied to the bar first, and in all readings: " + tied + "."}}
 	}
 	return nil
 }
 
-// startReadings are of the bar alone.
-func (h *hung) startReadings() (all []reading) {
+// StartReadings are of the bar alone.
+func (h *Hung) StartReadings() (all []Reading) {
 	for i := range h.Picks {
-		all = append(all, h.readingOf(i, func(v *hung) *state { return v.start }))
+		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
 	}
 	return all
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.
-func (h *hung) slackReads() (reads []layouts.Read) {
-	u := h.unit()
+func (h *checked) slackReads() (reads []layouts.Read) {
+	u := h.Unit()
 	for i, p := range h.Picks {
 		kg := p.Below.Mass + h.ownOfHoist(i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.job.Practice.ReadingFloor)})
+		reads = append(reads, layouts.Read{Of: label("load cell", h.End(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.Job.Practice.ReadingFloor)})
 	}
 	return reads
 }
 
-func (h *hung) hookOn() string {
+func (h *checked) hookOn() string {
 	if len(h.Picks) == 1 {
-		return fmt.Sprintf("Hook on at pick hole %s; shackle closed and locked.", h.label(h.holes[0]).Text)
+		return fmt.Sprintf("Hook on at pick hole %s; shackle closed and locked.", h.Label(h.Holes[0]).Text)
 	}
-	return fmt.Sprintf("Hooks on: front at pick hole %s, rear at %s; shackles closed and locked.", h.label(h.holes[0]).Text, h.label(h.holes[1]).Text)
+	return fmt.Sprintf("Hooks on: front at pick hole %s, rear at %s; shackles closed and locked.", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
 }

@@ -7,8 +7,8 @@ import (
 )
 
 // liftWarnings are the cautions that come up at lift k, counted from 0.
-func (h *hung) liftWarnings(k int) (all []string) {
-	at := h.joined(k).lift
+func (h *checked) liftWarnings(k int) (all []string) {
+	at := h.Joined(k).Lift
 	var pushed []Finding
 	for _, f := range h.cautions {
 		switch {
@@ -24,7 +24,7 @@ func (h *hung) liftWarnings(k int) (all []string) {
 
 // pushedWarnings warn of links that are pushed: of a few each by itself, of many in
 // one sentence that names the most pushed one.
-func (h *hung) pushedWarnings(pushed []Finding) (all []string) {
+func (h *checked) pushedWarnings(pushed []Finding) (all []string) {
 	const few = 3
 	if len(pushed) > few {
 		return []string{h.manyPushed(pushed)}
@@ -35,7 +35,7 @@ func (h *hung) pushedWarnings(pushed []Finding) (all []string) {
 	return all
 }
 
-func (h *hung) manyPushed(pushed []Finding) string {
+func (h *checked) manyPushed(pushed []Finding) string {
 	most, at := pushed[0], map[int]bool{}
 	for _, f := range pushed {
 		if f.by > most.by {
@@ -49,10 +49,10 @@ func (h *hung) manyPushed(pushed []Finding) string {
 
 // turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
 // going up, and -1 coming down.
-func (h *hung) turnWarnings(k int, way float64) (all []string) {
+func (h *checked) turnWarnings(k int, way float64) (all []string) {
 	for _, from := range []float64{1, -1} {
 		if joints := h.turnsFrom(k, from*way); joints != "" {
-			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", pulled(from), pulled(-from), jointsWord(joints)))
+			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", Pulled(from), Pulled(-from), jointsWord(joints)))
 		}
 	}
 	return all
@@ -60,8 +60,8 @@ func (h *hung) turnWarnings(k int, way float64) (all []string) {
 
 // turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
 // a sign of their pull: '3, 5 to 7'.
-func (h *hung) turnsFrom(k int, from float64) string {
-	return runsOf(h.joined(k).flown, func(n int) bool { return h.turnsAt(n, turn{k, from}) })
+func (h *checked) turnsFrom(k int, from float64) string {
+	return runsOf(h.Joined(k).Flown, func(n int) bool { return h.turnsAt(n, Turn{k, from}) })
 }
 
 // runsOf lists those of the joints up to most that are so: '3, 5 to 7'.
@@ -75,7 +75,7 @@ func runsOf(most int, so func(n int) bool) string {
 		if last == n {
 			continue
 		}
-		runs = append(runs, jointRun(n, last-1))
+		runs = append(runs, jointRun2(n, last-1))
 		n = last
 	}
 	return strings.Join(runs, ", ")
@@ -89,8 +89,8 @@ func jointsWord(list string) string {
 	return "joint " + list
 }
 
-// jointRun writes a run of joints: '3', '3, 4', '3 to 5'.
-func jointRun(from, to int) string {
+// jointRun2 writes a run of joints: '3', '3, 4', '3 to 5'.
+func jointRun2(from, to int) string {
 	switch to - from {
 	case 0:
 		return fmt.Sprint(from)
@@ -101,15 +101,15 @@ func jointRun(from, to int) string {
 }
 
 // turnsAt reports whether joint n, counted from 1, turns over so.
-func (h *hung) turnsAt(n int, so turn) bool {
-	return slices.ContainsFunc(h.ways(), func(v *hung) bool {
-		t, ok := v.turning(n - 1)
+func (h *checked) turnsAt(n int, so Turn) bool {
+	return slices.ContainsFunc(h.Ways(), func(v *Hung) bool {
+		t, ok := v.Turning(n - 1)
 		return ok && t == so
 	})
 }
 
 // jointOf is the joint or the end that a finding names, in parentheses.
-func (h *hung) jointOf(f Finding) string {
+func (h *checked) jointOf(f Finding) string {
 	if part := f.Where.Part(); part != "" {
 		return " (" + part + ")"
 	}

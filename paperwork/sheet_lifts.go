@@ -11,12 +11,12 @@ import (
 
 // liftSheet is the stack from the bar to trim, lift by lift: what to do, what to
 // read, and how to get down.
-func (h *hung) liftSheet() layouts.Sequence {
+func (h *checked) liftSheet() layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.headOf("Going up, lift by lift"),
 		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords() + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + h.steerWords() + h.betweenWords()},
 		Stop:  h.stopWords(),
-		Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Cards: []layouts.Card{h.startCard()},
+		Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{h.startCard()},
 		Alone: h.aloneTable(),
 	}
 	for k := range h.Sets {
@@ -26,7 +26,7 @@ func (h *hung) liftSheet() layouts.Sequence {
 }
 
 // cellWords say what a load cell's reading counts.
-func (h *hung) cellWords() string {
+func (h *checked) cellWords() string {
 	switch h.LoadCell {
 	case job.AboveHoist:
 		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
@@ -36,19 +36,19 @@ func (h *hung) cellWords() string {
 	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
 }
 
-func (h *hung) heightWords() string {
+func (h *checked) heightWords() string {
 	if h.Floor == 0 {
-		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.job.HeightsFrom)
+		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
 	}
 	way := "above"
 	if h.Floor < 0 {
 		way = "below"
 	}
-	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.job.HeightsFrom, h.unit().Length(math.Abs(h.Floor)), way)
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
 }
 
 // headOf is the head of a stack's sheet, with what the sheet is of.
-func (h *hung) headOf(what string) layouts.Head {
+func (h *checked) headOf(what string) layouts.Head {
 	head := h.head()
 	head.Says = what + " · " + head.Says
 	return head
@@ -56,15 +56,15 @@ func (h *hung) headOf(what string) layouts.Head {
 
 // betweenWords say why figures lie between two, where a centre of gravity is not
 // known.
-func (h *hung) betweenWords() string {
-	if types := h.unknown(); len(types) > 0 {
+func (h *checked) betweenWords() string {
+	if types := h.Unknown(); len(types) > 0 {
 		return " " + h.unknownWords(types) + "."
 	}
 	return ""
 }
 
 // steerWords ask who steers a stack that hangs from one hook.
-func (h *hung) steerWords() string {
+func (h *checked) steerWords() string {
 	if len(h.Picks) == 2 {
 		return ""
 	}
@@ -73,8 +73,8 @@ func (h *hung) steerWords() string {
 
 // stopWords say what to do when a reading is not as it should be. Reasons: common
 // practice; no published tolerance of a load cell against a calculation was found.
-func (h *hung) stopWords() []string {
-	p, u := h.job.Practice, h.unit()
+func (h *checked) stopWords() []string {
+	p, u := h.Job.Practice, h.Unit()
 	may := fmt.Sprintf("masses %s more or less", say.Share(p.MassTolerance))
 	if len(h.Picks) == 2 {
 		may += fmt.Sprintf(", the bar %s° off its tilt", say.Trimmed(say.Degrees(p.AimTolerance)))
@@ -89,7 +89,7 @@ func (h *hung) stopWords() []string {
 
 // ownOfHoist is what a load cell reads besides the hook's load: above the hoist
 // its mass and all of its chain.
-func (h *hung) ownOfHoist(i int) float64 {
+func (h *checked) ownOfHoist(i int) float64 {
 	if h.LoadCell != job.AboveHoist {
 		return 0
 	}
@@ -98,21 +98,21 @@ func (h *hung) ownOfHoist(i int) float64 {
 }
 
 // cellReads are what the load cells should read.
-func (h *hung) cellReads(readings []reading) (reads []layouts.Read) {
-	u := h.unit()
+func (h *checked) cellReads(readings []Reading) (reads []layouts.Read) {
+	u := h.Unit()
 	for i, r := range readings {
 		own := h.ownOfHoist(i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.end(i)), Is: u.Between(r.from+own, r.to+own, u.Reading),
-			May: say.FromTo(u.Reading(math.Max(r.low, 0)+own), u.Reading(r.high+own))})
+		reads = append(reads, layouts.Read{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
+			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
 	return reads
 }
 
-// over returns the least and the most of a figure wherever unknown centres of
+// Over returns the least and the most of a figure wherever unknown centres of
 // gravity lie.
-func (h *hung) over(figure func(*hung) float64) (from, to float64) {
+func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
 	from, to = math.Inf(1), math.Inf(-1)
-	for _, v := range h.ways() {
+	for _, v := range h.Ways() {
 		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))
 	}
 	return from, to
@@ -120,19 +120,19 @@ func (h *hung) over(figure func(*hung) float64) (from, to float64) {
 
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
-func (h *hung) aimRead(k, n int) layouts.Read {
-	from, to := h.over(func(v *hung) float64 { return v.joined(k).poses[n-1].Aim })
-	off := h.job.Practice.AimTolerance
-	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
+func (h *checked) aimRead(k, n int) layouts.Read {
+	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	off := h.Job.Practice.AimTolerance
+	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
-func (h *hung) aimReads(k int) []layouts.Read {
-	s := h.joined(k)
+func (h *checked) aimReads(k int) []layouts.Read {
+	s := h.Joined(k)
 	reads := []layouts.Read{h.aimRead(k, 1)}
-	if s.flown == 1 {
+	if s.Flown == 1 {
 		return reads
 	}
-	return append(reads, h.aimRead(k, s.flown),
-		layouts.Read{Of: "difference", Is: say.Angle(s.lastAim() - s.poses[0].Aim), May: "by the pins alone"})
+	return append(reads, h.aimRead(k, s.Flown),
+		layouts.Read{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
 }

@@ -12,12 +12,12 @@ import (
 // pinsMost is how many cabinets one pin sheet holds.
 const pinsMost = 16
 
-// A span is a run of cabinets, both counted from 1.
-type span struct{ from, to int }
+// A Span is a run of cabinets, both counted from 1.
+type Span struct{ From, To int }
 
 // pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
 // two dollies where there is one to cut at.
-func (h *hung) pinSpans() (spans []span) {
+func (h *checked) pinSpans() (spans []Span) {
 	from, n := 1, len(h.Cabinets)
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
@@ -26,14 +26,14 @@ func (h *hung) pinSpans() (spans []span) {
 				to = end
 			}
 		}
-		spans = append(spans, span{from, to})
+		spans = append(spans, Span{from, to})
 		from = to + 1
 	}
-	return append(spans, span{from, n})
+	return append(spans, Span{from, n})
 }
 
 // pinSheets are the pin sheets of a stack.
-func (h *hung) pinSheets() (sheets []layouts.Pins) {
+func (h *checked) pinSheets() (sheets []layouts.Pins) {
 	spans := h.pinSpans()
 	for i, s := range spans {
 		p := layouts.Pins{
@@ -43,7 +43,7 @@ func (h *hung) pinSheets() (sheets []layouts.Pins) {
 		}
 		if len(spans) > 1 {
 			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
-			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.from, s.to)
+			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
 		}
 		if i == 0 {
 			strip := h.strip()
@@ -51,7 +51,7 @@ func (h *hung) pinSheets() (sheets []layouts.Pins) {
 			p.Figures, p.Notes = h.pinFigures(), h.pinNotes()
 		} else {
 			p.Target = ""
-			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.from-1)
+			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
 		}
 		sheets = append(sheets, p)
 	}
@@ -60,8 +60,8 @@ func (h *hung) pinSheets() (sheets []layouts.Pins) {
 
 // rows are the cabinets of a span with their joints. cuts marks where a dolly
 // ends.
-func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
-	for n := s.from; n <= s.to; n++ {
+func (h *checked) rows(s Span, cuts bool) (rows []layouts.PinRow) {
+	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
 		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: hole(c.Hole), Pins: c.LinkPins}
 		for i, other := range c.Joint {
@@ -71,7 +71,7 @@ func (h *hung) rows(s span, cuts bool) (rows []layouts.PinRow) {
 			}
 		}
 		if set := h.Sets.Of(n); cuts && n > 1 && set != h.Sets.Of(n-1) {
-			r.Cut = "dolly " + letter(set)
+			r.Cut = "dolly " + Letter(set)
 		}
 		rows = append(rows, r)
 	}
@@ -89,8 +89,8 @@ func hole(at job.Hole) layouts.Hole {
 }
 
 // twoPins reports whether any joint of a span has a link pin each side.
-func (h *hung) twoPins(s span) bool {
-	for n := s.from; n <= s.to; n++ {
+func (h *checked) twoPins(s Span) bool {
+	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 2 {
 			return true
 		}
@@ -99,8 +99,8 @@ func (h *hung) twoPins(s span) bool {
 }
 
 // onePin reports whether any joint of a span has one link pin in the middle.
-func (h *hung) onePin(s span) bool {
-	for n := s.from; n <= s.to; n++ {
+func (h *checked) onePin(s Span) bool {
+	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 1 {
 			return true
 		}
@@ -109,13 +109,13 @@ func (h *hung) onePin(s span) bool {
 }
 
 // pinCaption says what the figures and the boxes of a pin sheet are.
-func (h *hung) pinCaption(s span) string {
+func (h *checked) pinCaption(s Span) string {
 	return "A figure on a line is the hole of the joint it straddles: " + h.boxWords(s) +
 		" Seen: a second person walks the column and touches every pin."
 }
 
 // boxWords says which pins the boxes of a span are for.
-func (h *hung) boxWords(s span) string {
+func (h *checked) boxWords(s Span) string {
 	switch {
 	case !h.twoPins(s):
 		return "rear link pin, one in the middle: one box."
@@ -126,32 +126,32 @@ func (h *hung) boxWords(s span) string {
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.
-func (h *hung) pinFigures() []layouts.Line {
-	u, s := h.unit(), h.finished
-	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.centre.Mass), Says: h.massWords()}}
+func (h *checked) pinFigures() []layouts.Line {
+	u, s := h.Unit(), h.Finished
+	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: h.massWords()}}
 	for i, p := range h.Picks {
-		kg := h.hook(s, i)
+		kg := h.Hook(s, i)
 		lines = append(lines, layouts.Line{
-			Of: label("Hoist (motor)", h.end(i)), Figure: u.Load(kg),
-			Says: fmt.Sprintf("%s, %s of %s%s", h.plusTolerance(kg), say.Percent(h.useOf(i, kg)), h.hoistLimit(p.Hoist), h.moreOnHook(i)),
+			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
+			Says: fmt.Sprintf("%s, %s of %s%s", plusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), hoistLimit(h.Hung, p.Hoist), h.moreOnHook(i)),
 		})
 	}
-	for _, p := range h.points {
+	for _, p := range h.Points {
 		lines = append(lines, layouts.Line{
 			Of: "Point " + p.ID, Figure: u.Load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), h.factors(), moreAt(u, p.Most)),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), factorsOf(h.Hung), moreAt(u, p.Most)),
 		})
 	}
 	return append(lines, h.inclinometer()...)
 }
 
 // moreOnHook says at which lift a hoist holds more than finished, if at one.
-func (h *hung) moreOnHook(i int) string {
-	peak := h.peak(i)
-	if peak.at() == "" {
+func (h *checked) moreOnHook(i int) string {
+	peak := h.Peak(i)
+	if peak.Words() == "" {
 		return ""
 	}
-	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.at()), h.plusTolerance(h.hook(peak, i)))
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), plusTolerance(h.Hung, h.Hook(peak, i)))
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.
@@ -171,7 +171,7 @@ func label(word string, end End) string {
 }
 
 // massWords says what the mass below the hooks is of.
-func (h *hung) massWords() string {
+func (h *checked) massWords() string {
 	s := "bar and " + say.Count(len(h.Cabinets), "cabinet")
 	if n := len(h.Extras); n > 0 {
 		s += ", " + say.Count(n, "extra")
@@ -180,29 +180,29 @@ func (h *hung) massWords() string {
 }
 
 // inclinometer says what to read on the first and on the last cabinet.
-func (h *hung) inclinometer() []layouts.Line {
-	poses := h.finished.poses
-	tilt, most := h.over(func(v *hung) float64 { return v.finished.tilt })
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.unit().Between(tilt, most, say.Aim))}}
+func (h *checked) inclinometer() []layouts.Line {
+	poses := h.Finished.Poses
+	tilt, most := h.Over(func(v *Hung) float64 { return v.Finished.Tilt })
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, layouts.Line{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: h.aimOf(len(poses)),
-		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(h.bend())),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(Bend(h.Hung))),
 	})
 }
 
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
-func (h *hung) aimOf(n int) string {
-	from, to := h.over(func(v *hung) float64 { return v.finished.poses[n-1].Aim })
-	return h.unit().Between(from, to, say.Aim)
+func (h *checked) aimOf(n int) string {
+	from, to := h.Over(func(v *Hung) float64 { return v.Finished.Poses[n-1].Aim })
+	return h.Unit().Between(from, to, say.Aim)
 }
 
-// bend is how much further down the last cabinet looks than the first, in
+// Bend is how much further down the last cabinet looks than the first, in
 // radians: the sum of the splays between them.
-func (h *hung) bend() float64 {
+func Bend(h *Hung) float64 {
 	deg := 0.0
 	for _, c := range h.Cabinets[1:] {
 		deg += c.Hole.Splay
@@ -211,7 +211,7 @@ func (h *hung) bend() float64 {
 }
 
 // pinNotes are the sentences under the figures.
-func (h *hung) pinNotes() []string {
+func (h *checked) pinNotes() []string {
 	var notes []string
 	if len(h.Picks) == 1 {
 		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
@@ -222,8 +222,8 @@ func (h *hung) pinNotes() []string {
 	if over := h.aloneShort(); over != "" {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
-	if types := h.unknown(); len(types) > 0 {
+	if types := h.Unknown(); len(types) > 0 {
 		notes = append(notes, h.unknownWords(types)+".")
 	}
-	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.job.HeightsFrom))
+	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
 }

@@ -11,47 +11,47 @@ import (
 
 // elevation is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
-func (h *hung) elevation(labelled span) layouts.Elevation {
-	u, s := h.unit(), h.finished
-	e := h.sideOf(s, h.raise)
-	e.From, e.To = labelled.from, labelled.to
+func (h *checked) elevation(labelled Span) layouts.Elevation {
+	u, s := h.Unit(), h.Finished
+	e := h.sideOf(s, h.Raise)
+	e.From, e.To = labelled.From, labelled.To
 	e.Levels = []layouts.Level{
-		{Z: h.raise + s.highestPick(), Says: h.pickLevel()},
-		{Z: h.raise + s.lowest(), Says: []string{"lowest " + u.Length(h.raise+s.lowest())}, Under: true},
+		{Z: h.Raise + s.HighestPick(), Says: h.pickLevel()},
+		{Z: h.Raise + s.Lowest(), Says: []string{"lowest " + u.Length(h.Raise+s.Lowest())}, Under: true},
 	}
 	return e
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func (h *hung) sideOf(s *state, raise float64) layouts.Elevation {
+func (h *checked) sideOf(s *State, raise float64) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
-	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Centre: up(s.centre.At), From: 1, To: s.flown}
-	for k, c := range h.Cabinets[:s.flown] {
-		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.poses[k].Aim), Aim: s.poses[k].Aim}
-		for i, corner := range s.corners[k] {
+	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
+	for k, c := range h.Cabinets[:s.Flown] {
+		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.Poses[k].Aim), Aim: s.Poses[k].Aim}
+		for i, corner := range s.Corners[k] {
 			side.Corners[i] = up(corner)
 		}
 		e.Cabinets = append(e.Cabinets, side)
 	}
 	for _, o := range h.barOutline() {
-		e.Bar = append(e.Bar, up(o.Turned(s.tilt)))
+		e.Bar = append(e.Bar, up(o.Turned(s.Tilt)))
 	}
 	for _, p := range h.Bar.PickHoles {
-		e.Holes = append(e.Holes, up(offset(p.At).Turned(s.tilt)))
+		e.Holes = append(e.Holes, up(offset(p.At).Turned(s.Tilt)))
 	}
-	for _, p := range s.picks {
+	for _, p := range s.Picks {
 		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})
 	}
 	return e
 }
 
 // pickLevel says how high the picks are, the line next to the mark first.
-func (h *hung) pickLevel() []string {
-	u := h.unit()
+func (h *checked) pickLevel() []string {
+	u := h.Unit()
 	if len(h.Picks) == 1 {
-		return []string{"pick hole " + u.Length(h.pickHeight(0)), "low hook " + u.Length(h.lowHook(0))}
+		return []string{"pick hole " + u.Length(h.PickHeight(0)), "low hook " + u.Length(h.LowHook(0))}
 	}
-	return []string{"rear " + u.Length(h.pickHeight(1)), "pick front " + u.Length(h.pickHeight(0))}
+	return []string{"rear " + u.Length(h.PickHeight(1)), "pick front " + u.Length(h.PickHeight(0))}
 }
 
 // barEdge is how far the bar is drawn past its outermost holes, in metres. The
@@ -59,7 +59,7 @@ func (h *hung) pickLevel() []string {
 const barEdge = 0.03
 
 // barOutline is a bar around its pick holes and its hinge pin.
-func (h *hung) barOutline() []calc.Offset {
+func (h *checked) barOutline() []calc.Offset {
 	lo, hi := calc.Offset{}, calc.Offset{}
 	for _, p := range h.Bar.PickHoles {
 		lo = calc.Offset{Behind: math.Min(lo.Behind, p.At.Behind), Below: math.Min(lo.Below, p.At.Below)}
@@ -72,16 +72,16 @@ func (h *hung) barOutline() []calc.Offset {
 }
 
 // strip is the bar with its pick holes, from the side.
-func (h *hung) strip() layouts.Strip {
-	s := layouts.Strip{Ruler: layouts.Ruler{Imperial: h.job.Imperial}, Used: h.holes}
+func (h *checked) strip() layouts.Strip {
+	s := layouts.Strip{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Used: h.Holes}
 	for i, p := range h.Bar.PickHoles {
 		hole := layouts.StripHole{At: layouts.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}
-		if len(h.options) > 0 {
-			hole.Aim = say.Aim(h.options[i].aim)
+		if len(h.Options) > 0 {
+			hole.Aim = say.Aim(h.Options[i].Aim)
 		}
 		s.Holes = append(s.Holes, hole)
 	}
-	if len(h.options) > 0 {
+	if len(h.Options) > 0 {
 		s.Lead = "above each hole: the aim of cabinet 1 it gives"
 	}
 	return s

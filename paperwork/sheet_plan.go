@@ -15,7 +15,7 @@ func (j *Job) planSheet() layouts.Plan {
 	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.TapeRounding()}
 	for _, h := range j.stacks {
 		p.Stacks = append(p.Stacks, h.footprint())
-		for _, f := range h.points {
+		for _, f := range h.Points {
 			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
 				Across: u.Across(f.StageLeft), UpDown: u.UpDown(f.Downstage), Held: h.held()})
 		}
@@ -29,16 +29,16 @@ func (j *Job) planSheet() layouts.Plan {
 
 // footprint is a stack from above as it hangs: from its rearmost corner to its
 // foremost, as wide as its widest cabinet, at its pan.
-func (h *hung) footprint() layouts.PlanStack {
+func (h *checked) footprint() layouts.PlanStack {
 	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
-	for k, corners := range h.finished.corners {
+	for k, corners := range h.Finished.Corners {
 		for _, c := range corners {
 			rear, front = math.Min(rear, c.X), math.Max(front, c.X)
 		}
 		half = math.Max(half, h.Cabinets[k].Width/2)
 	}
 	at := func(x, beside float64) layouts.Place {
-		left, down := h.plan(x)
+		left, down := h.Plan(x)
 		left, down = calc.Plan(left, down, h.Pan+math.Pi/2, beside)
 		return layouts.Place{X: left, Z: down}
 	}
@@ -53,8 +53,8 @@ type chalk struct {
 }
 
 // chalks are the points of a stack, front first.
-func (h *hung) chalks() (marks []chalk) {
-	for _, p := range h.points {
+func (h *checked) chalks() (marks []chalk) {
+	for _, p := range h.Points {
 		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
 	}
 	return marks
@@ -69,7 +69,7 @@ func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}
 	stacks := slices.Clone(j.stacks)
-	slices.SortStableFunc(stacks, func(a, b *hung) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
+	slices.SortStableFunc(stacks, func(a, b *checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
 	for i, h := range stacks {
 		marks := h.chalks()
 		if len(marks) == 2 {

@@ -55,24 +55,24 @@ var pointNotes = []string{
 // datum is what the plan is measured from, in words.
 func (j *Job) datum() string { return say.Given(j.job.Datum) }
 
-func (h *hung) pointGroup() layouts.PointGroup {
+func (h *checked) pointGroup() layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.held(), Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
-	for i, p := range h.points {
+	for i, p := range h.Points {
 		g.Points = append(g.Points, h.venuePoint(i, p))
 	}
 	return g
 }
 
 // secondaryWords name what holds the stack if its hoists do not.
-func (h *hung) secondaryWords() string {
+func (h *checked) secondaryWords() string {
 	if h.Secondary == nil {
 		return "Secondary: not given; ask the venue whether it wants one."
 	}
-	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.unit().Load(h.finished.centre.Mass))
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
-func (h *hung) venuePoint(i int, p PointFigures) layouts.VenuePoint {
-	u := h.unit()
+func (h *checked) venuePoint(i int, p Point) layouts.VenuePoint {
+	u := h.Unit()
 	alone, sums := layouts.Load{Is: "one hoist"}, h.staticSums(i)
 	if len(h.Picks) == 2 {
 		alone, sums = inBoth(u, p.Alone), append(sums, h.aloneSum(i))
@@ -109,11 +109,11 @@ func atLift(u say.Units, m MostCarried) []layouts.Load {
 }
 
 // chainWords write how much chain a hoist needs of what it has.
-func (h *hung) chainWords(i int, p PointFigures) string {
+func (h *checked) chainWords(i int, p Point) string {
 	if p.ChainNeeded == nil {
 		return "chain needed " + say.NotGiven
 	}
-	u := h.unit()
+	u := h.Unit()
 	return fmt.Sprintf("chain needed %s of %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength))
 }
 
@@ -124,31 +124,31 @@ func inBoth(u say.Units, kg float64) layouts.Load {
 
 // staticSums write what a point's static load includes, finished and at the lift
 // that loads it more, and what its hoist holds.
-func (h *hung) staticSums(i int) []string {
-	sums := []string{h.staticSum(h.finished, i, "Static")}
-	if peak := h.peak(i); peak.at() != "" {
-		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.at()))
+func (h *checked) staticSums(i int) []string {
+	sums := []string{h.staticSum(h.Finished, i, "Static")}
+	if peak := h.Peak(i); peak.Words() != "" {
+		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.Words()))
 	}
 	return append(sums, h.hoistSum(i))
 }
 
 // staticSum writes what a point's static load includes in a state.
-func (h *hung) staticSum(s *state, i int, of string) string {
-	u, p := h.unit(), h.Picks[i]
+func (h *checked) staticSum(s *State, i int, of string) string {
+	u, p := h.Unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
-		u.Part(s.loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
-		u.Part(p.Above.Mass), u.Part(h.static(s, i)), u.MassUnit())
+		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.Part(p.Above.Mass), u.Part(h.Static(s, i)), u.MassUnit())
 }
 
 // hoistSum writes a hoist, the most that it holds and how much of it that is.
-func (h *hung) hoistSum(i int) string {
-	m, peak := h.Picks[i].Hoist, h.peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.at()), h.plusTolerance(h.hook(peak, i)), h.hoistLimit(m), say.Percent(h.hoistUse(peak, i)))
+func (h *checked) hoistSum(i int) string {
+	m, peak := h.Picks[i].Hoist, h.Peak(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), plusTolerance(h.Hung, h.Hook(peak, i)), hoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
 }
 
 // steelWords write how high the steel is, over each pick where that differs.
-func (h *hung) steelWords() string {
-	at := func(i int) string { return h.unit().Known(h.Picks[i].Steel) }
+func (h *checked) steelWords() string {
+	at := func(i int) string { return h.Unit().Known(h.Picks[i].Steel) }
 	if len(h.Picks) == 1 || at(0) == at(1) {
 		return at(0)
 	}
@@ -156,17 +156,17 @@ func (h *hung) steelWords() string {
 }
 
 // aloneSum writes what a hoist would hold with the other one slack.
-func (h *hung) aloneSum(i int) string {
-	kg := h.aloneOnHook(i)
-	used := say.Percent(h.useOf(i, kg)) + " used"
-	if h.overloads(i, kg) {
-		used = say.Percent(h.useOf(i, kg)) + ": MORE THAN IT MAY HOLD"
+func (h *checked) aloneSum(i int) string {
+	kg := h.AloneOnHook(i)
+	used := say.Percent(h.UseOf(i, kg)) + " used"
+	if h.Overloads(i, kg) {
+		used = say.Percent(h.UseOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", h.plusTolerance(kg), h.hoistLimit(h.Picks[i].Hoist), used, say.After("; ", moreThan(h.aloneOver(i, gearAlone...))))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", plusTolerance(h.Hung, kg), hoistLimit(h.Hung, h.Picks[i].Hoist), used, say.After("; ", moreThan(h.aloneOver(i, gearAlone...))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
-func (h *hung) classWords() string {
+func (h *checked) classWords() string {
 	var all []string
 	for _, p := range h.Picks {
 		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, say.Given(p.Hoist.Class))

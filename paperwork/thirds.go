@@ -9,23 +9,23 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// A third is a place in the middle third of a cabinet's outline, where a centre
+// A Third is a place in the middle third of a cabinet's outline, where a centre
 // of gravity that the job does not know is taken: from its middle to its rear
 // and to its bottom, in halves of a third; 0 is the middle.
 //
 // That a centre of gravity lies in the middle third is a limit of hangpack's
 // own: common practice is to weigh the cabinet or to ask its maker.
-type third struct {
+type Third struct {
 	rear, bottom float64
-	name         string
+	Name         string
 }
 
 // thirds are the corners of the middle third.
-var thirds = []third{{-1, -1, "front and high"}, {-1, 1, "front and low"}, {1, -1, "rear and high"}, {1, 1, "rear and low"}}
+var thirds = []Third{{-1, -1, "front and high"}, {-1, 1, "front and low"}, {1, -1, "rear and high"}, {1, 1, "rear and low"}}
 
 // centre returns the centre of gravity of a cabinet, with this place where it is
 // not known.
-func (t third) centre(c *job.Cabinet) calc.Offset {
+func (t Third) centre(c *job.Cabinet) calc.Offset {
 	at := offset(c.CentreOfGravity)
 	if c.CentreUnknown {
 		at.Behind += t.rear * c.Depth / 6
@@ -34,9 +34,9 @@ func (t third) centre(c *job.Cabinet) calc.Offset {
 	return at
 }
 
-// unknown returns the types of the stack whose centre of gravity is not known.
-func (h *hung) unknown() (types []*job.Cabinet) {
-	for _, t := range h.types() {
+// Unknown returns the types of the stack whose centre of gravity is not known.
+func (h *Hung) Unknown() (types []*job.Cabinet) {
+	for _, t := range h.Types() {
 		if t.CentreUnknown {
 			types = append(types, t)
 		}
@@ -46,31 +46,32 @@ func (h *hung) unknown() (types []*job.Cabinet) {
 
 // workCorners works the stack out anew with all unknown centres of gravity in
 // each corner of their middle third at once.
-func (h *hung) workCorners() error {
-	if len(h.unknown()) == 0 {
+func (h *Hung) workCorners() error {
+	if len(h.Unknown()) == 0 {
 		return nil
 	}
 	for _, t := range thirds {
-		v := &hung{Stack: h.Stack, job: h.job, body: body(h.Stack, t), holes: h.holes, third: t}
-		v.centre = v.body.CentreInBar()
+		v := &Hung{Stack: h.Stack, Job: h.Job, Body: body(h.Stack, t), Holes: h.Holes, Third: t}
+		v.Centre = v.Body.CentreInBar()
 		if err := v.work(); err != nil {
 			return err
 		}
-		h.corners = append(h.corners, v)
+		h.Corners = append(h.Corners, v)
 	}
 	return nil
 }
 
-// ways are the stack and the same stack with its unknown centres of gravity
+// Ways are the stack and the same stack with its unknown centres of gravity
 // elsewhere.
-func (h *hung) ways() []*hung { return append([]*hung{h}, h.corners...) }
+func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
 // takeWorst checks the corners as well, and keeps the worst of each finding, use
 // and measure.
-func (h *hung) takeWorst() {
-	for _, v := range h.corners {
+func (h *checked) takeWorst() {
+	for _, corner := range h.Corners {
+		v := &checked{Hung: corner}
 		v.check()
-		said := v.third.ifSo()
+		said := ifSo(corner.Third)
 		h.holds = worse(h.holds, v.holds, said)
 		h.cautions = worse(h.cautions, v.cautions, said)
 		h.takeUses(v.uses, said)
@@ -78,13 +79,13 @@ func (h *hung) takeWorst() {
 	}
 }
 
-// words say where unknown centres of gravity are taken.
-func (t third) words() string {
-	return say.After("centre of gravity ", t.name)
+// Words say where unknown centres of gravity are taken.
+func (t Third) Words() string {
+	return say.After("centre of gravity ", t.Name)
 }
 
 // ifSo says where unknown centres of gravity have to lie for what is said.
-func (t third) ifSo() string { return "if the centre of gravity that is not known lies " + t.name }
+func ifSo(t Third) string { return "if the centre of gravity that is not known lies " + t.Name }
 
 // worse adds to findings those that come up only elsewhere, and puts in the place
 // of one a worse one of its kind.
@@ -95,14 +96,14 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 		switch {
 		case i < 0:
 			found = append(found, f)
-		case f.by > found[i].by+within:
+		case f.by > found[i].by+Within:
 			found[i] = f
 		}
 	}
 	return found
 }
 
-func (h *hung) takeUses(uses []use, said string) {
+func (h *checked) takeUses(uses []use, said string) {
 	for _, u := range uses {
 		if h.more(u.part, u.of) {
 			h.keepUse(use{u.part, u.of, u.says.so(said)})
@@ -110,7 +111,7 @@ func (h *hung) takeUses(uses []use, said string) {
 	}
 }
 
-func (h *hung) takeMeasures(measures []measure, said string) {
+func (h *checked) takeMeasures(measures []measure, said string) {
 	for _, m := range measures {
 		if h.closer(m.of, m.spare) {
 			h.keepMeasure(measure{m.of, m.spare, m.says.so(said)})
@@ -119,7 +120,7 @@ func (h *hung) takeMeasures(measures []measure, said string) {
 }
 
 // unknownWords say of which types the centre of gravity is not known.
-func (h *hung) unknownWords(types []*job.Cabinet) string {
+func (h *checked) unknownWords(types []*job.Cabinet) string {
 	var keys []string
 	for _, t := range types {
 		keys = append(keys, t.Key)

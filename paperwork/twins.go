@@ -28,14 +28,14 @@ func (j *Job) compareTwins() {
 	}
 }
 
-func (h *hung) cautionTwin(other *hung) {
+func (h *checked) cautionTwin(other *checked) {
 	for _, d := range h.differences(other) {
 		h.caution("twin_differs", Where{Joint: d.joint}, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
 	}
 }
 
 // differences are those of two stacks: joint by joint, then of all else.
-func (h *hung) differences(other *hung) (all []difference) {
+func (h *checked) differences(other *checked) (all []difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
 		if a.Key != b.Key {
@@ -49,7 +49,7 @@ func (h *hung) differences(other *hung) (all []difference) {
 }
 
 // partDifferences are those of all but the joints.
-func (h *hung) partDifferences(other *hung) (all []difference) {
+func (h *checked) partDifferences(other *checked) (all []difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
 			all = append(all, difference{0, p.what, this, that})
@@ -69,15 +69,15 @@ func holeWords(at job.Hole) string {
 // differ where it does.
 var twinParts = []struct {
 	what string
-	of   func(*hung) string
+	of   func(*checked) string
 }{
-	{"number of cabinets", func(h *hung) string { return fmt.Sprint(len(h.Cabinets)) }},
-	{"bar", func(h *hung) string { return h.Bar.Key }},
-	{"pick holes", func(h *hung) string { return h.holeWords() }},
-	{"aim wanted", func(h *hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *hung) string { return h.trimWords() + " at " + h.unit().Exactly(h.Trim.Height) }},
+	{"number of cabinets", func(h *checked) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{"bar", func(h *checked) string { return h.Bar.Key }},
+	{"pick holes", func(h *checked) string { return h.holeWords() }},
+	{"aim wanted", func(h *checked) string { return exactAim(h.Aim) }},
+	{"trim", func(h *checked) string { return h.trimWords() + " at " + h.Unit().Exactly(h.Trim.Height) }},
 	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
-	{"load cell", func(h *hung) string { return say.Given(string(h.LoadCell)) }},
+	{"load cell", func(h *checked) string { return say.Given(string(h.LoadCell)) }},
 	{"steel", eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
@@ -86,17 +86,17 @@ var twinParts = []struct {
 	})},
 	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
 	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
-	{"dolly", func(h *hung) string {
+	{"dolly", func(h *checked) string {
 		if h.Dolly == nil {
 			return say.NotGiven
 		}
 		return h.Dolly.Key
 	}},
-	{"sets", func(h *hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
-	{"pins set", func(h *hung) string { return say.Given(string(h.PinsSet)) }},
-	{"floor", func(h *hung) string { return h.unit().Exactly(h.Floor) }},
-	{"extras", func(h *hung) string { return h.extraWords() }},
-	{"secondary", func(h *hung) string {
+	{"sets", func(h *checked) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
+	{"pins set", func(h *checked) string { return say.Given(string(h.PinsSet)) }},
+	{"floor", func(h *checked) string { return h.Unit().Exactly(h.Floor) }},
+	{"extras", func(h *checked) string { return h.extraWords() }},
+	{"secondary", func(h *checked) string {
 		if h.Secondary == nil {
 			return say.NotGiven
 		}
@@ -105,9 +105,9 @@ var twinParts = []struct {
 }
 
 // eachPick writes something of every pick, once where both have it alike.
-func eachPick(of func(say.Units, job.Pick) string) func(*hung) string {
-	return func(h *hung) string {
-		front, rear := of(h.unit(), h.Picks[0]), of(h.unit(), h.Picks[len(h.Picks)-1])
+func eachPick(of func(say.Units, job.Pick) string) func(*checked) string {
+	return func(h *checked) string {
+		front, rear := of(h.Unit(), h.Picks[0]), of(h.Unit(), h.Picks[len(h.Picks)-1])
 		if front == rear {
 			return front
 		}
@@ -128,8 +128,8 @@ func riggingWords(u say.Units, r job.Rigging) string {
 }
 
 // extraWords write what else hangs with a stack and where.
-func (h *hung) extraWords() string {
-	u, all := h.unit(), []string(nil)
+func (h *checked) extraWords() string {
+	u, all := h.Unit(), []string(nil)
 	for _, e := range h.Extras {
 		at := "the bar"
 		if e.Cabinet > 0 {
@@ -145,7 +145,7 @@ func (h *hung) extraWords() string {
 
 // twinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
 // "" where in nothing.
-func (h *hung) twinWords() string {
+func (h *checked) twinWords() string {
 	if h.twin == nil {
 		return ""
 	}
