@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -17,7 +18,7 @@ import (
 // Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
 // favourable sharing. The same of all that the hoist holds by: hangpack's own.
 type aloneCheck struct {
-	of          *Hung // the stack, or a way that its unknown centres of gravity may lie
+	of          *rig.Hung // the stack, or a way that its unknown centres of gravity may lie
 	rule, part  string
 	pick        int
 	joint       int // of pins, counted from 0; else -1
@@ -27,10 +28,10 @@ type aloneCheck struct {
 	rating      float64 // of gear
 }
 
-func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+Alike }
+func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+rig.Alike }
 
 // where says which joint and which end.
-func (c aloneCheck) where() Where { return Where{Joint: c.joint + 1, End: c.of.End(c.pick)} }
+func (c aloneCheck) where() rig.Where { return rig.Where{Joint: c.joint + 1, End: c.of.End(c.pick)} }
 
 // worked writes the sum of the load.
 func (c aloneCheck) worked() string {
@@ -62,7 +63,7 @@ func (c aloneCheck) most() string {
 
 // aloneChecks are the parts that hold the stack from pick i alone, the most used
 // of each kind, wherever unknown centres of gravity lie.
-func aloneChecks(h *Hung, i int) (checks []aloneCheck) {
+func aloneChecks(h *rig.Hung, i int) (checks []aloneCheck) {
 	for _, v := range h.Ways() {
 		for _, c := range aloneParts(v, i) {
 			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
@@ -81,16 +82,16 @@ func aloneChecks(h *Hung, i int) (checks []aloneCheck) {
 func (c *aloneCheck) worse(old *aloneCheck) bool {
 	switch {
 	case c.limit > 0 && old.limit > 0:
-		return c.load/c.limit > old.load/old.limit+Within
+		return c.load/c.limit > old.load/old.limit+rig.Within
 	case c.limit == 0 && old.limit == 0:
-		return c.load > old.load+Alike
+		return c.load > old.load+rig.Alike
 	}
 	return c.limit > 0
 }
 
 // aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
 // most.
-func aloneParts(h *Hung, i int) []aloneCheck {
+func aloneParts(h *rig.Hung, i int) []aloneCheck {
 	s := h.Swung[i]
 	all := h.Job.Practice.OnHook(s.Centre.Mass)
 	hinge, link := alonePins(h, "hinge pin", i, 0), alonePins(h, "link pin", i, 0)
@@ -112,7 +113,7 @@ func aloneParts(h *Hung, i int) []aloneCheck {
 
 // alonePins holds the pins of a kind that share the force of joint k, counted from 0,
 // against the rating of one.
-func alonePins(h *Hung, part string, i, k int) aloneCheck {
+func alonePins(h *rig.Hung, part string, i, k int) aloneCheck {
 	j, cabinet, rated := &h.Swung[i].Joints[k], &h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
@@ -128,17 +129,17 @@ func alonePins(h *Hung, part string, i, k int) aloneCheck {
 
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
-func aloneGear(h *Hung, part string, i int, load, rating float64) aloneCheck {
+func aloneGear(h *rig.Hung, part string, i int, load, rating float64) aloneCheck {
 	return aloneCheck{of: h, rule: "one_hoist_gear", part: part, pick: i, joint: -1, load: load, limit: rating * h.Job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
-func alonePin(h *Hung, force float64, pins int) float64 {
+func alonePin(h *rig.Hung, force float64, pins int) float64 {
 	return calc.PinForce(force, pins, h.Job.Practice.SideShare) * (1 + h.Job.Practice.MassTolerance)
 }
 
 // alonePinSum writes it: '9.0 kN x 60 % x 1.05 = 5.7 kN'.
-func alonePinSum(h *Hung, force float64, pins int) string {
+func alonePinSum(h *rig.Hung, force float64, pins int) string {
 	of := h.Unit().Force(force)
 	if pins > 1 {
 		of += " x " + say.Share(h.Job.Practice.SideShare)
@@ -166,13 +167,13 @@ func (h *checked) cautionOneHoist() {
 
 // cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func (h *checked) cautionSwung(i int, found func(rule string, at Where, format string, args ...any) *Finding) {
-	if lever := h.Swung[i].Lever; lever <= Within {
-		f := found("one_hoist_gear", Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
+func (h *checked) cautionSwung(i int, found func(rule string, at rig.Where, format string, args ...any) *Finding) {
+	if lever := h.Swung[i].Lever; lever <= rig.Within {
+		f := found("one_hoist_gear", rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
 		f.of, f.by = "balance", -lever
 	}
-	if k, force := pushedAlone([]*Hung{h.Hung}, i, false); k >= 0 {
-		f := found("one_hoist_gear", Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
+	if k, force := pushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
+		f := found("one_hoist_gear", rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
 		f.of, f.by = "push", -force
 	}
 }
@@ -189,8 +190,8 @@ func (h *checked) aloneWords(c aloneCheck, i int, so string) string {
 // pushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
 // alone, and that force in newtons: among the links that may be pushed or those that
 // may not, in any of some ways that a stack may hang. It is -1 where there is none.
-func pushedAlone(ways []*Hung, i int, may bool) (at int, force float64) {
-	at, force = -1, -Alike
+func pushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
+	at, force = -1, -rig.Alike
 	for _, h := range ways {
 		for k, j := range h.Swung[i].Joints {
 			if j.Link < force && h.MayPush(k) == may {

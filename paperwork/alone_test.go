@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -42,7 +43,7 @@ func TestForbiddenPushFirst(t *testing.T) {
 	h := openFile(t, "../testdata/jobs/two-pushed-links.yaml").stacks[0]
 	joints := h.Swung[0].Joints
 	require.Less(t, joints[0].Link, joints[2].Link)
-	require.Less(t, joints[2].Link, -Alike)
+	require.Less(t, joints[2].Link, -rig.Alike)
 	assert.True(t, h.MayPush(0) && !h.MayPush(2))
 	assert.Equal(t, "joint 3: "+h.Unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
 }
@@ -66,7 +67,7 @@ func TestTwoFindingsAtOnePlace(t *testing.T) {
 func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
 	h := open(t, yaml).stacks[1]
-	least, most := h.Over(func(v *Hung) float64 { return -v.Swung[0].Tilt })
+	least, most := h.Over(func(v *rig.Hung) float64 { return -v.Swung[0].Tilt })
 	require.Greater(t, say.Degrees(most-least), 1.0)
 	for limit, past := range map[float64]bool{say.Degrees(least) - 0.5: true, say.Degrees(most) - 0.1: true, say.Degrees(most) + 0.1: false} {
 		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)

@@ -9,6 +9,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 )
 
 // arena reads the example of 58 pages.
@@ -47,7 +48,7 @@ func BenchmarkThousandStacks(b *testing.B) {
 	for b.Loop() {
 		stacks := make([]*checked, len(j.Stacks))
 		for i := range j.Stacks {
-			h, err := Hang(&j, &j.Stacks[i])
+			h, err := rig.Hang(&j, &j.Stacks[i])
 			if err != nil {
 				b.Fatal(err)
 			}

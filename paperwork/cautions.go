@@ -7,6 +7,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -27,24 +28,19 @@ func (h *checked) cautionAll() {
 
 func (h *checked) cautionAim() {
 	got := h.Finished.Poses[0].Aim
-	if off := math.Abs(got - h.Aim); off > h.Job.Practice.AimTolerance+Within {
-		h.caution("aim_missed", Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
+	if off := math.Abs(got - h.Aim); off > h.Job.Practice.AimTolerance+rig.Within {
+		h.caution("aim_missed", rig.Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
 			say.Aim(got), say.Aim(h.Aim), say.Angle(off), say.Trimmed(say.Degrees(h.Job.Practice.AimTolerance))).by = off
 	}
-}
-
-// States are the finished stack and its lifts.
-func (h *Hung) States() []*State {
-	return append([]*State{h.Finished}, h.Lifts...)
 }
 
 func (h *checked) cautionLinks() {
 	states := h.States()
 	for k := range h.Cabinets {
-		worst, at := -Alike, Where{}
+		worst, at := -rig.Alike, rig.Where{}
 		for _, s := range states {
 			if k < len(s.Joints) && s.Joints[k].Link < worst && h.MayPush(k) {
-				worst, at = s.Joints[k].Link, Where{Lift: s.Lift, Joint: k + 1}
+				worst, at = s.Joints[k].Link, rig.Where{Lift: s.Lift, Joint: k + 1}
 			}
 		}
 		if at.Joint > 0 {
@@ -55,60 +51,35 @@ func (h *checked) cautionLinks() {
 
 func (h *checked) cautionLightPick() {
 	for i := range h.Picks {
-		least, worst := h.Job.Practice.LeastShare-Within, (*State)(nil)
+		least, worst := h.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
 		for _, s := range h.Lifts {
-			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -Alike {
+			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
 				least, worst = share, s
 			}
 		}
 		if worst != nil && len(h.Picks) > 1 {
-			h.caution("light_pick", Where{Lift: worst.Lift, End: h.End(i)}, "%s", h.lightPick(worst, i)).by = -least
+			h.caution("light_pick", rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", h.lightPick(worst, i)).by = -least
 		}
 	}
 }
 
 func (h *checked) cautionLiftTilt() {
-	most, worst := h.Job.Practice.LiftTilt+Within, (*State)(nil)
+	most, worst := h.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)
 	for _, s := range h.Lifts {
 		if math.Abs(s.Tilt) > most {
 			most, worst = math.Abs(s.Tilt), s
 		}
 	}
 	if worst != nil {
-		h.caution("lift_tilt", Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+		h.caution("lift_tilt", rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
 			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(h.Job.Practice.LiftTilt))).by = most
 	}
-}
-
-// A Turn is a hinge whose pull changes sign at a lift, counted from 0: from is
-// its sign before.
-type Turn struct {
-	Lift int
-	From float64
-}
-
-// Turning looks, lift by lift, whether the pull of the hinge of joint k, counted
-// from 0, changes its sign, and where it does so first.
-func (h *Hung) Turning(k int) (Turn, bool) {
-	sign := 0.0
-	for n := range h.Sets {
-		s := h.Joined(n)
-		if k >= len(s.Joints) || math.Abs(s.Joints[k].HingePull) < Alike {
-			continue
-		}
-		now := math.Copysign(1, s.Joints[k].HingePull)
-		if sign*now < 0 {
-			return Turn{n, sign}, true
-		}
-		sign = now
-	}
-	return Turn{}, false
 }
 
 func (h *checked) cautionHinges() {
 	for k := range h.Cabinets {
 		if t, ok := h.Turning(k); ok {
-			h.caution("hinge_turns", Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+			h.caution("hinge_turns", rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
 				Pulled(t.From), Pulled(-t.From), h.liftName(h.Joined(t.Lift)))
 		}
 	}
@@ -122,7 +93,7 @@ func Pulled(sign float64) string {
 }
 
 // liftName names the set whose lift gives a state.
-func (h *checked) liftName(s *State) string { return "dolly " + Letter(h.Sets.Of(s.Flown)) }
+func (h *checked) liftName(s *rig.State) string { return "dolly " + Letter(h.Sets.Of(s.Flown)) }
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.
@@ -133,8 +104,8 @@ func (h *checked) cautionBacks() {
 		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
-		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+Within {
-			h.caution("backs_meet", Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
+		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+rig.Within {
+			h.caution("backs_meet", rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
 	}
@@ -147,8 +118,8 @@ const armsDiffer = 0.005
 func (h *checked) cautionArms() {
 	above, name := h.LinkArm, h.Bar.Key
 	for k, c := range h.Cabinets {
-		if math.Abs(above-c.LinkArm) > armsDiffer+Within {
-			h.caution("mixed_arms", Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
+		if math.Abs(above-c.LinkArm) > armsDiffer+rig.Within {
+			h.caution("mixed_arms", rig.Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
 				h.Unit().Fine(above), name, h.Unit().Fine(c.LinkArm), c.Key)
 		}
 		above, name = c.LinkArm, c.Key
@@ -157,7 +128,7 @@ func (h *checked) cautionArms() {
 
 func (h *checked) cautionTurning() {
 	if len(h.Picks) == 1 {
-		h.caution("one_pick_turns", Where{}, "nothing in this paper keeps it from turning")
+		h.caution("one_pick_turns", rig.Where{}, "nothing in this paper keeps it from turning")
 	}
 }
 
@@ -167,7 +138,7 @@ func (h *checked) cautionUnchecked() {
 	b := h.Bar
 	unchecked := func(given bool, gear, what string) {
 		if !given {
-			h.caution("not_checked", Where{Gear: gear}, "NOT CHECKED: %s not given", what)
+			h.caution("not_checked", rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
 		}
 	}
 	unchecked(b.Rating > 0, b.Key, "rating of the bar")

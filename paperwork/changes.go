@@ -1,5 +1,7 @@
 package paperwork
 
+import "hangpack/paperwork/rig"
+
 // Changes are what moved from one revision of a job to the next, as data. Splays
 // are in degrees, loads in kg, design loads where nothing else is said. A stack that
 // is held in either has none of its holes in it.
@@ -43,9 +45,9 @@ type CabinetChange struct {
 
 // A PickChange is a stack that hangs from other pick holes, front first.
 type PickChange struct {
-	Stack string  `json:"stack"`
-	From  []Label `json:"from"`
-	To    []Label `json:"to"`
+	Stack string      `json:"stack"`
+	From  []rig.Label `json:"from"`
+	To    []rig.Label `json:"to"`
 }
 
 // A PointChange is a point of the roof that both revisions have and whose load or

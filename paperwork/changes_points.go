@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -12,7 +13,7 @@ type pointAt struct {
 	id                 string
 	left, down, height float64
 	most               float64 // design load, kg
-	Carried
+	rig.Carried
 }
 
 // pointsAt are all points of a job, of held stacks too.

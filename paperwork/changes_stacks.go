@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -27,7 +28,7 @@ func (c *Changes) compareStacks(was, h *checked) {
 	}
 }
 
-func (h *checked) pickLabels() (labels []Label) {
+func (h *checked) pickLabels() (labels []rig.Label) {
 	for _, hole := range h.Holes {
 		labels = append(labels, h.Label(hole))
 	}

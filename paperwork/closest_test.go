@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"hangpack/calc"
+	"hangpack/paperwork/rig"
 )
 
 // What the calculation sheet shows of each kind of check is the finished stack
@@ -68,7 +69,7 @@ func most(of map[string]float64) (m float64) {
 	return m
 }
 
-func (c closestOf) loads(h *Hung, s *State) {
+func (c closestOf) loads(h *rig.Hung, s *rig.State) {
 	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor * calc.G
 	for i, kg := range s.Loads {
@@ -82,7 +83,7 @@ func (c closestOf) loads(h *Hung, s *State) {
 	}
 }
 
-func (c closestOf) pins(h *Hung, s *State) {
+func (c closestOf) pins(h *rig.Hung, s *rig.State) {
 	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor
 	for k, j := range s.Joints {
@@ -96,7 +97,7 @@ func (c closestOf) pins(h *Hung, s *State) {
 	}
 }
 
-func (c closestOf) measures(h *Hung, s *State) {
+func (c closestOf) measures(h *rig.Hung, s *rig.State) {
 	c.spare("centre of gravity", s.Lever)
 	if limit := h.Bar.TiltLimit; limit != nil {
 		c.spare("bar tilt", limit.Down-s.Tilt)
@@ -111,7 +112,7 @@ func (c closestOf) measures(h *Hung, s *State) {
 
 // dollies: how many more a dolly would take than its largest set; and how many
 // more cabinets of a type the bar would.
-func (c closestOf) dollies(h *Hung) {
+func (c closestOf) dollies(h *rig.Hung) {
 	for _, n := range h.Sets {
 		if h.Dolly != nil {
 			c.spare("dolly", float64(h.Dolly.Takes-n))
@@ -129,7 +130,7 @@ func (c closestOf) dollies(h *Hung) {
 }
 
 // heights: headroom at trim, for every hoist below steel.
-func (c closestOf) heights(h *Hung) {
+func (c closestOf) heights(h *rig.Hung) {
 	p := h.Job.Practice
 	c.spare("lowest corner", h.Raise+h.Finished.Lowest()-h.Floor)
 	for i, pick := range h.Picks {
@@ -137,7 +138,7 @@ func (c closestOf) heights(h *Hung) {
 			continue
 		}
 		high := *pick.Steel - pick.Above.Length
-		for k, s := range append([]*State{h.Finished}, h.Lifts...) {
+		for k, s := range append([]*rig.State{h.Finished}, h.Lifts...) {
 			at := h.Raise + s.Picks[i].Z
 			if k > 0 && h.Dolly == nil {
 				continue

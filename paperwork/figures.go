@@ -4,10 +4,9 @@
 package paperwork
 
 import (
-	"encoding/json"
-
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -18,7 +17,7 @@ type Figures struct {
 	Job    JobFigures     `json:"job"`
 	Stacks []StackFigures `json:"stacks"`
 	Others []OtherFigures `json:"other_points"`
-	Total  Carried        `json:"total"`
+	Total  rig.Carried    `json:"total"`
 }
 
 // JobFigures says which job it is.
@@ -28,12 +27,6 @@ type JobFigures struct {
 	Date        string `json:"date"`
 	Revision    string `json:"revision"`
 	Fingerprint string `json:"fingerprint"`
-}
-
-// Carried is what points carry, in kg: at rest, and with the job's factors.
-type Carried struct {
-	Static float64 `json:"static_kg"`
-	Design float64 `json:"design_kg"`
 }
 
 // StackFigures are the figures of one stack at trim, and of its lifts. Alone is
@@ -55,7 +48,7 @@ type StackFigures struct {
 	Options         []OptionFigures  `json:"pick_hole_options"`
 	Lowest          float64          `json:"lowest_m"`
 	Cabinets        []CabinetFigures `json:"cabinets"`
-	Points          []Point          `json:"points"`
+	Points          []rig.Point      `json:"points"`
 	Lifts           []LiftFigures    `json:"lifts"`
 	HookFigures
 	Alone []float64 `json:"alone_kg"`
@@ -67,32 +60,17 @@ type Centre struct {
 	Below  float64 `json:"below_hinge_m"`
 }
 
-// A Label is a pick hole's label. In JSON it keeps the type it has in the job:
-// 19 or "C4".
-type Label struct {
-	Text   string
-	Number bool
-}
-
-// MarshalJSON writes the label as a number or as a string.
-func (l Label) MarshalJSON() ([]byte, error) {
-	if l.Number {
-		return []byte(l.Text), nil
-	}
-	return json.Marshal(l.Text)
-}
-
 // PickFigures is what one pick carries.
 type PickFigures struct {
-	Hole  Label   `json:"pick_hole"`
-	Load  float64 `json:"load_kg"`
-	Share float64 `json:"share"`
+	Hole  rig.Label `json:"pick_hole"`
+	Load  float64   `json:"load_kg"`
+	Share float64   `json:"share"`
 }
 
 // OptionFigures is a pick hole and the aim of cabinet 1 that it gives.
 type OptionFigures struct {
-	Hole Label   `json:"pick_hole"`
-	Aim  float64 `json:"aim_deg"`
+	Hole rig.Label `json:"pick_hole"`
+	Aim  float64   `json:"aim_deg"`
 }
 
 // CabinetFigures is one cabinet and the joint above it. Forces are positive in
@@ -109,34 +87,6 @@ type CabinetFigures struct {
 	Link      float64 `json:"link_kn"`
 }
 
-// Point is one point of the roof that carries a stack. HighHook is nil
-// where the height of the steel is not given, ChainNeeded there and where no
-// dolly is. Carried is of the finished stack; Most is the most that it carries
-// from the first lift on. Alone is what it carries with the other hoist slack,
-// masses with their tolerance, nought where there is no other; HoistUse is the
-// most over all lifts, of capacity and of what practice allows of it.
-type Point struct {
-	ID          string   `json:"id"`
-	StageLeft   float64  `json:"stage_left_m"`
-	Downstage   float64  `json:"downstage_m"`
-	PickHeight  float64  `json:"pick_height_m"`
-	LowHook     float64  `json:"low_hook_m"`
-	HighHook    *float64 `json:"high_hook_m,omitempty"`
-	ChainNeeded *float64 `json:"chain_needed_m,omitempty"`
-	Carried
-	Most     MostCarried `json:"most"`
-	Alone    float64     `json:"alone_kg,omitempty"`
-	Hoist    string      `json:"hoist"`
-	HoistUse float64     `json:"hoist_use"`
-}
-
-// MostCarried is the most that a point carries, and where: "" for the finished
-// stack, else such as "lift 2".
-type MostCarried struct {
-	Where string `json:"where"`
-	Carried
-}
-
 // OtherFigures is one point of the roof that carries no stack.
 type OtherFigures struct {
 	ID        string  `json:"id"`
@@ -144,7 +94,7 @@ type OtherFigures struct {
 	StageLeft float64 `json:"stage_left_m"`
 	Downstage float64 `json:"downstage_m"`
 	Height    float64 `json:"height_m"`
-	Carried
+	rig.Carried
 }
 
 // figures gathers the figures of a job from its stacks as worked out.
@@ -153,28 +103,26 @@ func figures(j *job.Job, stacks []*checked) Figures {
 	for _, h := range stacks {
 		s := h.figures()
 		f.Stacks = append(f.Stacks, s)
-		f.Total = f.Total.plus(s.total())
+		f.Total = f.Total.Plus(s.total())
 	}
 	for _, o := range f.Others {
-		f.Total = f.Total.plus(o.Carried)
+		f.Total = f.Total.Plus(o.Carried)
 	}
 	return f
 }
 
 // others is what all other points carry.
-func (f Figures) others() (sum Carried) {
+func (f Figures) others() (sum rig.Carried) {
 	for _, o := range f.Others {
-		sum = sum.plus(o.Carried)
+		sum = sum.Plus(o.Carried)
 	}
 	return sum
 }
 
-func (c Carried) plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
-
 // total is what all points of a stack carry.
-func (s StackFigures) total() (sum Carried) {
+func (s StackFigures) total() (sum rig.Carried) {
 	for _, p := range s.Points {
-		sum = sum.plus(p.Carried)
+		sum = sum.Plus(p.Carried)
 	}
 	return sum
 }
@@ -197,11 +145,6 @@ func (h *checked) figures() StackFigures {
 
 // list is findings, never null.
 func list(f []Finding) []Finding { return append([]Finding{}, f...) }
-
-func (h *Hung) Label(hole int) Label {
-	p := h.Bar.PickHoles[hole]
-	return Label{p.Label, p.Number}
-}
 
 func (h *checked) pickFigures() (picks []PickFigures) {
 	for i, hole := range h.Holes {

@@ -1,6 +1,9 @@
 package paperwork
 
-import "hangpack/paperwork/say"
+import (
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
 
 // HookFigures are what hangs from each hook in kg, front first, the rigging below
 // included: as worked out, and the least and the most over masses and, with two
@@ -32,7 +35,7 @@ func (h *checked) liftFigures() []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
 		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: h.hookFigures(k),
-			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
+			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
 		if h.Dolly != nil {
 			clear := h.RollIn(k)
 			f.PickClear = &clear

@@ -5,16 +5,16 @@ import (
 	"strings"
 )
 
-// A rig is what stacks hang and travel on, by name.
-type rig struct {
+// A setup is what stacks hang and travel on, by name.
+type setup struct {
 	holes  []string // of the bar
 	dolly  string
 	hoists [2]string
 }
 
 // rig writes the gear but for the cabinets.
-func (g *crowd) rig(w writer) rig {
-	r := rig{holes: g.frame(w), dolly: g.key("truck"), hoists: [2]string{g.key("h1"), g.key("h2")}}
+func (g *crowd) rig(w writer) setup {
+	r := setup{holes: g.frame(w), dolly: g.key("truck"), hoists: [2]string{g.key("h1"), g.key("h2")}}
 	takes := g.dollies
 	if takes == 0 {
 		takes = 40

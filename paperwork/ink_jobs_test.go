@@ -149,7 +149,7 @@ func (g *crowd) otherPoints(w writer) {
 	}
 }
 
-func (g *crowd) stack(w writer, n int, types []string, r rig) {
+func (g *crowd) stack(w writer, n int, types []string, r setup) {
 	w("  - id: %s\n    name: %q", g.id(n), g.text("Main", 48))
 	if g.Intn(2) == 0 {
 		w("    shape: %s", g.pick("square", "circle", "triangle", "diamond"))
@@ -208,7 +208,7 @@ func (g *crowd) extras(w writer, total int) {
 	}
 }
 
-func (g *crowd) hang(w writer, r rig) {
+func (g *crowd) hang(w writer, r setup) {
 	trim := g.between(10, 40)
 	if g.held {
 		trim = -19

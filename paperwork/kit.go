@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -114,7 +115,7 @@ func extraKit(l *kitList, h *checked) {
 }
 
 // spares is a share of a number of pieces, up to whole ones.
-func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - Within)) }
+func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - rig.Within)) }
 
 // kitMass is what all of it weighs together, in kg, but for what has no mass given.
 func kitMass(lists []kitList) (kg float64) {

@@ -8,6 +8,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/rig"
 )
 
 // kitWeighsTheStacks: what the lists of bars, cabinets and things tied on weigh
@@ -32,7 +34,7 @@ func kitWeighsTheStacks(t *testing.T) (cases int, worst float64) {
 				pins += h.Cabinets[c.Number-1].HingePins + h.Cabinets[c.Number-1].LinkPins
 			}
 			for k := range h.Sets {
-				kg, _ := SetMass(h.Hung, k)
+				kg, _ := rig.SetMass(h.Hung, k)
 				bars += kg
 			}
 		}

@@ -8,6 +8,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -49,7 +50,7 @@ func (s tree) cutTo(n int) {
 }
 
 // hangFrom names the pick hole of a stack on one pick.
-func (s tree) hangFrom(hole Label) {
+func (s tree) hangFrom(hole rig.Label) {
 	text := hole.Text
 	if !hole.Number {
 		text = fmt.Sprintf("%q", text)
@@ -180,7 +181,7 @@ func (t *trial) findsAt(rule string, s StackFigures, end string) bool {
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.
-func (s tree) oneOf(k int, hole Label) {
+func (s tree) oneOf(k int, hole rig.Label) {
 	end := [...]string{"front", "rear"}[k]
 	for _, section := range []tree{s, s.at("hang")} {
 		for _, key := range []string{"steel", "rigging_below", "rigging_above", "hoist"} {

@@ -6,13 +6,14 @@ import (
 	"math/cmplx"
 	"slices"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
 // Laws of points, heights and lifts, on the figures of each stack.
 
 // eachPoint looks at every point that carries a stack.
-func (t *trial) eachPoint(look func(h *checked, f StackFigures, i int, p Point)) {
+func (t *trial) eachPoint(look func(h *checked, f StackFigures, i int, p rig.Point)) {
 	for k, h := range t.stacks {
 		for i, p := range t.Figures.Stacks[k].Points {
 			t.cases++
@@ -28,7 +29,7 @@ func inLine(h *checked, i int) float64 {
 }
 
 func pointsCarryTheirLine(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
 		t.near(p.ID+": static", f.Picks[i].Load+inLine(h, i), p.Static)
 		if len(h.Picks) == 2 {
 			more := 1 + t.job.Practice.MassTolerance
@@ -41,10 +42,10 @@ func pointsCarryTheirLine(t *trial) {
 
 func designHasItsFactors(t *trial) {
 	p := t.job.Practice
-	both := func(of string, c Carried) {
+	both := func(of string, c rig.Carried) {
 		t.near(of+": design", c.Static*(1+p.MassTolerance)*p.DynamicFactor, c.Design)
 	}
-	t.eachPoint(func(_ *checked, _ StackFigures, _ int, p Point) {
+	t.eachPoint(func(_ *checked, _ StackFigures, _ int, p rig.Point) {
 		both(p.ID, p.Carried)
 		both(p.ID+" at the most", p.Most.Carried)
 	})
@@ -57,14 +58,14 @@ func designHasItsFactors(t *trial) {
 
 func totalIsTheSum(t *trial) {
 	t.cases++
-	sum := Carried{}
+	sum := rig.Carried{}
 	for _, s := range t.Figures.Stacks {
 		for _, p := range s.Points {
-			sum = Carried{sum.Static + p.Static, sum.Design + p.Design}
+			sum = rig.Carried{Static: sum.Static + p.Static, Design: sum.Design + p.Design}
 		}
 	}
 	for _, o := range t.Figures.Others {
-		sum = Carried{sum.Static + o.Static, sum.Design + o.Design}
+		sum = rig.Carried{Static: sum.Static + o.Static, Design: sum.Design + o.Design}
 	}
 	t.near("total static", sum.Static, t.Figures.Total.Static)
 	t.near("total design", sum.Design, t.Figures.Total.Design)
@@ -73,7 +74,7 @@ func totalIsTheSum(t *trial) {
 // mostIsTheWorst: a newton decides, as everywhere among loads, and a pick that would
 // have to push carries nothing.
 func mostIsTheWorst(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
 		below := h.Picks[i].Below.Mass
 		hook := p.Most.Static - inLine(h, i) + below
 		limit := h.Picks[i].Hoist.Capacity * t.job.Practice.HoistUse / newton
@@ -117,7 +118,7 @@ func lowestOf(corners [4]complex128) float64 {
 }
 
 func pointsStandOverTheirPicks(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
 		ahead := real(picksAt(h, f, say.Radians(f.Tilt))[i])
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
@@ -126,7 +127,7 @@ func pointsStandOverTheirPicks(t *trial) {
 }
 
 func hooksAndChainReach(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p Point) {
+	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
 		pick := h.Picks[i]
 		t.near(p.ID+": low hook", p.PickHeight+pick.Below.Length, p.LowHook)
 		t.must((p.HighHook == nil) == (pick.Steel == nil), "%s: high hook without steel", p.ID)

@@ -12,6 +12,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -138,7 +139,7 @@ func TestCardsOfTheJob(t *testing.T) {
 }
 
 // firstCard holds the card of the bar.
-func firstCard(h *Hung, t *testing.T, c layouts.Card) {
+func firstCard(h *rig.Hung, t *testing.T, c layouts.Card) {
 	t.Helper()
 	label := func(i int) string { return h.Bar.PickHoles[h.Holes[i]].Label }
 	if len(h.Holes) == 1 {
@@ -165,7 +166,7 @@ func firstCard(h *Hung, t *testing.T, c layouts.Card) {
 
 // barAbovePicks reports whether the bar's own centre of gravity is not below the
 // line through both pick holes, so that it would roll over.
-func barAbovePicks(h *Hung) bool {
+func barAbovePicks(h *rig.Hung) bool {
 	a, b := h.Bar.PickHoles[h.Holes[0]].At, h.Bar.PickHoles[h.Holes[1]].At
 	kg, behind, below := h.Bar.Mass, h.Bar.Mass*h.Bar.CentreOfGravity.Behind, h.Bar.Mass*h.Bar.CentreOfGravity.Below
 	for _, e := range h.Extras {
@@ -179,7 +180,7 @@ func barAbovePicks(h *Hung) bool {
 
 // solveBar is what each of two hooks holds of the bar alone, level, in kg: moments
 // about the other one.
-func solveBar(t *testing.T, h *Hung) []float64 {
+func solveBar(t *testing.T, h *rig.Hung) []float64 {
 	t.Helper()
 	if len(h.Holes) == 1 {
 		return nil
@@ -189,7 +190,7 @@ func solveBar(t *testing.T, h *Hung) []float64 {
 }
 
 // downCardOf holds the card of the release of n cabinets from first on.
-func downCardOf(h *Hung, t *testing.T, c layouts.Card, first, n int) {
+func downCardOf(h *rig.Hung, t *testing.T, c layouts.Card, first, n int) {
 	t.Helper()
 	hinges, links := 0, 0
 	for _, cab := range h.Cabinets[first-1 : first-1+n] {
@@ -331,7 +332,7 @@ func TestHingesOnCards(t *testing.T) {
 					}
 				}
 				switch {
-				case !first || math.Abs(a) < Alike || math.Abs(b) < Alike:
+				case !first || math.Abs(a) < rig.Alike || math.Abs(b) < rig.Alike:
 				case a > 0 && b < 0:
 					pushes++
 				case a < 0 && b > 0:

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -111,7 +112,7 @@ func TestUnknownCentresWorsen(t *testing.T) {
 	low := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 150 kg", 1)
 	j, s := open(t, low), Finding{}
 	for _, f := range j.Figures.Stacks[1].Holds {
-		if f.Rule == "pick_hole" && f.Where.End == Rear {
+		if f.Rule == "pick_hole" && f.Where.End == rig.Rear {
 			s = f
 		}
 	}

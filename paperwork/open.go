@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -27,7 +28,7 @@ func Open(file string, src io.Reader, open job.Opener) (*Job, job.Complaints, er
 	}
 	worked := &Job{job: j, file: file}
 	for i := range j.Stacks {
-		h, err := Hang(j, &j.Stacks[i])
+		h, err := rig.Hang(j, &j.Stacks[i])
 		if err != nil {
 			return nil, nil, err
 		}

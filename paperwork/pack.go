@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -208,7 +209,7 @@ func (h *checked) unchecked() (lines []string) {
 	for _, c := range h.cautions {
 		switch {
 		case c.Rule != "not_checked":
-		case c.Where == Where{}:
+		case c.Where == rig.Where{}:
 			lines = append(lines, h.ID+": "+c.Says)
 		default:
 			lines = append(lines, c.Where.String()+": "+c.Says)

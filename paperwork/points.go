@@ -1,131 +1,15 @@
 package paperwork
 
 import (
-	"hangpack/calc"
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/say"
+	"hangpack/paperwork/rig"
 )
-
-func (h *Hung) pointFigures() (points []Point) {
-	for i, p := range h.Picks {
-		left, down := h.Plan(h.Finished.Picks[i].X)
-		peak := h.Peak(i)
-		points = append(points, Point{
-			ID: h.PointID(i), StageLeft: left, Downstage: down,
-			PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
-			HighHook: h.HighHook(i), ChainNeeded: h.ChainNeeded(i),
-			Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
-			Alone: h.Alone(i), Hoist: p.Hoist.Key, HoistUse: h.HoistUse(peak, i),
-		})
-	}
-	return points
-}
-
-// Plan returns where in plan lies what is x ahead of the bar's hinge.
-func (h *Hung) Plan(x float64) (left, down float64) {
-	return calc.Plan(h.StageLeft, h.Downstage, h.Pan, x)
-}
-
-// PointID names a point: SL, or SL-front and SL-rear.
-func (h *Hung) PointID(i int) string {
-	if len(h.Picks) == 1 {
-		return h.ID
-	}
-	return h.ID + "-" + string(h.End(i))
-}
-
-// HighHook returns where hoist i and its rigging hang from, nil where the
-// height of the steel is not given.
-func (h *Hung) HighHook(i int) *float64 {
-	p := h.Picks[i]
-	if p.Steel == nil {
-		return nil
-	}
-	high := *p.Steel - p.Above.Length
-	return &high
-}
-
-// ChainNeeded returns how much chain hoist i needs to come down onto the bar on
-// dolly A, nil where the steel is not given or no dolly says how low that is.
-func (h *Hung) ChainNeeded(i int) *float64 {
-	high := h.HighHook(i)
-	if high == nil || h.Dolly == nil {
-		return nil
-	}
-	need := calc.ChainNeeded(*high, h.LowestHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
-	return &need
-}
-
-// Peak returns the state in which pick i carries most: the finished stack, or
-// the first lift that loads it more, or either with unknown centres of gravity
-// elsewhere. A curved stack may lean on one of two hoists harder while it is still
-// being built.
-func (h *Hung) Peak(i int) *State {
-	most := h.Finished
-	for _, v := range h.Ways() {
-		for _, s := range v.States() {
-			if s.Loads[i]*calc.G > max(most.Loads[i], 0)*calc.G+Alike {
-				most = s
-			}
-		}
-	}
-	return most
-}
-
-// Words says which state it is, and where unknown centres of gravity are taken in
-// it: "" for the finished stack with those of the job.
-func (s *State) Words() string {
-	return say.Listed(Where{Lift: s.Lift}.String(), s.Third.Words())
-}
-
-// Static returns what point i carries at rest in a state, in kg.
-func (h *Hung) Static(s *State, i int) float64 {
-	p := h.Picks[i]
-	return calc.Static(s.Loads[i], p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass)
-}
-
-// Carried returns what point i carries in a state.
-func (h *Hung) Carried(s *State, i int) Carried {
-	static := h.Static(s, i)
-	return Carried{static, h.Job.Practice.Design(static)}
-}
-
-// Alone returns what point i carries with the other hoist slack, in kg, masses
-// with their tolerance; nought where there is one hoist.
-func (h *Hung) Alone(i int) float64 {
-	if len(h.Picks) == 1 {
-		return 0
-	}
-	p := h.Picks[i]
-	return calc.Alone(h.Finished.Centre.Mass, p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass, h.Job.Practice.MassTolerance)
-}
-
-// HoistUse returns how much of what practice allows of hoist i is used.
-func (h *Hung) HoistUse(s *State, i int) float64 { return h.UseOf(i, h.Hook(s, i)) }
-
-// UseOf returns how much of what practice allows of hoist i a load on its hook
-// uses, the load in kg and without its tolerance.
-func (h *Hung) UseOf(i int, kg float64) float64 { return h.Job.Practice.OnHook(kg) / h.HoistMost(i) }
-
-// HoistMost returns what practice allows of hoist i, in newtons.
-func (h *Hung) HoistMost(i int) float64 {
-	return h.Picks[i].Hoist.Capacity * h.Job.Practice.HoistUse
-}
-
-// Overloads reports whether a load on its hook, in kg and without its tolerance,
-// is more than practice allows of hoist i.
-func (h *Hung) Overloads(i int, kg float64) bool {
-	return h.Job.Practice.OnHook(kg) > h.HoistMost(i)+Alike
-}
-
-// AloneOnHook returns what hoist i holds with the other one slack, in kg.
-func (h *Hung) AloneOnHook(i int) float64 { return h.Finished.Centre.Mass + h.Picks[i].Below.Mass }
 
 func otherFigures(j *job.Job) []OtherFigures {
 	others := []OtherFigures{}
 	for _, o := range j.OtherPoints {
 		others = append(others, OtherFigures{ID: o.ID, What: o.What, StageLeft: o.StageLeft, Downstage: o.Downstage,
-			Height: o.Height, Carried: Carried{o.Mass, j.Practice.Design(o.Mass)}})
+			Height: o.Height, Carried: rig.Carried{Static: o.Mass, Design: j.Practice.Design(o.Mass)}})
 	}
 	return others
 }

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -57,12 +58,12 @@ func atUse(j *Job) string {
 	return " at " + say.Share(j.job.Practice.HoistUse)
 }
 
-func onPaper(u say.Units, c Carried) string {
+func onPaper(u say.Units, c rig.Carried) string {
 	return u.Load(c.Static) + ", " + u.Also(c.Static) + " " + u.Load(c.Design) + ", " + u.Also(c.Design)
 }
 
 // pointOnPaper is a point as its row says it.
-func pointOnPaper(u say.Units, p Point, picks int) string {
+func pointOnPaper(u say.Units, p rig.Point, picks int) string {
 	known := func(m *float64) string {
 		if m == nil {
 			return "not given"
@@ -119,7 +120,7 @@ func TestPointsAtALift(t *testing.T) {
 	cut := strings.Replace(string(text), "count: 12, splay: [0, 2, 4, 4, 4, 6, 6, 6, 6, 6, 6, 6]", "count: 8, splay: [0, 2, 4, 4, 4, 6, 6, 6]", 1)
 	j, built := open(t, string(text)), open(t, cut).Figures.Stacks[0].Points[0]
 	front, rear := j.Figures.Stacks[0].Points[0], j.Figures.Stacks[0].Points[1]
-	assert.Equal(t, MostCarried{"", rear.Carried}, rear.Most)
+	assert.Equal(t, rig.MostCarried{Carried: rear.Carried}, rear.Most)
 	assert.Equal(t, "lift 2", front.Most.Where)
 	assert.InDelta(t, built.Static, front.Most.Static, 1e-9)
 	assert.InDelta(t, built.Design, front.Most.Design, 1e-9)

@@ -5,6 +5,7 @@ import (
 	"sort"
 	"strings"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -172,7 +173,7 @@ func (h *checked) reportJoints(b *strings.Builder) {
 
 // linkWords writes a link's force; a minus stands for one that is pushed.
 func linkWords(u say.Units, n float64) string {
-	if n < -Alike {
+	if n < -rig.Alike {
 		return "-" + u.Force(n)
 	}
 	return u.Force(n)
@@ -191,7 +192,7 @@ func (h *checked) reportLifts(b *strings.Builder) {
 }
 
 // hookWords writes what the hooks hold, front first.
-func (h *checked) hookWords(s *State) string {
+func (h *checked) hookWords(s *rig.State) string {
 	var hooks []string
 	for i := range s.Loads {
 		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))

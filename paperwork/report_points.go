@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -104,7 +105,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	return w.WriteAll(rows)
 }
 
-func (h *checked) csvRow(i int, p Point) []string {
+func (h *checked) csvRow(i int, p rig.Point) []string {
 	m := h.Picks[i].Hoist
 	alone, secondary, rating := "", "", ""
 	if len(h.Picks) == 2 {

@@ -6,24 +6,17 @@ import (
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
-)
-
-// At its limit a figure passes: forces and loads within alike newtons, all
-// else within within SI units. These are limits of this tool and not of any
-// code of practice.
-const (
-	Alike  = 1.0
-	Within = 1e-9
 )
 
 // A Finding is a hold or a caution: the rule that gives it, where it applies
 // ("" for the finished stack, else such as "lift 2, joint 3") and a sentence
 // with the sum written out.
 type Finding struct {
-	Rule  string `json:"rule"`
-	Where Where  `json:"where"`
-	Says  string `json:"says"`
+	Rule  string    `json:"rule"`
+	Where rig.Where `json:"where"`
+	Says  string    `json:"says"`
 
 	of string  // which part, where a rule has several at one place
 	by float64 // how far past its limit, among findings of one rule at one place
@@ -31,11 +24,11 @@ type Finding struct {
 
 // A wording writes where a check is closest to its limit, what it comes to there, and
 // what it may come to. It is asked for words only where they are wanted.
-type wording func() (at Where, worked, most string)
+type wording func() (at rig.Where, worked, most string)
 
 // so adds under which condition it comes out so.
 func (w wording) so(condition string) wording {
-	return func() (Where, string, string) {
+	return func() (rig.Where, string, string) {
 		at, worked, most := w()
 		return at, worked + " (" + condition + ")", most
 	}
@@ -43,7 +36,7 @@ func (w wording) so(condition string) wording {
 
 // A checked stack is a worked one with what the rules found on it.
 type checked struct {
-	*Hung
+	*rig.Hung
 	twin     *checked // nil where it has none
 	holds    []Finding
 	cautions []Finding
@@ -52,7 +45,7 @@ type checked struct {
 }
 
 // checkAll applies every rule to a stack, wherever its unknown centres of gravity lie.
-func checkAll(h *Hung) *checked {
+func checkAll(h *rig.Hung) *checked {
 	c := &checked{Hung: h}
 	c.check()
 	c.takeWorst()
@@ -73,7 +66,7 @@ func (h *checked) rated(rule, part string, load, limit float64, says wording) {
 	if u := (use{part, load / limit, says}); h.more(u.part, u.of) {
 		h.keepUse(u)
 	}
-	if load > limit+Alike {
+	if load > limit+rig.Alike {
 		at, worked, most := says()
 		h.hold(rule, at, "%s is more than %s", worked, most).by = load / limit
 	}
@@ -95,27 +88,19 @@ func (h *checked) useOfPart(part string) int {
 // more reports whether a use is more than what is kept of its part.
 func (h *checked) more(part string, of float64) bool {
 	i := h.useOfPart(part)
-	return i < 0 || of > h.uses[i].of+Within
+	return i < 0 || of > h.uses[i].of+rig.Within
 }
 
 // hold adds a hold. What it returns is for of and by, until the next one is added.
-func (h *checked) hold(rule string, at Where, format string, args ...any) *Finding {
+func (h *checked) hold(rule string, at rig.Where, format string, args ...any) *Finding {
 	h.holds = append(h.holds, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.holds[len(h.holds)-1]
 }
 
 // caution adds a caution as hold does a hold.
-func (h *checked) caution(rule string, at Where, format string, args ...any) *Finding {
+func (h *checked) caution(rule string, at rig.Where, format string, args ...any) *Finding {
 	h.cautions = append(h.cautions, Finding{Rule: rule, Where: at, Says: fmt.Sprintf(format, args...)})
 	return &h.cautions[len(h.cautions)-1]
-}
-
-// End names a pick where there are two.
-func (h *Hung) End(i int) End {
-	if len(h.Picks) == 1 {
-		return ""
-	}
-	return [...]End{Front, Rear}[i]
 }
 
 // check applies every rule to the finished stack and to every lift.
@@ -139,23 +124,23 @@ func (h *checked) check() {
 }
 
 // checkHoists: (pick load + rigging below)·(1+tolerance) > capacity · hoist_use.
-func (h *checked) checkHoists(s *State) {
+func (h *checked) checkHoists(s *rig.State) {
 	for i, p := range h.Picks {
 		kg := h.Hook(s, i)
-		h.rated("hoist", "hoist", h.Job.Practice.OnHook(kg), h.HoistMost(i), func() (Where, string, string) {
-			return Where{Lift: s.Lift, End: h.End(i)}, plusTolerance(h.Hung, kg), hoistLimit(h.Hung, p.Hoist)
+		h.rated("hoist", "hoist", h.Job.Practice.OnHook(kg), h.HoistMost(i), func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, End: h.End(i)}, plusTolerance(h.Hung, kg), hoistLimit(h.Hung, p.Hoist)
 		})
 	}
 }
 
 // plusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
-func plusTolerance(h *Hung, kg float64) string {
+func plusTolerance(h *rig.Hung, kg float64) string {
 	tolerance := h.Job.Practice.MassTolerance
 	return fmt.Sprintf("%s + %s = %s", h.Unit().Addend(kg), say.Share(tolerance), h.Unit().Load(kg*(1+tolerance)))
 }
 
 // hoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.
-func hoistLimit(h *Hung, m *job.Hoist) string {
+func hoistLimit(h *rig.Hung, m *job.Hoist) string {
 	limit := h.Unit().Limit(m.Capacity * h.Job.Practice.HoistUse)
 	if h.Job.Practice.HoistUse == 1 {
 		return fmt.Sprintf("%s (%s)", limit, m.Key)
@@ -164,34 +149,34 @@ func hoistLimit(h *Hung, m *job.Hoist) string {
 }
 
 // checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
-func (h *checked) checkBar(s *State) {
+func (h *checked) checkBar(s *rig.State) {
 	if h.Bar.Rating == 0 {
 		return
 	}
 	kg := s.Centre.Mass
-	h.rated("bar", "bar", h.Job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.Job.Practice.GearUse, func() (Where, string, string) {
-		return Where{Lift: s.Lift}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.Rating) + " (" + h.Bar.Key + ")"
+	h.rated("bar", "bar", h.Job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.Job.Practice.GearUse, func() (rig.Where, string, string) {
+		return rig.Where{Lift: s.Lift}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.Rating) + " (" + h.Bar.Key + ")"
 	})
 }
 
 // checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
-func (h *checked) checkPickHoles(s *State) {
+func (h *checked) checkPickHoles(s *rig.State) {
 	if h.Bar.PickRating == 0 {
 		return
 	}
 	for i, kg := range s.Loads {
-		h.rated("pick_hole", "pick hole", h.Job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.Job.Practice.GearUse, func() (Where, string, string) {
-			return Where{Lift: s.Lift, End: h.End(i)}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
+		h.rated("pick_hole", "pick hole", h.Job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.Job.Practice.GearUse, func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, End: h.End(i)}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
 		})
 	}
 }
 
 // designSum writes a static load and its design load as a sum.
-func designSum(h *Hung, kg float64) string {
+func designSum(h *rig.Hung, kg float64) string {
 	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), factorsOf(h), h.Unit().Load(h.Job.Practice.Design(kg)))
 }
 
-func factorsOf(h *Hung) string { return factors(h.Job.Practice) }
+func factorsOf(h *rig.Hung) string { return factors(h.Job.Practice) }
 
 // factors writes the factors of a design load: '1.05 x 1.25'.
 func factors(p job.Practice) string {
@@ -200,7 +185,7 @@ func factors(p job.Practice) string {
 
 // gearLimit writes a rating given in newtons and, where it is not used whole,
 // how much of it is: '600 kg' or '600 kg x 80 % = 480 kg'.
-func gearLimit(h *Hung, rating float64) string {
+func gearLimit(h *rig.Hung, rating float64) string {
 	use := h.Job.Practice.GearUse
 	if use == 1 {
 		return h.Unit().Limit(rating)
@@ -213,14 +198,12 @@ func gearLimit(h *Hung, rating float64) string {
 func (h *checked) mostUsed() use {
 	most := h.uses[0]
 	for _, u := range h.uses {
-		if u.of > most.of+Within {
+		if u.of > most.of+rig.Within {
 			most = u
 		}
 	}
 	return most
 }
-
-func (h *Hung) Unit() say.Units { return say.Units{Imperial: h.Job.Imperial} }
 
 // held reports whether a stack must not be flown as described.
 func (h *checked) held() bool { return len(h.holds) > 0 }

@@ -3,8 +3,7 @@ package paperwork
 import (
 	"fmt"
 
-	"hangpack/calc"
-	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -13,7 +12,7 @@ import (
 // at the roll-ins a dolly.
 func (h *checked) checkHeadroom() {
 	for i := range h.Picks {
-		h.headroom(i, Where{End: h.End(i)}, h.PickHeight(i))
+		h.headroom(i, rig.Where{End: h.End(i)}, h.PickHeight(i))
 	}
 	if h.Dolly == nil {
 		return
@@ -21,28 +20,12 @@ func (h *checked) checkHeadroom() {
 	for k, s := range h.Lifts {
 		for i := range h.Picks {
 			below := s.HighestPick() - s.Picks[i].Z
-			h.headroom(i, Where{Lift: s.Lift, End: h.End(i)}, h.RollIn(k)-below)
+			h.headroom(i, rig.Where{Lift: s.Lift, End: h.End(i)}, h.RollIn(k)-below)
 		}
 	}
 }
 
-// RollIn returns how high the highest pick stands, after lift k counted from
-// 0, for the next dolly to roll in below with its clearance.
-func (h *Hung) RollIn(k int) float64 {
-	return h.OnDolly(k+1) + h.Job.Practice.Clearance + h.Lifts[k].Drop()
-}
-
-// OnDolly returns the height of the top hinge of a set, counted from 0, that
-// stands on its dolly.
-func (h *Hung) OnDolly(set int) float64 {
-	height := h.Floor + h.Dolly.DeckHeight
-	for _, c := range h.InSet(set) {
-		height += c.HingePitch
-	}
-	return height
-}
-
-func (h *checked) headroom(i int, at Where, pick float64) {
+func (h *checked) headroom(i int, at rig.Where, pick float64) {
 	p, hook := h.Picks[i], h.HighHook(i)
 	if hook == nil {
 		return
@@ -53,10 +36,10 @@ func (h *checked) headroom(i int, at Where, pick float64) {
 	says := func(write func(float64) string) string {
 		return fmt.Sprintf("low hook %s + headroom %s + reserve %s = %s", write(low), write(p.Hoist.Headroom), write(reserve), write(need))
 	}
-	h.measured("headroom", high-need, func() (Where, string, string) {
+	h.measured("headroom", high-need, func() (rig.Where, string, string) {
 		return at, says(h.Unit().Length), "not above the high hook at " + h.Unit().Length(high)
 	})
-	if need > high+Within {
+	if need > high+rig.Within {
 		write := h.Unit().Apart(need, high)
 		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high)).by = need - high
 	}
@@ -75,12 +58,12 @@ func (h *checked) checkChain() {
 			continue
 		}
 		lowest, wanted := h.Reach(i)
-		h.measured("chain reach", wanted-lowest, func() (Where, string, string) {
-			return Where{End: h.End(i)}, h.reachSum(i, lowest), "down to " + h.Unit().Length(wanted) + ", onto the bar on dolly A"
+		h.measured("chain reach", wanted-lowest, func() (rig.Where, string, string) {
+			return rig.Where{End: h.End(i)}, h.reachSum(i, lowest), "down to " + h.Unit().Length(wanted) + ", onto the bar on dolly A"
 		})
-		if lowest > wanted+Within {
+		if lowest > wanted+rig.Within {
 			write := h.Unit().Apart(lowest, wanted)
-			h.hold("chain_reach", Where{End: h.End(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
+			h.hold("chain_reach", rig.Where{End: h.End(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
 				write(lowest), write(wanted))
 		}
 	}
@@ -91,23 +74,6 @@ func (h *checked) reachSum(i int, lowest float64) string {
 	u, m := h.Unit(), h.Picks[i].Hoist
 	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.HighHook(i)), u.Length(m.Headroom),
 		u.Length(m.ChainLength), u.Length(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))
-}
-
-// Reach returns how low hoist i lets its hook down, and how low it has to come.
-func (h *Hung) Reach(i int) (lowest, wanted float64) {
-	return calc.LowestHook(*h.HighHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.LowestHook(i)
-}
-
-// LowestHook returns how low hook i has to come: onto the bar that stands level
-// on dolly A.
-func (h *Hung) LowestHook(i int) float64 {
-	return h.OnDolly(0) - h.Hole(i).Below + h.Picks[i].Below.Length
-}
-
-// InSet returns the cabinets of a set, counted from 0.
-func (h *Hung) InSet(k int) []job.Placed {
-	first := h.Sets.First(k)
-	return h.Cabinets[first : first+h.Sets[k]]
 }
 
 // Letter names a set on paper: A for the top of the stack.

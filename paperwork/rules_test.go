@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -259,8 +260,8 @@ func TestHingeTurns(t *testing.T) {
 				up, down := false, false
 				for _, s := range h.States() {
 					if k < len(s.Joints) {
-						up = up || s.Joints[k].HingePull > Alike
-						down = down || s.Joints[k].HingePull < -Alike
+						up = up || s.Joints[k].HingePull > rig.Alike
+						down = down || s.Joints[k].HingePull < -rig.Alike
 					}
 				}
 				if up && down {

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -72,13 +73,13 @@ func (h *checked) aloneCell(c aloneCheck) (says, used string) {
 
 // swungAim is what the stack looks like from pick i alone.
 func (h *checked) swungAim(i int) (says, used string) {
-	from, to := h.Over(func(v *Hung) float64 { return v.Swung[i].Poses[0].Aim })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Poses[0].Aim })
 	says = h.Unit().Between(from, to, say.Aim)
-	least, most := h.Over(func(v *Hung) float64 { return v.Swung[i].Tilt })
-	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+Within || -least > l.Up+Within) {
+	least, most := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Tilt })
+	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+rig.Within || -least > l.Up+rig.Within) {
 		says += fmt.Sprintf("; bar %s, PAST its limit", h.Unit().Between(least, most, say.Aim))
 	}
-	if lever, _ := h.Over(func(v *Hung) float64 { return v.Swung[i].Lever }); lever <= Within {
+	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Lever }); lever <= rig.Within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
 	}
 	return says, ""

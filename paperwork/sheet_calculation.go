@@ -99,10 +99,10 @@ type part struct {
 
 // parts are all masses of a stack, bar first, extras after what they are tied to.
 func (h *checked) parts() []part {
-	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: offset(h.Bar.CentreOfGravity)}}, h.extraParts(0, calc.Pose{})...)
+	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, h.extraParts(0, calc.Pose{})...)
 	for k, pose := range h.Body.Poses(0) {
 		c := h.Cabinets[k]
-		p := placedPart(pose, offset(c.CentreOfGravity))
+		p := placedPart(pose, c.CentreOfGravity)
 		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
 		all = append(append(all, p), h.extraParts(k+1, pose)...)
 	}
@@ -114,7 +114,7 @@ func (h *checked) extraParts(cabinet int, pose calc.Pose) (parts []part) {
 		if e.Cabinet != cabinet {
 			continue
 		}
-		p := placedPart(pose, offset(e.At))
+		p := placedPart(pose, e.At)
 		p.name, p.mass, p.cabinet = e.Name, e.Mass, cabinet
 		parts = append(parts, p)
 	}

@@ -8,6 +8,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -111,9 +112,9 @@ func (h *checked) jointRow(k int) []string {
 // way writes a force along a joint and which way it goes.
 func way(u say.Units, n float64) string {
 	switch {
-	case n > Alike:
+	case n > rig.Alike:
 		return u.Force(n) + " pull"
-	case n < -Alike:
+	case n < -rig.Alike:
 		return u.Force(n) + " push"
 	}
 	return "none"

@@ -9,6 +9,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -139,13 +140,13 @@ func (h *checked) pointSteps() (steps []layouts.Step) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func (h *checked) staticStep(s *State, i int, of string, line []symbol) layouts.Step {
+func (h *checked) staticStep(s *rig.State, i int, of string, line []symbol) layouts.Step {
 	u, static := h.Unit(), h.Static(s, i)
 	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func (h *checked) designStep(s *State, i int, of string) layouts.Step {
+func (h *checked) designStep(s *rig.State, i int, of string) layouts.Step {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
 		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})

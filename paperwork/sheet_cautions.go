@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -45,8 +46,8 @@ func (h *checked) ruleWords(f Finding) string {
 }
 
 // whereWords is where a finding applies, in words for paper.
-func (h *checked) whereWords(at Where) string {
-	if at == (Where{}) {
+func (h *checked) whereWords(at rig.Where) string {
+	if at == (rig.Where{}) {
 		return "the finished stack"
 	}
 	lift, set, rest := "", "", at
@@ -137,7 +138,7 @@ func (h *checked) gathered(first string, findings []Finding) (items []layouts.Ca
 func (h *checked) joints(findings []Finding) string {
 	var all []string
 	for _, f := range findings {
-		if f.Where == (Where{Joint: f.Where.Joint}) {
+		if f.Where == (rig.Where{Joint: f.Where.Joint}) {
 			all = append(all, fmt.Sprint(f.Where.Joint))
 		} else {
 			all = append(all, h.whereWords(f.Where))

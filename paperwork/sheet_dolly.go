@@ -6,15 +6,12 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
 // dollyMost is how many cabinets one dolly sheet holds.
 const dollyMost = 8
-
-// HasDollies reports whether the stack travels in sets. Without, its sheets
-// are called after their cabinets.
-func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
 func (h *checked) dollySheets() (sheets []layouts.Dolly) {
@@ -166,7 +163,7 @@ func (h *checked) sum(s Span) string {
 
 // dollyFigures are the masses of a set.
 func (h *checked) dollyFigures(k int) []layouts.Line {
-	kg, extras := SetMass(h.Hung, k)
+	kg, extras := rig.SetMass(h.Hung, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
 		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
@@ -207,21 +204,6 @@ func (h *checked) massOf(k int) string {
 		return "Mass of dolly " + Letter(k)
 	}
 	return "Mass of cabinets"
-}
-
-// SetMass is the mass of set k with what is tied to its cabinets, in kg, and
-// how many such extras there are.
-func SetMass(h *Hung, k int) (kg float64, extras int) {
-	for _, c := range h.InSet(k) {
-		kg += c.Mass
-	}
-	for _, e := range h.Extras {
-		if e.Cabinet > 0 && h.Sets.Of(e.Cabinet) == k {
-			kg += e.Mass
-			extras++
-		}
-	}
-	return kg, extras
 }
 
 func Cabinets(s Span) string {

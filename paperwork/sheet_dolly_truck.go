@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 )
 
 // loadOut says which holes the pins of the joints that stay together go to for
@@ -44,17 +44,8 @@ func (h *checked) firstKept(k int, s Span) int {
 // truckHole says which hole the joint above cabinet n travels in. Its list is
 // that of the cabinet, if it is for the joint above, else of the one above.
 func (h *checked) truckHole(n int) string {
-	if hole := Transport(h.Hung, n); hole != nil {
+	if hole := rig.Transport(h.Hung, n); hole != nil {
 		return "pins to hole " + hole.Label
 	}
 	return "NOT GIVEN: ask, and write it here __________"
-}
-
-// Transport is the hole for the truck of the joint above cabinet n, from 2 on, nil
-// where it is not given.
-func Transport(h *Hung, n int) *job.Hole {
-	if own := h.Cabinets[n-1].Cabinet; own.HolesForJointAbove {
-		return own.Transport
-	}
-	return h.Cabinets[n-2].Transport
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -26,7 +27,7 @@ func (h *checked) downSheet() layouts.Sequence {
 
 // downCard is the release of set k, counted from 0.
 func (h *checked) downCard(k int) layouts.Card {
-	kg, _ := SetMass(h.Hung, k)
+	kg, _ := rig.SetMass(h.Hung, k)
 	s := Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}
 	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{Cabinets(s), h.Unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
@@ -111,7 +112,7 @@ func (h *checked) releaseWords(k, n int) string {
 
 // truckWords say where the link pins of the joint above cabinet n go for the truck.
 func (h *checked) truckWords(n int) string {
-	if hole := Transport(h.Hung, n); hole != nil {
+	if hole := rig.Transport(h.Hung, n); hole != nil {
 		return "link pins out, to hole " + hole.Label + ", locked"
 	}
 	return "link pins out, to their truck hole, locked. It is NOT GIVEN: ask, write it here ______"
@@ -171,6 +172,6 @@ func (h *checked) downNotes(k int) []string {
 		return notes
 	}
 	s := h.Joined(k - 1)
-	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k - 1).LastAim() })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k - 1).LastAim() })
 	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", h.setName(k), say.Count(s.Flown, "cabinet"), s.Flown, h.Unit().Between(from, to, say.Aim)))
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -63,7 +64,7 @@ func (j *Job) truckRows() (rows []layouts.TruckRow) {
 func (h *checked) noDollyRow() layouts.TruckRow {
 	kg := 0.0
 	for k := range h.Sets {
-		set, _ := SetMass(h.Hung, k)
+		set, _ := rig.SetMass(h.Hung, k)
 		kg += set
 	}
 	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(Span{1, len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
@@ -71,7 +72,7 @@ func (h *checked) noDollyRow() layouts.TruckRow {
 
 // dollyRow is the dolly of set k, counted from 0.
 func (h *checked) dollyRow(k int) layouts.TruckRow {
-	kg, _ := SetMass(h.Hung, k)
+	kg, _ := rig.SetMass(h.Hung, k)
 	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + Letter(k), Holds: h.holdsWords(Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }

@@ -6,11 +6,12 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
 // viewOf is a state as it hangs.
-func (h *checked) viewOf(s *State) *layouts.Elevation {
+func (h *checked) viewOf(s *rig.State) *layouts.Elevation {
 	e := h.sideOf(s, 0)
 	return &e
 }
@@ -123,7 +124,7 @@ func (h *checked) riseSteps(k int) []layouts.Do {
 	if h.Dolly == nil {
 		return []layouts.Do{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", h.together())}}
 	}
-	from, to := h.Over(func(v *Hung) float64 { return v.RollIn(k) })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
 	return []layouts.Do{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", h.together(), h.aboveFloor(h.Level(k)), h.setName(k+1)), Strong: true},
 		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},

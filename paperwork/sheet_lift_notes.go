@@ -4,13 +4,14 @@ import (
 	"fmt"
 	"math"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
 // liftNotes say what the readings assume, and how the next joint comes together.
 func (h *checked) liftNotes(k int) (notes []string) {
 	s, u := h.Joined(k), h.Unit()
-	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).Tilt })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
 		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), h.movedWords(s))
@@ -25,7 +26,7 @@ func (h *checked) liftNotes(k int) (notes []string) {
 // offLevel says how far the lowest cabinet is off level after lift k, counted
 // from 0.
 func (h *checked) offLevel(k int) string {
-	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).LastAim() })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
 	words := h.Unit().Between(from, to, say.Aim)
 	if words == say.Aim(0) {
 		return words
@@ -34,7 +35,7 @@ func (h *checked) offLevel(k int) string {
 }
 
 // movedWords say what a degree of tilt does to two readings.
-func (h *checked) movedWords(s *State) string {
+func (h *checked) movedWords(s *rig.State) string {
 	kg := h.Moved(s)
 	from, to := "front", "rear"
 	if kg < 0 {
@@ -56,7 +57,7 @@ func (h *checked) swingWords(k int) string {
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
 func (h *checked) swingOf(k int, way float64) string {
-	from, to := h.Over(func(v *Hung) float64 { return way * v.Swing(k) })
+	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}

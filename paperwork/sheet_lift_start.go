@@ -45,14 +45,6 @@ func (h *checked) tieSteps() []layouts.Do {
 	return nil
 }
 
-// StartReadings are of the bar alone.
-func (h *Hung) StartReadings() (all []Reading) {
-	for i := range h.Picks {
-		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
-	}
-	return all
-}
-
 // slackReads are of chains that carry their rigging and nothing below it.
 func (h *checked) slackReads() (reads []layouts.Read) {
 	u := h.Unit()

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"hangpack/paperwork/rig"
 )
 
 // liftWarnings are the cautions that come up at lift k, counted from 0.
@@ -61,7 +63,7 @@ func (h *checked) turnWarnings(k int, way float64) (all []string) {
 // turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
 // a sign of their pull: '3, 5 to 7'.
 func (h *checked) turnsFrom(k int, from float64) string {
-	return runsOf(h.Joined(k).Flown, func(n int) bool { return h.turnsAt(n, Turn{k, from}) })
+	return runsOf(h.Joined(k).Flown, func(n int) bool { return h.turnsAt(n, rig.Turn{Lift: k, From: from}) })
 }
 
 // runsOf lists those of the joints up to most that are so: '3, 5 to 7'.
@@ -101,8 +103,8 @@ func jointRun2(from, to int) string {
 }
 
 // turnsAt reports whether joint n, counted from 1, turns over so.
-func (h *checked) turnsAt(n int, so Turn) bool {
-	return slices.ContainsFunc(h.Ways(), func(v *Hung) bool {
+func (h *checked) turnsAt(n int, so rig.Turn) bool {
+	return slices.ContainsFunc(h.Ways(), func(v *rig.Hung) bool {
 		t, ok := v.Turning(n - 1)
 		return ok && t == so
 	})

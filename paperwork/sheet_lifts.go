@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -98,7 +99,7 @@ func (h *checked) ownOfHoist(i int) float64 {
 }
 
 // cellReads are what the load cells should read.
-func (h *checked) cellReads(readings []Reading) (reads []layouts.Read) {
+func (h *checked) cellReads(readings []rig.Reading) (reads []layouts.Read) {
 	u := h.Unit()
 	for i, r := range readings {
 		own := h.ownOfHoist(i)
@@ -108,20 +109,10 @@ func (h *checked) cellReads(readings []Reading) (reads []layouts.Read) {
 	return reads
 }
 
-// Over returns the least and the most of a figure wherever unknown centres of
-// gravity lie.
-func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
-	from, to = math.Inf(1), math.Inf(-1)
-	for _, v := range h.Ways() {
-		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))
-	}
-	return from, to
-}
-
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
 func (h *checked) aimRead(k, n int) layouts.Read {
-	from, to := h.Over(func(v *Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	off := h.Job.Practice.AimTolerance
 	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }

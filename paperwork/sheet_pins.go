@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -155,7 +156,7 @@ func (h *checked) moreOnHook(i int) string {
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.
-func moreAt(u say.Units, m MostCarried) string {
+func moreAt(u say.Units, m rig.MostCarried) string {
 	if m.Where == "" {
 		return ""
 	}
@@ -163,7 +164,7 @@ func moreAt(u say.Units, m MostCarried) string {
 }
 
 // label joins a word and the end of the bar it is at.
-func label(word string, end End) string {
+func label(word string, end rig.End) string {
 	if end == "" {
 		return word
 	}
@@ -182,32 +183,22 @@ func (h *checked) massWords() string {
 // inclinometer says what to read on the first and on the last cabinet.
 func (h *checked) inclinometer() []layouts.Line {
 	poses := h.Finished.Poses
-	tilt, most := h.Over(func(v *Hung) float64 { return v.Finished.Tilt })
+	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
 	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, layouts.Line{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: h.aimOf(len(poses)),
-		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(Bend(h.Hung))),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
 	})
 }
 
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
 func (h *checked) aimOf(n int) string {
-	from, to := h.Over(func(v *Hung) float64 { return v.Finished.Poses[n-1].Aim })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
 	return h.Unit().Between(from, to, say.Aim)
-}
-
-// Bend is how much further down the last cabinet looks than the first, in
-// radians: the sum of the splays between them.
-func Bend(h *Hung) float64 {
-	deg := 0.0
-	for _, c := range h.Cabinets[1:] {
-		deg += c.Hole.Splay
-	}
-	return say.Radians(deg)
 }
 
 // pinNotes are the sentences under the figures.

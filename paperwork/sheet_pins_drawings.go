@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -23,7 +24,7 @@ func (h *checked) elevation(labelled Span) layouts.Elevation {
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func (h *checked) sideOf(s *State, raise float64) layouts.Elevation {
+func (h *checked) sideOf(s *rig.State, raise float64) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
 	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
 	for k, c := range h.Cabinets[:s.Flown] {
@@ -37,7 +38,7 @@ func (h *checked) sideOf(s *State, raise float64) layouts.Elevation {
 		e.Bar = append(e.Bar, up(o.Turned(s.Tilt)))
 	}
 	for _, p := range h.Bar.PickHoles {
-		e.Holes = append(e.Holes, up(offset(p.At).Turned(s.Tilt)))
+		e.Holes = append(e.Holes, up(p.At.Turned(s.Tilt)))
 	}
 	for _, p := range s.Picks {
 		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})

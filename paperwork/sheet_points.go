@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -71,7 +72,7 @@ func (h *checked) secondaryWords() string {
 	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
-func (h *checked) venuePoint(i int, p Point) layouts.VenuePoint {
+func (h *checked) venuePoint(i int, p rig.Point) layouts.VenuePoint {
 	u := h.Unit()
 	alone, sums := layouts.Load{Is: "one hoist"}, h.staticSums(i)
 	if len(h.Picks) == 2 {
@@ -101,7 +102,7 @@ func (j *Job) peaks() bool {
 
 // atLift writes what a point carries at a lift, nothing where it carries no
 // more there.
-func atLift(u say.Units, m MostCarried) []layouts.Load {
+func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 	if m.Where == "" {
 		return nil
 	}
@@ -109,7 +110,7 @@ func atLift(u say.Units, m MostCarried) []layouts.Load {
 }
 
 // chainWords write how much chain a hoist needs of what it has.
-func (h *checked) chainWords(i int, p Point) string {
+func (h *checked) chainWords(i int, p rig.Point) string {
 	if p.ChainNeeded == nil {
 		return "chain needed " + say.NotGiven
 	}
@@ -133,7 +134,7 @@ func (h *checked) staticSums(i int) []string {
 }
 
 // staticSum writes what a point's static load includes in a state.
-func (h *checked) staticSum(s *State, i int, of string) string {
+func (h *checked) staticSum(s *rig.State, i int, of string) string {
 	u, p := h.Unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
 		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
@@ -195,7 +196,7 @@ func (j *Job) otherGroup() layouts.PointGroup {
 // A sum is what some points carry together.
 type sum struct {
 	of, count string
-	Carried
+	rig.Carried
 }
 
 // sums are of every stack, of the other points and of all.

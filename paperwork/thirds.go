@@ -4,66 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"hangpack/calc"
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/say"
+	"hangpack/paperwork/rig"
 )
-
-// A Third is a place in the middle third of a cabinet's outline, where a centre
-// of gravity that the job does not know is taken: from its middle to its rear
-// and to its bottom, in halves of a third; 0 is the middle.
-//
-// That a centre of gravity lies in the middle third is a limit of hangpack's
-// own: common practice is to weigh the cabinet or to ask its maker.
-type Third struct {
-	rear, bottom float64
-	Name         string
-}
-
-// thirds are the corners of the middle third.
-var thirds = []Third{{-1, -1, "front and high"}, {-1, 1, "front and low"}, {1, -1, "rear and high"}, {1, 1, "rear and low"}}
-
-// centre returns the centre of gravity of a cabinet, with this place where it is
-// not known.
-func (t Third) centre(c *job.Cabinet) calc.Offset {
-	at := offset(c.CentreOfGravity)
-	if c.CentreUnknown {
-		at.Behind += t.rear * c.Depth / 6
-		at.Below += t.bottom * c.FrontHeight / 6
-	}
-	return at
-}
-
-// Unknown returns the types of the stack whose centre of gravity is not known.
-func (h *Hung) Unknown() (types []*job.Cabinet) {
-	for _, t := range h.Types() {
-		if t.CentreUnknown {
-			types = append(types, t)
-		}
-	}
-	return types
-}
-
-// workCorners works the stack out anew with all unknown centres of gravity in
-// each corner of their middle third at once.
-func (h *Hung) workCorners() error {
-	if len(h.Unknown()) == 0 {
-		return nil
-	}
-	for _, t := range thirds {
-		v := &Hung{Stack: h.Stack, Job: h.Job, Body: body(h.Stack, t), Holes: h.Holes, Third: t}
-		v.Centre = v.Body.CentreInBar()
-		if err := v.work(); err != nil {
-			return err
-		}
-		h.Corners = append(h.Corners, v)
-	}
-	return nil
-}
-
-// Ways are the stack and the same stack with its unknown centres of gravity
-// elsewhere.
-func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
 // takeWorst checks the corners as well, and keeps the worst of each finding, use
 // and measure.
@@ -79,13 +22,8 @@ func (h *checked) takeWorst() {
 	}
 }
 
-// Words say where unknown centres of gravity are taken.
-func (t Third) Words() string {
-	return say.After("centre of gravity ", t.Name)
-}
-
 // ifSo says where unknown centres of gravity have to lie for what is said.
-func ifSo(t Third) string { return "if the centre of gravity that is not known lies " + t.Name }
+func ifSo(t rig.Third) string { return "if the centre of gravity that is not known lies " + t.Name }
 
 // worse adds to findings those that come up only elsewhere, and puts in the place
 // of one a worse one of its kind.
@@ -96,7 +34,7 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 		switch {
 		case i < 0:
 			found = append(found, f)
-		case f.by > found[i].by+Within:
+		case f.by > found[i].by+rig.Within:
 			found[i] = f
 		}
 	}

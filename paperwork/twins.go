@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -30,7 +31,7 @@ func (j *Job) compareTwins() {
 
 func (h *checked) cautionTwin(other *checked) {
 	for _, d := range h.differences(other) {
-		h.caution("twin_differs", Where{Joint: d.joint}, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
+		h.caution("twin_differs", rig.Where{Joint: d.joint}, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
 	}
 }
 

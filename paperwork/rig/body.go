@@ -1,4 +1,4 @@
-package paperwork
+package rig
 
 import (
 	"hangpack/calc"
@@ -10,14 +10,12 @@ func hoistFor(h *job.Hoist) calc.Hoist {
 	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }
 
-func offset(o job.Offset) calc.Offset { return calc.Offset{Behind: o.Behind, Below: o.Below} }
-
 // body gives calc a stack of the job, with unknown centres of gravity at a place
 // of their middle third.
 func body(s *job.Stack, at Third) calc.Stack {
 	b := calc.Stack{Bar: calc.Bar{
 		Mass:            s.Bar.Mass,
-		CentreOfGravity: offset(s.Bar.CentreOfGravity),
+		CentreOfGravity: s.Bar.CentreOfGravity,
 		LinkArm:         s.LinkArm,
 	}}
 	for _, c := range s.Cabinets {
@@ -35,7 +33,7 @@ func body(s *job.Stack, at Third) calc.Stack {
 		if e.Cabinet > 0 {
 			tied = &b.Cabinets[e.Cabinet-1].Extras
 		}
-		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: offset(e.At)})
+		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: e.At})
 	}
 	return b
 }

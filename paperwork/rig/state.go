@@ -1,4 +1,4 @@
-package paperwork
+package rig
 
 import (
 	"fmt"
@@ -8,28 +8,9 @@ import (
 	"hangpack/paperwork/job"
 )
 
-// A Stack stack is one stack of a job with all that has been worked out of it.
-type Hung struct {
-	*job.Stack
-	Job      *job.Job
-	Body     calc.Stack
-	Centre   calc.Weight // all of it, in the bar's axes
-	Options  []Option    // one pick: every hole of the bar; else nil
-	Holes    []int       // the pick holes in use, front first
-	Start    *State      // two picks: the bar alone, level; nil where it does not hang so
-	Finished *State
-	Lifts    []*State // after each set but the last
-	Swung    []*State // two picks: the whole stack, swung to each of them alone
-	Third    Third    // where unknown centres of gravity are taken
-	Corners  []*Hung  // the same stack with those in the corners of their middle third
-	Raise    float64  // height of the bar's hinge at trim, above heights_from
-	Points   []Point
-}
-
-// An Option is a pick hole that a stack with one pick could hang from.
-type Option struct {
-	Aim  float64 // of cabinet 1, rad
-	Tips bool
+// States are the finished stack and its lifts.
+func (h *Hung) States() []*State {
+	return append([]*State{h.Finished}, h.Lifts...)
 }
 
 // A State is a stack as it hangs: finished, or after a lift.
@@ -46,21 +27,6 @@ type State struct {
 	Poses   []calc.Pose
 	Corners [][4]calc.Vec
 	Joints  []calc.Joint
-}
-
-// Hang works out one stack of a job.
-func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
-	h := &Hung{Stack: s, Job: j, Body: body(s, Third{})}
-	h.Centre = h.Body.CentreInBar()
-	h.choose()
-	if err := h.work(); err != nil {
-		return nil, err
-	}
-	if err := h.workCorners(); err != nil {
-		return nil, err
-	}
-	h.Points = h.pointFigures()
-	return h, nil
 }
 
 // work works out every state of the stack.
@@ -93,29 +59,12 @@ func (h *Hung) choose() {
 		return
 	}
 	for _, hole := range h.Bar.PickHoles {
-		tilt, lever := calc.Tilt(offset(hole.At), h.Centre.At)
+		tilt, lever := calc.Tilt(hole.At, h.Centre.At)
 		h.Options = append(h.Options, Option{tilt + h.Body.Cabinets[0].Splay, lever <= Within})
 	}
 	if h.Holes[0] == job.Auto {
 		h.Holes[0] = closest(h.Options, h.Aim)
 	}
-}
-
-func closest(options []Option, wanted float64) int {
-	best := 0
-	for i, o := range options {
-		off, least := math.Abs(o.Aim-wanted), math.Abs(options[best].Aim-wanted)
-		if tips := options[best].Tips; o.Tips != tips {
-			if tips {
-				best = i
-			}
-			continue
-		}
-		if off < least-Within {
-			best = i
-		}
-	}
-	return best
 }
 
 // state works out the stack with its first n cabinets. One pick: it hangs as
@@ -172,7 +121,7 @@ func (h *Hung) tilted(lift, n int, tilt float64, inBar calc.Weight) *State {
 }
 
 // Hole returns the place of pick i on the bar.
-func (h *Hung) Hole(i int) calc.Offset { return offset(h.Bar.PickHoles[h.Holes[i]].At) }
+func (h *Hung) Hole(i int) calc.Offset { return h.Bar.PickHoles[h.Holes[i]].At }
 
 // atTrim returns the height of the bar's hinge pin at trim.
 func (h *Hung) atTrim() float64 {

@@ -1,4 +1,4 @@
-package paperwork
+package rig
 
 import (
 	"math"
@@ -131,3 +131,11 @@ func (h *Hung) Level(k int) float64 { return h.RollIn(k) - h.Lifts[k].Drop() - h
 
 // LastAim returns the aim of the lowest cabinet in a state.
 func (s *State) LastAim() float64 { return s.Poses[len(s.Poses)-1].Aim }
+
+// StartReadings are of the bar alone.
+func (h *Hung) StartReadings() (all []Reading) {
+	for i := range h.Picks {
+		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
+	}
+	return all
+}

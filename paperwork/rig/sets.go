@@ -1,0 +1,32 @@
+package rig
+
+import "hangpack/paperwork/say"
+
+// HasDollies reports whether the stack travels in sets. Without, its sheets
+// are called after their cabinets.
+func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
+
+// SetMass is the mass of set k with what is tied to its cabinets, in kg, and
+// how many such extras there are.
+func SetMass(h *Hung, k int) (kg float64, extras int) {
+	for _, c := range h.InSet(k) {
+		kg += c.Mass
+	}
+	for _, e := range h.Extras {
+		if e.Cabinet > 0 && h.Sets.Of(e.Cabinet) == k {
+			kg += e.Mass
+			extras++
+		}
+	}
+	return kg, extras
+}
+
+// Bend is how much further down the last cabinet looks than the first, in
+// radians: the sum of the splays between them.
+func Bend(h *Hung) float64 {
+	deg := 0.0
+	for _, c := range h.Cabinets[1:] {
+		deg += c.Hole.Splay
+	}
+	return say.Radians(deg)
+}

@@ -1,0 +1,75 @@
+// Package rig works out how a stack hangs: finished, after each lift and from each
+// of two hoists alone; what its hooks, joints and points carry then, how high they
+// are, and what a load cell may read.
+package rig
+
+import (
+	"math"
+
+	"hangpack/calc"
+	"hangpack/paperwork/job"
+)
+
+// At its limit a figure passes: forces and loads within Alike newtons, all
+// else within Within SI units. These are limits of this tool and not of any
+// code of practice.
+const (
+	Alike  = 1.0
+	Within = 1e-9
+)
+
+// A Hung stack is a stack of a job with all that has been worked out of how it hangs.
+type Hung struct {
+	*job.Stack
+	Job      *job.Job
+	Body     calc.Stack
+	Centre   calc.Weight // all of it, in the bar's axes
+	Options  []Option    // one pick: every hole of the bar; else nil
+	Holes    []int       // the pick holes in use, front first
+	Start    *State      // two picks: the bar alone, level; nil where it does not hang so
+	Finished *State
+	Lifts    []*State // after each set but the last
+	Swung    []*State // two picks: the whole stack, swung to each of them alone
+	Third    Third    // where unknown centres of gravity are taken
+	Corners  []*Hung  // the same stack with those in the corners of their middle third
+	Raise    float64  // height of the bar's hinge at trim, above heights_from
+	Points   []Point
+}
+
+// An Option is a pick hole that a stack with one pick could hang from.
+type Option struct {
+	Aim  float64 // of cabinet 1, rad
+	Tips bool
+}
+
+// Hang works out one stack of a job.
+func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
+	h := &Hung{Stack: s, Job: j, Body: body(s, Third{})}
+	h.Centre = h.Body.CentreInBar()
+	h.choose()
+	if err := h.work(); err != nil {
+		return nil, err
+	}
+	if err := h.workCorners(); err != nil {
+		return nil, err
+	}
+	h.Points = h.pointFigures()
+	return h, nil
+}
+
+func closest(options []Option, wanted float64) int {
+	best := 0
+	for i, o := range options {
+		off, least := math.Abs(o.Aim-wanted), math.Abs(options[best].Aim-wanted)
+		if tips := options[best].Tips; o.Tips != tips {
+			if tips {
+				best = i
+			}
+			continue
+		}
+		if off < least-Within {
+			best = i
+		}
+	}
+	return best
+}
