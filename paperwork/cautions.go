@@ -80,20 +80,13 @@ func (h *checked) cautionHinges() {
 	for k := range h.Cabinets {
 		if t, ok := h.Turning(k); ok {
 			h.caution("hinge_turns", rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-				Pulled(t.From), Pulled(-t.From), h.liftName(h.Joined(t.Lift)))
+				say.Pulled(t.From), say.Pulled(-t.From), h.liftName(h.Joined(t.Lift)))
 		}
 	}
 }
 
-func Pulled(sign float64) string {
-	if sign > 0 {
-		return "pulled"
-	}
-	return "pushed"
-}
-
 // liftName names the set whose lift gives a state.
-func (h *checked) liftName(s *rig.State) string { return "dolly " + Letter(h.Sets.Of(s.Flown)) }
+func (h *checked) liftName(s *rig.State) string { return "dolly " + say.Dolly(h.Sets.Of(s.Flown)) }
 
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.

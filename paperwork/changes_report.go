@@ -80,7 +80,7 @@ func (c Changes) reportStack(b *strings.Builder, h *checked) {
 			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
 		}
 		k := j.Cabinet - 1
-		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, Letter(h.Sets.Of(j.Cabinet)))
+		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, say.Dolly(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
 		writeUnder(b, s)
@@ -105,22 +105,13 @@ func (c Changes) stackWords(h *checked) (all []string) {
 
 // numbersOf lists the cabinets of a stack among some that changed: '3, 5 to 7'.
 func numbersOf(changes []CabinetChange, stack string) string {
-	var runs []Span
+	most, changed := 0, map[int]bool{}
 	for _, c := range changes {
-		if c.Stack != stack {
-			continue
-		}
-		if last := len(runs) - 1; last >= 0 && runs[last].To == c.Cabinet-1 {
-			runs[last].To = c.Cabinet
-		} else {
-			runs = append(runs, Span{c.Cabinet, c.Cabinet})
+		if c.Stack == stack {
+			most, changed[c.Cabinet] = max(most, c.Cabinet), true
 		}
 	}
-	var words []string
-	for _, r := range runs {
-		words = append(words, jointRun2(r.From, r.To))
-	}
-	return strings.Join(words, ", ")
+	return say.Those(most, func(n int) bool { return changed[n] })
 }
 
 // otherWords are the other changes of a stack, or of the job where stack is "".

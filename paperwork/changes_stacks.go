@@ -71,7 +71,7 @@ func partsOf(was, h *checked) (all []difference) {
 			all = append(all, difference{of: of, this: this, other: other})
 		}
 	}
-	differ("cabinets", was.holdsWords(Span{1, len(was.Cabinets)}), h.holdsWords(Span{1, len(h.Cabinets)}))
+	differ("cabinets", was.holdsWords(say.Span{From: 1, To: len(was.Cabinets)}), h.holdsWords(say.Span{From: 1, To: len(h.Cabinets)}))
 	differ("place", was.placeWords(), h.placeWords())
 	for _, d := range was.partDifferences(h) {
 		if d.of != "pick holes" && d.of != "number of cabinets" {

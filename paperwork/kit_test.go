@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 )
 
 // kitWeighsTheStacks: what the lists of bars, cabinets and things tied on weigh
@@ -149,7 +150,7 @@ func TestKitReadsBack(t *testing.T) {
 				}
 				if h.Dolly != nil {
 					kg += h.Dolly.Mass
-					assert.True(t, hasLine(lines, h.ID, "dolly "+Letter(k), u.Load(set), u.Load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
+					assert.True(t, hasLine(lines, h.ID, "dolly "+say.Dolly(k), u.Load(set), u.Load(set+h.Dolly.Mass)), "%s: %s, dolly %d: %s", name, h.ID, k, all)
 				}
 			}
 			for _, e := range h.Extras {

@@ -117,7 +117,7 @@ func TestCardsOfTheJob(t *testing.T) {
 				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
-				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+Cabinets(Span{first + 1, first + n - 1})+", as on the sheet of "+h.setName(k))
+				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+h.setName(k))
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}

@@ -146,5 +146,5 @@ func largestSet(h *checked) string {
 	if h.Sets[k] == 1 {
 		things = "cabinet"
 	}
-	return fmt.Sprintf("dolly dolly %s %d %s at most %d (%s) -", Letter(k), h.Sets[k], things, h.Dolly.Takes, h.Dolly.Key)
+	return fmt.Sprintf("dolly dolly %s %d %s at most %d (%s) -", say.Dolly(k), h.Sets[k], things, h.Dolly.Takes, h.Dolly.Key)
 }

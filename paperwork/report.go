@@ -167,7 +167,7 @@ func (h *checked) reportJoints(b *strings.Builder) {
 	for k, c := range h.Cabinets {
 		j := h.Finished.Joints[k]
 		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
-			say.Aim(h.Finished.Poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), Letter(h.Sets.Of(k+1)))
+			say.Aim(h.Finished.Poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), say.Dolly(h.Sets.Of(k+1)))
 	}
 }
 
@@ -186,7 +186,7 @@ func (h *checked) reportLifts(b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
 	for _, s := range h.Lifts {
-		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", Letter(h.Sets.Of(s.Flown)), s.Flown,
+		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", say.Dolly(h.Sets.Of(s.Flown)), s.Flown,
 			h.hookWords(s), say.Aim(s.Poses[0].Aim), u.Length(s.Drop()))
 	}
 }

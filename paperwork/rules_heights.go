@@ -75,11 +75,3 @@ func (h *checked) reachSum(i int, lowest float64) string {
 	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.HighHook(i)), u.Length(m.Headroom),
 		u.Length(m.ChainLength), u.Length(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))
 }
-
-// Letter names a set on paper: A for the top of the stack.
-func Letter(set int) string {
-	if set < 26 {
-		return string(rune('A' + set))
-	}
-	return "A" + string(rune('A'+set-26))
-}

@@ -60,6 +60,3 @@ func (h *checked) checkLinks(s *rig.State) {
 		}
 	}
 }
-
-// Joint names joint k, counted from 0, as people count.
-func Joint(k int) string { return fmt.Sprintf("joint %d", k+1) }

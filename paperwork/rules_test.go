@@ -265,7 +265,7 @@ func TestHingeTurns(t *testing.T) {
 					}
 				}
 				if up && down {
-					want = append(want, "hinge_turns, "+Joint(k))
+					want = append(want, "hinge_turns, "+say.Joint(k))
 				}
 			}
 			assert.Equal(t, want, ofRules(h.cautions, []string{"hinge_turns"}), "seed %d, %s", seed, h.ID)

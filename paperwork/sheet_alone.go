@@ -56,7 +56,7 @@ func (h *checked) bothEnds(of string, at func(i int) (says, used string)) []stri
 func (h *checked) aloneCell(c aloneCheck) (says, used string) {
 	at := ""
 	if c.joint >= 0 {
-		at = Joint(c.joint) + ": "
+		at = say.Joint(c.joint) + ": "
 	}
 	if c.limit == 0 {
 		return at + c.worked() + ". NOT CHECKED: no rating given", "not rated"
@@ -66,7 +66,7 @@ func (h *checked) aloneCell(c aloneCheck) (says, used string) {
 		says = at + c.worked() + ", MORE THAN " + c.most()
 	}
 	if joints := h.unratedJoints(); at != "" && joints != "" {
-		says += ". NOT CHECKED: " + jointsWord(joints) + ", not rated"
+		says += ". NOT CHECKED: " + say.Joints(joints) + ", not rated"
 	}
 	return says, say.Percent(c.load / c.limit)
 }
@@ -89,27 +89,17 @@ func (h *checked) swungAim(i int) (says, used string) {
 // only be pulled, if there is one.
 func (h *checked) mostPushed(i int) (says, used string) {
 	if at, force := pushedAlone(h.Ways(), i, false); at >= 0 {
-		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", Joint(at), h.Unit().Force(force)), ""
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", say.Joint(at), h.Unit().Force(force)), ""
 	}
 	if at, force := pushedAlone(h.Ways(), i, true); at >= 0 {
-		return fmt.Sprintf("%s: %s, which its maker allows", Joint(at), h.Unit().Force(force)), ""
+		return fmt.Sprintf("%s: %s, which its maker allows", say.Joint(at), h.Unit().Force(force)), ""
 	}
 	return "none", ""
 }
 
 // unratedJoints lists the joints whose pins have no rating, and "" where all have.
 func (h *checked) unratedJoints() string {
-	var runs []string
-	for k := 0; k < len(h.Cabinets); k++ {
-		from := k
-		for k < len(h.Cabinets) && h.Ratings(k) == nil {
-			k++
-		}
-		if k > from {
-			runs = append(runs, jointRun2(from+1, k))
-		}
-	}
-	return strings.Join(runs, ", ")
+	return say.Those(len(h.Cabinets), func(n int) bool { return h.Ratings(n-1) == nil })
 }
 
 // outOfStep is how soon the aim is off when hoist i runs on and the other stands.

@@ -15,7 +15,7 @@ func (h *checked) calculation() layouts.Calculation {
 	k, all := h.worstJoint(), h.parts()
 	c := layouts.Calculation{
 		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(all),
-		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: Joint(k),
+		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: say.Joint(k),
 		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
 	}
 	for k := range h.Cabinets {

@@ -52,10 +52,10 @@ func (h *checked) whereWords(at rig.Where) string {
 	}
 	lift, set, rest := "", "", at
 	if at.Lift > 0 {
-		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, Letter(at.Lift-1))
+		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, say.Dolly(at.Lift-1))
 	}
 	if at.Set > 0 {
-		set = "dolly " + Letter(at.Set-1)
+		set = "dolly " + say.Dolly(at.Set-1)
 	}
 	rest.Lift, rest.Set = 0, 0
 	return say.Listed(lift, rest.String(), set)

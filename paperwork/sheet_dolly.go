@@ -19,14 +19,14 @@ func (h *checked) dollySheets() (sheets []layouts.Dolly) {
 		first := h.Sets.First(k) + 1
 		last := first + n - 1
 		for from := first; from <= last; from += dollyMost {
-			sheets = append(sheets, h.dollySheet(k, Span{from, min(from+dollyMost-1, last)}))
+			sheets = append(sheets, h.dollySheet(k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
 		}
 	}
 	return sheets
 }
 
 // dollySheet is the sheet of a span of cabinets of set k, counted from 0.
-func (h *checked) dollySheet(k int, s Span) layouts.Dolly {
+func (h *checked) dollySheet(k int, s say.Span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
 		Above: h.above(s), Picks: h.pickHoles(s), First: h.firstWords(k, s),
@@ -42,33 +42,26 @@ func (h *checked) dollySheet(k int, s Span) layouts.Dolly {
 }
 
 // sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
-func (h *checked) sheetName(k int, s Span) (word, which string) {
+func (h *checked) sheetName(k int, s say.Span) (word, which string) {
 	switch {
 	case !h.HasDollies() && s.From == s.To:
-		return "cabinet", s.Words()
+		return "cabinet", s.Dashed()
 	case !h.HasDollies():
-		return "cabinets", s.Words()
+		return "cabinets", s.Dashed()
 	}
-	return "dolly", Letter(k)
-}
-
-func (s Span) Words() string {
-	if s.From == s.To {
-		return fmt.Sprint(s.From)
-	}
-	return fmt.Sprintf("%d-%d", s.From, s.To)
+	return "dolly", say.Dolly(k)
 }
 
 // split reports whether a set takes more than one sheet.
 func (h *checked) split(k int) bool { return h.Sets[k] > dollyMost }
 
 // joins says what a dolly joins above and below.
-func (h *checked) joins(k int, s Span) string {
+func (h *checked) joins(k int, s say.Span) string {
 	which := ""
 	if h.HasDollies() {
 		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
 		if h.split(k) {
-			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.Words(), which)
+			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.Dashed(), which)
 		}
 	}
 	return which + "joins " + h.neighbour(s.From-1) + " above, " + h.neighbour(s.To+1) + " below"
@@ -91,11 +84,11 @@ func (h *checked) neighbour(n int) string {
 	case !h.HasDollies():
 		return fmt.Sprintf("cabinet %d", n)
 	}
-	return fmt.Sprintf("dolly %s (cabinet %d)", Letter(h.Sets.Of(n)), n)
+	return fmt.Sprintf("dolly %s (cabinet %d)", say.Dolly(h.Sets.Of(n)), n)
 }
 
 // above says what the first joint of a sheet hangs from.
-func (h *checked) above(s Span) string {
+func (h *checked) above(s say.Span) string {
 	if s.From == 1 {
 		return h.Bar.Key
 	}
@@ -103,7 +96,7 @@ func (h *checked) above(s Span) string {
 }
 
 // firstWords says how the first joint of a sheet is made.
-func (h *checked) firstWords(k int, s Span) string {
+func (h *checked) firstWords(k int, s say.Span) string {
 	switch {
 	case s.From == 1:
 		return "before the hoist takes weight"
@@ -114,21 +107,21 @@ func (h *checked) firstWords(k int, s Span) string {
 }
 
 // below says what hangs below, and whose its joint is.
-func (h *checked) below(s Span) (what, ghost string) {
+func (h *checked) below(s say.Span) (what, ghost string) {
 	if s.To == len(h.Cabinets) {
 		return "", ""
 	}
 	what = h.neighbour(s.To+1) + " below"
 	label := h.Cabinets[s.To].Hole.Label
 	if set := h.Sets.Of(s.To + 1); h.HasDollies() && set != h.Sets.Of(s.To) {
-		return what, fmt.Sprintf("hole %s goes with dolly %s", label, Letter(set))
+		return what, fmt.Sprintf("hole %s goes with dolly %s", label, say.Dolly(set))
 	}
 	return what, fmt.Sprintf("hole %s on the next sheet", label)
 }
 
 // setWords says when the link pins are set, or nothing where the job does not;
 // and how the first joint is made, which is not set on the dolly.
-func (h *checked) setWords(k int, s Span) string {
+func (h *checked) setWords(k int, s say.Span) string {
 	first := h.firstWords(k, s)
 	if first != "" {
 		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.From, first)
@@ -143,7 +136,7 @@ func (h *checked) setWords(k int, s Span) string {
 }
 
 // sum writes out the splays of a sheet's own joints, to be read over the radio.
-func (h *checked) sum(s Span) string {
+func (h *checked) sum(s say.Span) string {
 	total, parts := 0.0, []string{}
 	for n := s.From; n <= s.To; n++ {
 		total += h.Cabinets[n-1].Hole.Splay
@@ -177,7 +170,7 @@ func (h *checked) dollyFigures(k int) []layouts.Line {
 
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
-func (h *checked) dollyCaption(s Span) string {
+func (h *checked) dollyCaption(s say.Span) string {
 	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + h.boxWords(s)
 	if h.twoPins(s) {
 		caption += " L and R seen from behind, looking at the audience."
@@ -189,7 +182,7 @@ func (h *checked) dollyCaption(s Span) string {
 }
 
 // pickHoles are the pick holes to use, on the sheet that joins the bar.
-func (h *checked) pickHoles(s Span) (picks []layouts.PickHole) {
+func (h *checked) pickHoles(s say.Span) (picks []layouts.PickHole) {
 	if s.From > 1 {
 		return nil
 	}
@@ -201,14 +194,7 @@ func (h *checked) pickHoles(s Span) (picks []layouts.PickHole) {
 
 func (h *checked) massOf(k int) string {
 	if h.HasDollies() {
-		return "Mass of dolly " + Letter(k)
+		return "Mass of dolly " + say.Dolly(k)
 	}
 	return "Mass of cabinets"
-}
-
-func Cabinets(s Span) string {
-	if s.From == s.To {
-		return fmt.Sprintf("cabinet %d", s.From)
-	}
-	return fmt.Sprintf("cabinets %d to %d", s.From, s.To)
 }

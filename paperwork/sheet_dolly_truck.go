@@ -5,14 +5,15 @@ import (
 	"strings"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 )
 
 // loadOut says which holes the pins of the joints that stay together go to for
 // the truck, and which joint is released then.
-func (h *checked) loadOut(k int, s Span) string {
+func (h *checked) loadOut(k int, s say.Span) string {
 	var parts []string
-	for _, run := range h.truckRuns(Span{h.firstKept(k, s), s.To}) {
-		parts = append(parts, fmt.Sprintf("joints above %s: %s", Cabinets(run), h.truckHole(run.From)))
+	for _, run := range h.truckRuns(say.Span{From: h.firstKept(k, s), To: s.To}) {
+		parts = append(parts, fmt.Sprintf("joints above %s: %s", run.Cabinets(), h.truckHole(run.From)))
 	}
 	if h.firstKept(k, s) > s.From {
 		parts = append(parts, fmt.Sprintf("then release the joint above cabinet %d", s.From))
@@ -21,20 +22,13 @@ func (h *checked) loadOut(k int, s Span) string {
 }
 
 // truckRuns cuts the joints above some cabinets into runs that travel in one hole.
-func (h *checked) truckRuns(s Span) (runs []Span) {
-	for n := s.From; n <= s.To; n++ {
-		if last := len(runs) - 1; last >= 0 && h.truckHole(n) == h.truckHole(n-1) {
-			runs[last].To = n
-		} else {
-			runs = append(runs, Span{n, n})
-		}
-	}
-	return runs
+func (h *checked) truckRuns(s say.Span) []say.Span {
+	return say.Runs(s, func(n int) bool { return h.truckHole(n) == h.truckHole(n-1) })
 }
 
 // firstKept is the first cabinet of a sheet whose joint above stays together
 // on the dolly.
-func (h *checked) firstKept(k int, s Span) int {
+func (h *checked) firstKept(k int, s say.Span) int {
 	if s.From == h.Sets.First(k)+1 {
 		return s.From + 1
 	}

@@ -28,8 +28,8 @@ func (h *checked) downSheet() layouts.Sequence {
 // downCard is the release of set k, counted from 0.
 func (h *checked) downCard(k int) layouts.Card {
 	kg, _ := rig.SetMass(h.Hung, k)
-	s := Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}
-	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{Cabinets(s), h.Unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
+	s := say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}
+	return layouts.Card{Of: "release", Which: h.setName(k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: h.cardJoint(k),
 		Steps: h.downSteps(k, s), Reads: h.downReads(k, s), Warnings: h.downWarnings(k), Notes: h.downNotes(k)}
 }
 
@@ -49,7 +49,7 @@ func (h *checked) downWarnings(k int) []string {
 }
 
 // downSteps are what to do to release set k, counted from 0.
-func (h *checked) downSteps(k int, s Span) (steps []layouts.Do) {
+func (h *checked) downSteps(k int, s say.Span) (steps []layouts.Do) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
 	if k == len(h.Lifts) {
 		add(false, "Weight on the hoist (motor): read. "+h.secondaryOff())
@@ -58,10 +58,10 @@ func (h *checked) downSteps(k int, s Span) (steps []layouts.Do) {
 		add(true, fmt.Sprintf("Nobody below. Lower%s%s. Roll %s in, castors locked.", h.together(), h.dollyHeight(), h.setName(k)))
 	}
 	add(false, fmt.Sprintf("Lower until cabinet %d stands on %s, then go on as its maker says.", s.To, h.standsOn(k)))
-	for _, run := range h.truckRuns(Span{s.From + 1, s.To}) {
-		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.To-run.From+1), Cabinets(run), h.truckWords(run.From)))
+	for _, run := range h.truckRuns(say.Span{From: s.From + 1, To: s.To}) {
+		add(false, fmt.Sprintf("%s above %s, from the lowest up, each as it goes slack: %s.", jointWord(run.To-run.From+1), run.Cabinets(), h.truckWords(run.From)))
 	}
-	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), Cabinets(s), h.hooksRead()))
+	add(true, fmt.Sprintf("Stop when %s carries %s and %s.", h.standsOn(k), s.Cabinets(), h.hooksRead()))
 	add(true, h.releaseWords(k, s.From))
 	add(false, h.freeWords(k))
 	return steps
@@ -140,7 +140,7 @@ func (h *checked) freedWords(k int) string {
 
 // downReads are what the hooks should read with set k hanging and with it on its
 // dolly, and the pins that are counted in.
-func (h *checked) downReads(k int, s Span) []layouts.Read {
+func (h *checked) downReads(k int, s say.Span) []layouts.Read {
 	reads := named("hanging: ", h.cellReads(h.Readings(k)))
 	switch {
 	case k > 0:

@@ -67,26 +67,21 @@ func (h *checked) noDollyRow() layouts.TruckRow {
 		set, _ := rig.SetMass(h.Hung, k)
 		kg += set
 	}
-	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(Span{1, len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
+	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(say.Span{From: 1, To: len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
 }
 
 // dollyRow is the dolly of set k, counted from 0.
 func (h *checked) dollyRow(k int) layouts.TruckRow {
 	kg, _ := rig.SetMass(h.Hung, k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + Letter(k), Holds: h.holdsWords(Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: h.holdsWords(say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
 // holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func (h *checked) holdsWords(s Span) string {
+func (h *checked) holdsWords(s say.Span) string {
 	var parts []string
-	for n := s.From; n <= s.To; {
-		last := n
-		for last < s.To && h.Cabinets[last].Cabinet == h.Cabinets[n-1].Cabinet {
-			last++
-		}
-		parts = append(parts, fmt.Sprintf("%d %s", last-n+1, h.Cabinets[n-1].Name))
-		n = last + 1
+	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
+		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
 	}
 	return strings.Join(parts, ", ")
 }

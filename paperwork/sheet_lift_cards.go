@@ -19,7 +19,7 @@ func (h *checked) viewOf(s *rig.State) *layouts.Elevation {
 // setName names set k, counted from 0, as what rolls in and out.
 func (h *checked) setName(k int) string {
 	if h.HasDollies() {
-		return "dolly " + Letter(k)
+		return "dolly " + say.Dolly(k)
 	}
 	if len(h.Cabinets) == 1 {
 		return "the cabinet"
@@ -89,7 +89,7 @@ func (h *checked) pinsWords(k int) string {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
 	case h.PinsSet == job.InTheAir:
-		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", Cabinets(Span{h.Sets.First(k) + 2, h.Sets.First(k) + h.Sets[k]}), h.setName(k))
+		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", say.Span{From: h.Sets.First(k) + 2, To: h.Sets.First(k) + h.Sets[k]}.Cabinets(), h.setName(k))
 	}
 	return "When link pins go in is not known: ask."
 }
@@ -149,5 +149,5 @@ func (h *checked) downFromHere(k int) string {
 	if k < len(h.Lifts) {
 		back = fmt.Sprintf("%s away, %s", h.setName(k+1), back)
 	}
-	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, Span{h.Sets.First(k) + 1, h.Sets.First(k) + h.Sets[k]}.Words())
+	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}.Dashed())
 }

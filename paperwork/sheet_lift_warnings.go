@@ -3,9 +3,9 @@ package paperwork
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 )
 
 // liftWarnings are the cautions that come up at lift k, counted from 0.
@@ -45,8 +45,8 @@ func (h *checked) manyPushed(pushed []Finding) string {
 		}
 		at[f.Where.Joint] = true
 	}
-	runs := runsOf(len(h.Cabinets), func(n int) bool { return at[n] })
-	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", h.ruleWords(most), jointsWord(runs), most.Says, h.jointOf(most))
+	runs := say.Those(len(h.Cabinets), func(n int) bool { return at[n] })
+	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", h.ruleWords(most), say.Joints(runs), most.Says, h.jointOf(most))
 }
 
 // turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
@@ -54,7 +54,7 @@ func (h *checked) manyPushed(pushed []Finding) string {
 func (h *checked) turnWarnings(k int, way float64) (all []string) {
 	for _, from := range []float64{1, -1} {
 		if joints := h.turnsFrom(k, from*way); joints != "" {
-			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", Pulled(from), Pulled(-from), jointsWord(joints)))
+			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", say.Pulled(from), say.Pulled(-from), say.Joints(joints)))
 		}
 	}
 	return all
@@ -63,43 +63,7 @@ func (h *checked) turnWarnings(k int, way float64) (all []string) {
 // turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
 // a sign of their pull: '3, 5 to 7'.
 func (h *checked) turnsFrom(k int, from float64) string {
-	return runsOf(h.Joined(k).Flown, func(n int) bool { return h.turnsAt(n, rig.Turn{Lift: k, From: from}) })
-}
-
-// runsOf lists those of the joints up to most that are so: '3, 5 to 7'.
-func runsOf(most int, so func(n int) bool) string {
-	var runs []string
-	for n := 1; n <= most; n++ {
-		last := n
-		for last <= most && so(last) {
-			last++
-		}
-		if last == n {
-			continue
-		}
-		runs = append(runs, jointRun2(n, last-1))
-		n = last
-	}
-	return strings.Join(runs, ", ")
-}
-
-// jointsWord names the joints of a list.
-func jointsWord(list string) string {
-	if strings.ContainsAny(list, ", ") {
-		return "joints " + list
-	}
-	return "joint " + list
-}
-
-// jointRun2 writes a run of joints: '3', '3, 4', '3 to 5'.
-func jointRun2(from, to int) string {
-	switch to - from {
-	case 0:
-		return fmt.Sprint(from)
-	case 1:
-		return fmt.Sprintf("%d, %d", from, to)
-	}
-	return fmt.Sprintf("%d to %d", from, to)
+	return say.Those(h.Joined(k).Flown, func(n int) bool { return h.turnsAt(n, rig.Turn{Lift: k, From: from}) })
 }
 
 // turnsAt reports whether joint n, counted from 1, turns over so.

@@ -13,12 +13,9 @@ import (
 // pinsMost is how many cabinets one pin sheet holds.
 const pinsMost = 16
 
-// A Span is a run of cabinets, both counted from 1.
-type Span struct{ From, To int }
-
 // pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
 // two dollies where there is one to cut at.
-func (h *checked) pinSpans() (spans []Span) {
+func (h *checked) pinSpans() (spans []say.Span) {
 	from, n := 1, len(h.Cabinets)
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
@@ -27,10 +24,10 @@ func (h *checked) pinSpans() (spans []Span) {
 				to = end
 			}
 		}
-		spans = append(spans, Span{from, to})
+		spans = append(spans, say.Span{From: from, To: to})
 		from = to + 1
 	}
-	return append(spans, Span{from, n})
+	return append(spans, say.Span{From: from, To: n})
 }
 
 // pinSheets are the pin sheets of a stack.
@@ -61,7 +58,7 @@ func (h *checked) pinSheets() (sheets []layouts.Pins) {
 
 // rows are the cabinets of a span with their joints. cuts marks where a dolly
 // ends.
-func (h *checked) rows(s Span, cuts bool) (rows []layouts.PinRow) {
+func (h *checked) rows(s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
 		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: hole(c.Hole), Pins: c.LinkPins}
@@ -72,7 +69,7 @@ func (h *checked) rows(s Span, cuts bool) (rows []layouts.PinRow) {
 			}
 		}
 		if set := h.Sets.Of(n); cuts && n > 1 && set != h.Sets.Of(n-1) {
-			r.Cut = "dolly " + Letter(set)
+			r.Cut = "dolly " + say.Dolly(set)
 		}
 		rows = append(rows, r)
 	}
@@ -90,7 +87,7 @@ func hole(at job.Hole) layouts.Hole {
 }
 
 // twoPins reports whether any joint of a span has a link pin each side.
-func (h *checked) twoPins(s Span) bool {
+func (h *checked) twoPins(s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 2 {
 			return true
@@ -100,7 +97,7 @@ func (h *checked) twoPins(s Span) bool {
 }
 
 // onePin reports whether any joint of a span has one link pin in the middle.
-func (h *checked) onePin(s Span) bool {
+func (h *checked) onePin(s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 1 {
 			return true
@@ -110,13 +107,13 @@ func (h *checked) onePin(s Span) bool {
 }
 
 // pinCaption says what the figures and the boxes of a pin sheet are.
-func (h *checked) pinCaption(s Span) string {
+func (h *checked) pinCaption(s say.Span) string {
 	return "A figure on a line is the hole of the joint it straddles: " + h.boxWords(s) +
 		" Seen: a second person walks the column and touches every pin."
 }
 
 // boxWords says which pins the boxes of a span are for.
-func (h *checked) boxWords(s Span) string {
+func (h *checked) boxWords(s say.Span) string {
 	switch {
 	case !h.twoPins(s):
 		return "rear link pin, one in the middle: one box."

@@ -12,7 +12,7 @@ import (
 
 // elevation is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
-func (h *checked) elevation(labelled Span) layouts.Elevation {
+func (h *checked) elevation(labelled say.Span) layouts.Elevation {
 	u, s := h.Unit(), h.Finished
 	e := h.sideOf(s, h.Raise)
 	e.From, e.To = labelled.From, labelled.To

@@ -1,0 +1,89 @@
+package say
+
+import (
+	"fmt"
+	"strings"
+)
+
+// A Span is a run of cabinets, or of the joints above them: the first and the last,
+// counted from 1.
+type Span struct{ From, To int }
+
+// Dashed writes a span as a name of a sheet has it: '5', '1-8'.
+func (s Span) Dashed() string {
+	if s.From == s.To {
+		return fmt.Sprint(s.From)
+	}
+	return fmt.Sprintf("%d-%d", s.From, s.To)
+}
+
+// Cabinets writes a span of cabinets: 'cabinet 5', 'cabinets 1 to 8'.
+func (s Span) Cabinets() string {
+	if s.From == s.To {
+		return fmt.Sprintf("cabinet %d", s.From)
+	}
+	return fmt.Sprintf("cabinets %d to %d", s.From, s.To)
+}
+
+// String writes a span among others: '3', '3, 4', '3 to 5'.
+func (s Span) String() string {
+	switch s.To - s.From {
+	case 0:
+		return fmt.Sprint(s.From)
+	case 1:
+		return fmt.Sprintf("%d, %d", s.From, s.To)
+	}
+	return fmt.Sprintf("%d to %d", s.From, s.To)
+}
+
+// Runs cuts a span into runs of neighbours that are alike, where alike reports
+// whether n is like the one before it.
+func Runs(s Span, alike func(n int) bool) (runs []Span) {
+	for n := s.From; n <= s.To; n++ {
+		if last := len(runs) - 1; last >= 0 && alike(n) {
+			runs[last].To = n
+		} else {
+			runs = append(runs, Span{n, n})
+		}
+	}
+	return runs
+}
+
+// Those lists the numbers up to most for which so holds: '3, 5 to 7', and "" where
+// it holds for none.
+func Those(most int, so func(n int) bool) string {
+	var words []string
+	for _, r := range Runs(Span{1, most}, func(n int) bool { return so(n) == so(n-1) }) {
+		if so(r.From) {
+			words = append(words, r.String())
+		}
+	}
+	return strings.Join(words, ", ")
+}
+
+// Joints names the joints of a list that Those made: 'joint 3', 'joints 3, 5 to 7'.
+func Joints(list string) string {
+	if strings.ContainsAny(list, ", ") {
+		return "joints " + list
+	}
+	return "joint " + list
+}
+
+// Joint names joint k, counted from 0, as people count.
+func Joint(k int) string { return fmt.Sprintf("joint %d", k+1) }
+
+// Dolly names the dolly of set k, counted from 0: A for the top of the stack.
+func Dolly(k int) string {
+	if k < 26 {
+		return string(rune('A' + k))
+	}
+	return "A" + string(rune('A'+k-26))
+}
+
+// Pulled says whether a force along a joint pulls or pushes, by its sign.
+func Pulled(sign float64) string {
+	if sign > 0 {
+		return "pulled"
+	}
+	return "pushed"
+}
