@@ -9,12 +9,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // aloneRow is a row of the table of one hoist alone: front, its use, rear, its use.
-func aloneRow(h *checked, of string) []string {
-	for _, r := range h.aloneTable().Rows {
+func aloneRow(h *rules.Checked, of string) []string {
+	for _, r := range aloneTable(h).Rows {
 		if r[0] == of {
 			return []string{r[1], r[2], r[4], r[5]}
 		}
@@ -31,10 +32,10 @@ func TestUnratedJointsHideNothing(t *testing.T) {
 	assert.Contains(t, row[2], "joint 3: ")
 	assert.Contains(t, row[2], "MORE THAN 2.30 kN")
 	assert.Contains(t, row[2], "NOT CHECKED: joints 1, 2, not rated") // top on bar, top on top
-	assert.Equal(t, "1, 2", j.stacks[0].unratedJoints())
-	assert.Empty(t, open(t, plainJob).stacks[0].unratedJoints())
+	assert.Equal(t, "1, 2", unratedJoints(j.stacks[0]))
+	assert.Empty(t, unratedJoints(open(t, plainJob).stacks[0]))
 	bare := open(t, edited(t, "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars", "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n", ""))
-	assert.Equal(t, "1 to 8", bare.stacks[0].unratedJoints())
+	assert.Equal(t, "1 to 8", unratedJoints(bare.stacks[0]))
 }
 
 // TestForbiddenPushFirst: a link that may not be pushed is told before one that is

@@ -10,6 +10,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 )
 
 // arena reads the example of 58 pages.
@@ -46,13 +47,13 @@ func BenchmarkThousandStacks(b *testing.B) {
 		j.Stacks[i] = one
 	}
 	for b.Loop() {
-		stacks := make([]*checked, len(j.Stacks))
+		stacks := make([]*rules.Checked, len(j.Stacks))
 		for i := range j.Stacks {
 			h, err := rig.Hang(&j, &j.Stacks[i])
 			if err != nil {
 				b.Fatal(err)
 			}
-			stacks[i] = checkAll(h)
+			stacks[i] = rules.Check(h)
 		}
 		figures(&j, stacks)
 	}
@@ -74,7 +75,7 @@ func BenchmarkPages(b *testing.B) {
 	j := arena(b)
 	var once []layouts.Sheet
 	for _, h := range j.stacks {
-		for _, s := range h.sheets() {
+		for _, s := range stackSheets(h) {
 			once = append(once, s.Sheet)
 		}
 	}

@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -42,10 +43,10 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for _, h := range j.stacks {
-			if len(h.holds) > 0 {
+			if len(h.Holds) > 0 {
 				continue
 			}
-			sheet := h.calculation()
+			sheet := calculationSheet(h)
 			paper := textOf(pages, h.ID+" CALCULATION")
 			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
 				for _, s := range steps {
@@ -175,10 +176,10 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for _, h := range j.stacks {
-			if len(h.holds) > 0 {
+			if len(h.Holds) > 0 {
 				continue
 			}
-			paper, table := textOf(pages, h.ID+" CALCULATION"), h.partTable(h.parts())
+			paper, table := textOf(pages, h.ID+" CALCULATION"), partTable(h, massParts(h))
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
 			if h.Unit().Imperial {
@@ -209,7 +210,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 }
 
 // hingesFollow: each hinge of the table lies one pitch along the cabinet above.
-func hingesFollow(t *testing.T, what string, h *checked, table layouts.Table) {
+func hingesFollow(t *testing.T, what string, h *rules.Checked, table layouts.Table) {
 	t.Helper()
 	scale := 1000.0
 	if h.Unit().Imperial {

@@ -1,6 +1,9 @@
 package paperwork
 
-import "hangpack/paperwork/rig"
+import (
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+)
 
 // Changes are what moved from one revision of a job to the next, as data. Splays
 // are in degrees, loads in kg, design loads where nothing else is said. A stack that
@@ -84,7 +87,7 @@ func Compare(old, new *Job) Changes {
 		} else {
 			c.Added = append(c.Added, h.ID)
 		}
-		if h.held() {
+		if h.Held() {
 			c.Held = append(c.Held, h.ID)
 		}
 	}
@@ -125,7 +128,7 @@ func unchanged(old, new *Job) Changes {
 }
 
 // stack returns the stack of an id, or nil.
-func (j *Job) stack(id string) *checked {
+func (j *Job) stack(id string) *rules.Checked {
 	for _, h := range j.stacks {
 		if h.ID == id {
 			return h

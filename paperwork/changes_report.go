@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -72,7 +73,7 @@ func (c Changes) jointsOf(stack string) (joints []JointChange) {
 	return joints
 }
 
-func (c Changes) reportStack(b *strings.Builder, h *checked) {
+func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
@@ -88,10 +89,10 @@ func (c Changes) reportStack(b *strings.Builder, h *checked) {
 }
 
 // stackWords are a stack's changes besides its joints, a sentence each.
-func (c Changes) stackWords(h *checked) (all []string) {
+func (c Changes) stackWords(h *rules.Checked) (all []string) {
 	for _, p := range c.Picks {
 		if p.Stack == h.ID {
-			all = append(all, fmt.Sprintf("pick holes: %s, now %s", c.old.stack(h.ID).holeWords(), h.holeWords()))
+			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.stack(h.ID).Hung), rules.PickHoles(h.Hung)))
 		}
 	}
 	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {

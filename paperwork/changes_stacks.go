@@ -8,27 +8,28 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // compareStacks compares a stack that both revisions have.
-func (c *Changes) compareStacks(was, h *checked) {
+func (c *Changes) compareStacks(was, h *rules.Checked) {
 	for _, d := range partsOf(was, h) {
-		c.Others = append(c.Others, OtherChange{h.ID, d.of, d.this, d.other})
+		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
 	}
-	if was.held() && !h.held() {
+	if was.Held() && !h.Held() {
 		c.WasHeld = append(c.WasHeld, h.ID)
 	}
-	if was.held() || h.held() {
+	if was.Held() || h.Held() {
 		return
 	}
 	c.compareJoints(was, h)
-	if from, to := was.pickLabels(), h.pickLabels(); !slices.Equal(from, to) {
+	if from, to := pickLabels(was), pickLabels(h); !slices.Equal(from, to) {
 		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
 	}
 }
 
-func (h *checked) pickLabels() (labels []rig.Label) {
+func pickLabels(h *rules.Checked) (labels []rig.Label) {
 	for _, hole := range h.Holes {
 		labels = append(labels, h.Label(hole))
 	}
@@ -37,7 +38,7 @@ func (h *checked) pickLabels() (labels []rig.Label) {
 
 // compareJoints compares joints by the number of the cabinet below them. A cabinet of
 // another type is another cabinet, whose joint is set anew.
-func (c *Changes) compareJoints(was, h *checked) {
+func (c *Changes) compareJoints(was, h *rules.Checked) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
 		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
 		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
@@ -65,16 +66,16 @@ func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
 
 // partsOf are what two revisions of a stack do not have alike besides joints and
 // pick holes: cabinets by type, place, and all that twins are compared by.
-func partsOf(was, h *checked) (all []difference) {
+func partsOf(was, h *rules.Checked) (all []rules.Difference) {
 	differ := func(of, this, other string) {
 		if this != other {
-			all = append(all, difference{of: of, this: this, other: other})
+			all = append(all, rules.Difference{Of: of, This: this, Other: other})
 		}
 	}
-	differ("cabinets", was.holdsWords(say.Span{From: 1, To: len(was.Cabinets)}), h.holdsWords(say.Span{From: 1, To: len(h.Cabinets)}))
-	differ("place", was.placeWords(), h.placeWords())
-	for _, d := range was.partDifferences(h) {
-		if d.of != "pick holes" && d.of != "number of cabinets" {
+	differ("cabinets", HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ("place", placeWords(was), placeWords(h))
+	for _, d := range rules.PartDifferences(was, h) {
+		if d.Of != "pick holes" && d.Of != "number of cabinets" {
 			all = append(all, d)
 		}
 	}
@@ -82,7 +83,7 @@ func partsOf(was, h *checked) (all []difference) {
 }
 
 // placeWords write where a stack's bar stands in plan, and its pan.
-func (h *checked) placeWords() string {
+func placeWords(h *rules.Checked) string {
 	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
 	if h.Pan != 0 {
 		way := "left"

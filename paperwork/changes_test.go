@@ -30,7 +30,7 @@ func TestNothingChanges(t *testing.T) {
 		c := Compare(j, twin)
 		joints := 0
 		for i, s := range j.Figures.Stacks {
-			if !j.stacks[i].held() {
+			if !j.stacks[i].Held() {
 				joints += len(s.Cabinets)
 			}
 		}
@@ -65,7 +65,7 @@ func resplayed(yaml string, r *rand.Rand) string {
 func scheduleOf(j, other *Job) map[string]float64 {
 	holes := map[string]float64{}
 	for i, h := range j.stacks {
-		if o := other.stack(h.ID); h.held() || o != nil && o.held() {
+		if o := other.stack(h.ID); h.Held() || o != nil && o.Held() {
 			continue
 		}
 		for _, c := range j.Figures.Stacks[i].Cabinets {
@@ -235,7 +235,7 @@ func TestChangesReadBack(t *testing.T) {
 			require.True(t, found, "seed %d: %v", seed, m)
 			from, to := was.Cabinets[m.Cabinet-1].Hole.Label, h.Cabinets[m.Cabinet-1].Hole.Label
 			_, after, found := strings.Cut(" "+rest, " "+from+" "+to+" ")
-			assert.True(t, found && inOrder(" "+after, []string{h.setName(h.Sets.Of(m.Cabinet))}), "seed %d: %v: %.200s", seed, m, rest)
+			assert.True(t, found && inOrder(" "+after, []string{SetName(h, h.Sets.Of(m.Cabinet))}), "seed %d: %v: %.200s", seed, m, rest)
 		}
 		text, err := c.Report()
 		require.NoError(t, err)

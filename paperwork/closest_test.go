@@ -44,18 +44,18 @@ func closestChecks(t *testing.T) (cases int, worst float64) {
 				want.heights(v)
 				want.dollies(v)
 			}
-			for _, u := range h.uses {
+			for _, u := range h.Uses {
 				seen.cases++
-				seen.inDelta(t, want.most[u.part], u.of, 1e-8, "%s, %s: %s", name, h.ID, u.part)
+				seen.inDelta(t, want.most[u.Part], u.Of, 1e-8, "%s, %s: %s", name, h.ID, u.Part)
 			}
-			assert.Len(t, h.uses, len(want.most), "%s, %s", name, h.ID)
+			assert.Len(t, h.Uses, len(want.most), "%s, %s", name, h.ID)
 			spares := map[string]float64{}
-			for _, m := range h.measures {
+			for _, m := range h.Measures {
 				seen.cases++
-				spares[m.of] = m.spare
+				spares[m.Of] = m.Spare
 			}
 			assert.InDeltaMapValues(t, want.least, spares, 1e-8, "%s, %s", name, h.ID)
-			assert.InDelta(t, most(want.most), h.mostUsed().of, 1e-8, "%s, %s", name, h.ID)
+			assert.InDelta(t, most(want.most), h.MostUsed().Of, 1e-8, "%s, %s", name, h.ID)
 		}
 	}
 	return seen.cases, seen.worst
@@ -160,7 +160,7 @@ func (c closestOf) heights(h *rig.Hung) {
 func TestWorstJoint(t *testing.T) {
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
-			if h.Ratings(h.worstJoint()) == nil {
+			if h.Ratings(worstJoint(h)) == nil {
 				continue
 			}
 			used := func(k int) float64 {
@@ -171,7 +171,7 @@ func TestWorstJoint(t *testing.T) {
 				return math.Max(calc.PinForce(j.Hinge(), c.HingePins, h.Job.Practice.SideShare)/r.Hinge, calc.PinForce(j.Link, c.LinkPins, h.Job.Practice.SideShare)/r.Link)
 			}
 			for k := range h.Cabinets {
-				assert.LessOrEqual(t, used(k), used(h.worstJoint()), "%s, %s: joint %d", name, h.ID, k+1)
+				assert.LessOrEqual(t, used(k), used(worstJoint(h)), "%s, %s: joint %d", name, h.ID, k+1)
 			}
 		}
 	}

@@ -5,19 +5,20 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 )
 
 // codeHead is what every code that carries text begins with: which stack, which
 // revision, which job. It is in the letters of a QR code's alphanumeric mode.
-func (h *checked) codeHead() string {
+func codeHead(h *rules.Checked) string {
 	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.Job.Revision, h.Job.Fingerprint))
 }
 
 // pinText is the pick holes and the holes of cabinets from to, both counted
 // from 1, as a phone shows them with no network: 'SL REV B 3F9A1C07 PICK 22
 // 1:0 2:0.5'.
-func (h *checked) pinText(from, to int) string {
-	parts := []string{h.codeHead(), "PICK"}
+func pinText(h *rules.Checked, from, to int) string {
+	parts := []string{codeHead(h), "PICK"}
 	for _, hole := range h.Holes {
 		parts = append(parts, h.Label(hole).Text)
 	}
@@ -28,23 +29,23 @@ func (h *checked) pinText(from, to int) string {
 }
 
 // heldText is all that the code of a held stack says: no pins.
-func (h *checked) heldText() string { return h.codeHead() + " DO NOT FLY" }
+func heldText(h *rules.Checked) string { return codeHead(h) + " DO NOT FLY" }
 
-// code is a stack's code on the cover and on its pin sheet: the job's address
+// codeOf is a stack's code on the cover and on its pin sheet: the job's address
 // with page and stack filled in, or without one all pins as text.
-func (h *checked) code() layouts.Code {
+func codeOf(h *rules.Checked) layouts.Code {
 	switch {
-	case h.held():
-		return layouts.Code{Text: h.heldText(), To: h.target()}
+	case h.Held():
+		return layouts.Code{Text: heldText(h), To: pinTarget(h)}
 	case h.Job.URL == "":
-		return layouts.Code{Text: h.pinText(1, len(h.Cabinets)), To: h.target()}
+		return layouts.Code{Text: pinText(h, 1, len(h.Cabinets)), To: pinTarget(h)}
 	}
-	return layouts.Code{Text: h.address(), To: h.target()}
+	return layouts.Code{Text: addressOf(h), To: pinTarget(h)}
 }
 
-// address is the job's address for this stack. An address without placeholders
+// addressOf is the job's address for this stack. An address without placeholders
 // gets the page as a fragment. Source: RFC 8118, section 3 (page=).
-func (h *checked) address() string {
+func addressOf(h *rules.Checked) string {
 	url := h.Job.URL
 	if !strings.Contains(url, "{page}") && !strings.Contains(url, "{stack}") {
 		return url + "#page={page}"

@@ -7,6 +7,7 @@ import (
 	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -36,8 +37,8 @@ type StackFigures struct {
 	ID              string           `json:"id"`
 	Name            string           `json:"name"`
 	Held            bool             `json:"held"`
-	Holds           []Finding        `json:"holds"`
-	Cautions        []Finding        `json:"cautions"`
+	Holds           []rules.Finding  `json:"holds"`
+	Cautions        []rules.Finding  `json:"cautions"`
 	Mass            float64          `json:"mass_kg"`
 	AimWanted       float64          `json:"aim_wanted_deg"`
 	Aim             float64          `json:"aim_deg"`
@@ -98,10 +99,10 @@ type OtherFigures struct {
 }
 
 // figures gathers the figures of a job from its stacks as worked out.
-func figures(j *job.Job, stacks []*checked) Figures {
+func figures(j *job.Job, stacks []*rules.Checked) Figures {
 	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}, Others: otherFigures(j)}
 	for _, h := range stacks {
-		s := h.figures()
+		s := stackFigures(h)
 		f.Stacks = append(f.Stacks, s)
 		f.Total = f.Total.Plus(s.total())
 	}
@@ -127,26 +128,26 @@ func (s StackFigures) total() (sum rig.Carried) {
 	return sum
 }
 
-func (h *checked) figures() StackFigures {
+func stackFigures(h *rules.Checked) StackFigures {
 	s := h.Finished
 	return StackFigures{
 		ID: h.ID, Name: h.Name,
-		Held: h.held(), Holds: list(h.holds), Cautions: list(h.cautions),
+		Held: h.Held(), Holds: list(h.Holds), Cautions: list(h.Cautions),
 		Mass:      s.Centre.Mass,
 		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
 		LastAim:         say.Degrees(s.Poses[len(s.Poses)-1].Aim),
 		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
-		Picks:           h.pickFigures(), Options: h.optionFigures(),
+		Picks:           pickFigures(h), Options: optionFigures(h),
 		Lowest:   h.Raise + s.Lowest(),
-		Cabinets: h.cabinetFigures(), Points: h.Points, Lifts: h.liftFigures(),
-		HookFigures: h.hookFigures(len(h.Lifts)), Alone: h.aloneFigures(),
+		Cabinets: cabinetFigures(h), Points: h.Points, Lifts: liftFigures(h),
+		HookFigures: hookFigures(h, len(h.Lifts)), Alone: aloneFigures(h),
 	}
 }
 
 // list is findings, never null.
-func list(f []Finding) []Finding { return append([]Finding{}, f...) }
+func list(f []rules.Finding) []rules.Finding { return append([]rules.Finding{}, f...) }
 
-func (h *checked) pickFigures() (picks []PickFigures) {
+func pickFigures(h *rules.Checked) (picks []PickFigures) {
 	for i, hole := range h.Holes {
 		kg := h.Finished.Loads[i]
 		picks = append(picks, PickFigures{h.Label(hole), kg, kg / h.Finished.Centre.Mass})
@@ -154,7 +155,7 @@ func (h *checked) pickFigures() (picks []PickFigures) {
 	return picks
 }
 
-func (h *checked) optionFigures() []OptionFigures {
+func optionFigures(h *rules.Checked) []OptionFigures {
 	options := []OptionFigures{}
 	for i, o := range h.Options {
 		options = append(options, OptionFigures{h.Label(i), say.Degrees(o.Aim)})
@@ -162,7 +163,7 @@ func (h *checked) optionFigures() []OptionFigures {
 	return options
 }
 
-func (h *checked) cabinetFigures() (cabinets []CabinetFigures) {
+func cabinetFigures(h *rules.Checked) (cabinets []CabinetFigures) {
 	for k, c := range h.Cabinets {
 		j := h.Finished.Joints[k]
 		cabinets = append(cabinets, CabinetFigures{

@@ -2,6 +2,7 @@ package paperwork
 
 import (
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -31,10 +32,10 @@ type LiftFigures struct {
 	PickClear *float64 `json:"pick_clear_m,omitempty"`
 }
 
-func (h *checked) liftFigures() []LiftFigures {
+func liftFigures(h *rules.Checked) []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
-		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: h.hookFigures(k),
+		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: hookFigures(h, k),
 			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
 		if h.Dolly != nil {
 			clear := h.RollIn(k)
@@ -46,7 +47,7 @@ func (h *checked) liftFigures() []LiftFigures {
 }
 
 // hookFigures are of the stack after lift k, counted from 0.
-func (h *checked) hookFigures(k int) (f HookFigures) {
+func hookFigures(h *rules.Checked, k int) (f HookFigures) {
 	for _, r := range h.Readings(k) {
 		f.Hooks, f.Low, f.High = append(f.Hooks, r.Is), append(f.Low, r.Low), append(f.High, r.High)
 	}
@@ -54,7 +55,7 @@ func (h *checked) hookFigures(k int) (f HookFigures) {
 }
 
 // aloneFigures are what each of two hooks holds with the other one slack, in kg.
-func (h *checked) aloneFigures() []float64 {
+func aloneFigures(h *rules.Checked) []float64 {
 	alone := []float64{}
 	for i := range h.Swung {
 		alone = append(alone, h.AloneOnHook(i))

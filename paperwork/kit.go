@@ -8,6 +8,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -46,7 +47,7 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 func (j *Job) kit() (lists []kitList) {
 	for _, sort := range []struct {
 		of  string
-		add func(*kitList, *checked)
+		add func(*kitList, *rules.Checked)
 	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
 		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
 		l := kitList{of: sort.of}
@@ -60,16 +61,16 @@ func (j *Job) kit() (lists []kitList) {
 	return lists
 }
 
-func barKit(l *kitList, h *checked) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
+func barKit(l *kitList, h *rules.Checked) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
 
-func cabinetKit(l *kitList, h *checked) {
+func cabinetKit(l *kitList, h *rules.Checked) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
 	}
 }
 
 // pinKit counts the pins of each joint under the cabinet below it, with spares.
-func pinKit(l *kitList, h *checked) {
+func pinKit(l *kitList, h *rules.Checked) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
 		l.add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
@@ -79,7 +80,7 @@ func pinKit(l *kitList, h *checked) {
 	}
 }
 
-func hoistKit(l *kitList, h *checked) {
+func hoistKit(l *kitList, h *rules.Checked) {
 	for _, p := range h.Picks {
 		m := p.Hoist
 		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
@@ -87,7 +88,7 @@ func hoistKit(l *kitList, h *checked) {
 	}
 }
 
-func riggingKit(l *kitList, h *checked) {
+func riggingKit(l *kitList, h *rules.Checked) {
 	add := func(where string, r job.Rigging) {
 		if r.Mass > 0 || r.Length > 0 {
 			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.Unit().Fine(r.Length)), each: r.Mass})
@@ -99,18 +100,18 @@ func riggingKit(l *kitList, h *checked) {
 	}
 }
 
-func dollyKit(l *kitList, h *checked) {
+func dollyKit(l *kitList, h *rules.Checked) {
 	if h.Dolly != nil {
 		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
 	}
 }
 
-func extraKit(l *kitList, h *checked) {
+func extraKit(l *kitList, h *rules.Checked) {
 	for _, e := range h.Extras {
 		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
 	}
 	if h.Secondary != nil {
-		l.add(h.ID, 1, kitItem{what: h.secondary(), weighs: say.NotGiven})
+		l.add(h.ID, 1, kitItem{what: rules.SecondaryWords(h.Hung), weighs: say.NotGiven})
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -16,7 +17,7 @@ import (
 
 // tipsOver: below one pick, with the bar level; below the line through two.
 func tipsOver(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		if len(h.Unknown()) > 0 {
 			return
 		}
@@ -34,7 +35,7 @@ func tipsOver(t *trial) {
 }
 
 func optionsHangPlumb(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		all := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
 		t.must(len(f.Options) == map[bool]int{true: len(h.Bar.PickHoles)}[len(h.Picks) == 1], "%s: %d options", f.ID, len(f.Options))
 		for i, o := range f.Options {
@@ -47,7 +48,7 @@ func optionsHangPlumb(t *trial) {
 }
 
 func closestHoleIsTaken(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		if h.Picks[0].Hole != job.Auto {
 			return
 		}
@@ -70,7 +71,7 @@ func closestHoleIsTaken(t *trial) {
 }
 
 func twoPicksHoldTheAim(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		t.near(f.ID+": aim wanted", say.Degrees(h.Aim), f.AimWanted)
 		if len(h.Picks) == 2 {
 			t.near(s.of+": aim", f.AimWanted, s.aim)
@@ -79,7 +80,7 @@ func twoPicksHoldTheAim(t *trial) {
 }
 
 func aimsFollowSplays(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		t.near(s.of+": aim of cabinet 1", say.Degrees(s.tilt)+h.Cabinets[0].Hole.Splay, s.aim)
 		t.near(s.of+": aim of the lowest cabinet", say.Degrees(looks(h.Stack, s.flown, s.tilt)), s.last)
 		if s.lifted != nil {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -99,8 +100,8 @@ func pathOf(path string, field reflect.StructField) (string, bool) {
 }
 
 func (t *trial) compareLists(path string, was, is reflect.Value, b but) {
-	if findings, ok := was.Interface().([]Finding); ok {
-		a, b := placesOf(findings), placesOf(is.Interface().([]Finding))
+	if findings, ok := was.Interface().([]rules.Finding); ok {
+		a, b := placesOf(findings), placesOf(is.Interface().([]rules.Finding))
 		t.must(slices.Equal(a, b), "%s: %q, has to be %q", path, b, a)
 		return
 	}
@@ -114,7 +115,7 @@ func (t *trial) compareLists(path string, was, is reflect.Value, b but) {
 }
 
 // placesOf are rule and place of findings, sorted.
-func placesOf(findings []Finding) (all []string) {
+func placesOf(findings []rules.Finding) (all []string) {
 	for _, f := range findings {
 		all = append(all, say.Listed(f.Rule, f.Where.String()))
 	}

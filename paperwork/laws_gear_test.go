@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"gopkg.in/yaml.v3"
+
+	"hangpack/paperwork/rules"
 )
 
 // Laws of gear that is described in another way.
@@ -86,7 +88,7 @@ func (n tree) typesNamed() (all []tree) {
 	return all
 }
 
-func rulesOf(findings []Finding) (all []string) {
+func rulesOf(findings []rules.Finding) (all []string) {
 	for _, f := range findings {
 		all = append(all, f.Rule)
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 )
 
 // Laws of jobs whose masses, ratings and factors are changed.
@@ -39,10 +40,10 @@ func twiceTheMass(t *trial) {
 // notOfNewtons are the findings that do not turn on the way of a force, nor on the one
 // newton by which a load may be past its limit: twice as far past it is two. Those are
 // the loads that are within a thousandth of their limit.
-func notOfNewtons(findings []Finding) []Finding {
-	return slices.DeleteFunc(findings, func(f Finding) bool {
+func notOfNewtons(findings []rules.Finding) []rules.Finding {
+	return slices.DeleteFunc(findings, func(f rules.Finding) bool {
 		return slices.Contains([]string{"link_pushed", "hinge_turns", "light_pick", "one_hoist_gear"}, f.Rule) ||
-			slices.Contains([]string{"hoist", "bar", "pick_hole", "hinge_pin", "link_pin"}, f.Rule) && f.by < 1.001
+			slices.Contains([]string{"hoist", "bar", "pick_hole", "hinge_pin", "link_pin"}, f.Rule) && f.By < 1.001
 	})
 }
 

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"gopkg.in/yaml.v3"
+
+	"hangpack/paperwork/rules"
 )
 
 // Laws of stacks among others, and of parts of stacks.
@@ -41,7 +43,7 @@ func (n tree) inFull(twin tree) {
 
 // withoutTwins leaves open what is said of twins.
 func withoutTwins(s StackFigures) StackFigures {
-	s.Cautions = slices.DeleteFunc(slices.Clone(s.Cautions), func(f Finding) bool { return f.Rule == "twin_differs" })
+	s.Cautions = slices.DeleteFunc(slices.Clone(s.Cautions), func(f rules.Finding) bool { return f.Rule == "twin_differs" })
 	return s
 }
 

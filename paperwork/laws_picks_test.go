@@ -9,6 +9,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -171,13 +172,13 @@ func aloneIsOnePick(t *trial) {
 }
 
 // finds reports whether the first stack is held by any of some rules.
-func (j *Job) finds(rules ...string) bool {
-	return slices.ContainsFunc(j.Figures.Stacks[0].Holds, func(f Finding) bool { return slices.Contains(rules, f.Rule) })
+func (j *Job) finds(ids ...string) bool {
+	return slices.ContainsFunc(j.Figures.Stacks[0].Holds, func(f rules.Finding) bool { return slices.Contains(ids, f.Rule) })
 }
 
 // findsAt reports whether a stack has a finding of a rule at one of its two ends.
 func (t *trial) findsAt(rule string, s StackFigures, end string) bool {
-	return slices.ContainsFunc(s.findings(), func(f Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where.String(), end) })
+	return slices.ContainsFunc(s.findings(), func(f rules.Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where.String(), end) })
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.

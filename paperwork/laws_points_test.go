@@ -7,13 +7,14 @@ import (
 	"slices"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // Laws of points, heights and lifts, on the figures of each stack.
 
 // eachPoint looks at every point that carries a stack.
-func (t *trial) eachPoint(look func(h *checked, f StackFigures, i int, p rig.Point)) {
+func (t *trial) eachPoint(look func(h *rules.Checked, f StackFigures, i int, p rig.Point)) {
 	for k, h := range t.stacks {
 		for i, p := range t.Figures.Stacks[k].Points {
 			t.cases++
@@ -23,13 +24,13 @@ func (t *trial) eachPoint(look func(h *checked, f StackFigures, i int, p rig.Poi
 }
 
 // inLine is what point i carries besides the stack: rigging, hoist and chain.
-func inLine(h *checked, i int) float64 {
+func inLine(h *rules.Checked, i int) float64 {
 	p := h.Picks[i]
 	return p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass
 }
 
 func pointsCarryTheirLine(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
 		t.near(p.ID+": static", f.Picks[i].Load+inLine(h, i), p.Static)
 		if len(h.Picks) == 2 {
 			more := 1 + t.job.Practice.MassTolerance
@@ -45,7 +46,7 @@ func designHasItsFactors(t *trial) {
 	both := func(of string, c rig.Carried) {
 		t.near(of+": design", c.Static*(1+p.MassTolerance)*p.DynamicFactor, c.Design)
 	}
-	t.eachPoint(func(_ *checked, _ StackFigures, _ int, p rig.Point) {
+	t.eachPoint(func(_ *rules.Checked, _ StackFigures, _ int, p rig.Point) {
 		both(p.ID, p.Carried)
 		both(p.ID+" at the most", p.Most.Carried)
 	})
@@ -74,7 +75,7 @@ func totalIsTheSum(t *trial) {
 // mostIsTheWorst: a newton decides, as everywhere among loads, and a pick that would
 // have to push carries nothing.
 func mostIsTheWorst(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
 		below := h.Picks[i].Below.Mass
 		hook := p.Most.Static - inLine(h, i) + below
 		limit := h.Picks[i].Hoist.Capacity * t.job.Practice.HoistUse / newton
@@ -90,7 +91,7 @@ func mostIsTheWorst(t *trial) {
 
 // heightsAreOfOneBody: the outline turned as the figures say, hung where they say.
 func heightsAreOfOneBody(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		picks := picksAt(h, f, say.Radians(f.Tilt))
 		hinge := f.Points[0].PickHeight - imag(picks[0])
 		lowest, highest := math.Inf(1), math.Inf(-1)
@@ -118,7 +119,7 @@ func lowestOf(corners [4]complex128) float64 {
 }
 
 func pointsStandOverTheirPicks(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
 		ahead := real(picksAt(h, f, say.Radians(f.Tilt))[i])
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
@@ -127,7 +128,7 @@ func pointsStandOverTheirPicks(t *trial) {
 }
 
 func hooksAndChainReach(t *trial) {
-	t.eachPoint(func(h *checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
 		pick := h.Picks[i]
 		t.near(p.ID+": low hook", p.PickHeight+pick.Below.Length, p.LowHook)
 		t.must((p.HighHook == nil) == (pick.Steel == nil), "%s: high hook without steel", p.ID)
@@ -151,7 +152,7 @@ func hooksAndChainReach(t *trial) {
 }
 
 func liftsGrow(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		n, mass, set := 0, 0.0, 0
 		for k, s := range allAloft(h, f) {
 			n, set = n+h.Sets[k], set+1
@@ -172,7 +173,7 @@ func liftsGrow(t *trial) {
 }
 
 func liftsHangInTheirRoom(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		if s.lifted == nil {
 			return
 		}
@@ -197,7 +198,7 @@ func liftsHangInTheirRoom(t *trial) {
 
 func windowsHoldTheReading(t *trial) {
 	p := t.job.Practice
-	t.eachAloft(func(h *checked, _ StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, _ StackFigures, s aloft) {
 		for i, kg := range s.hooks.Hooks {
 			t.atLeast(s.of+": most less its floor", kg+p.ReadingFloor, s.hooks.High[i])
 			t.atLeast(s.of+": floor less its least", p.ReadingFloor-kg, -s.hooks.Low[i])

@@ -7,6 +7,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 )
 
 // Laws of jobs whose ratings and factors are others, and of what hangs in a line.
@@ -27,17 +28,17 @@ func factorsAreOfDesign(t *trial) {
 		return
 	}
 	for i, s := range is.Figures.Stacks { // a wider tolerance holds no less, and warns of no less
-		rules := [2][]Finding{t.Figures.Stacks[i].Holds, s.Holds}
+		pair := [2][]rules.Finding{t.Figures.Stacks[i].Holds, s.Holds}
 		if tolerance >= p.MassTolerance && dynamic >= p.DynamicFactor {
-			t.within(s.ID+": held at lower factors", rules[0], rules[1])
+			t.within(s.ID+": held at lower factors", pair[0], pair[1])
 		} else if tolerance <= p.MassTolerance && dynamic <= p.DynamicFactor {
-			t.within(s.ID+": held at lower factors", rules[1], rules[0])
+			t.within(s.ID+": held at lower factors", pair[1], pair[0])
 		}
 	}
 }
 
 // within holds that all findings are among others, by rule and place.
-func (t *trial) within(of string, few, many []Finding) {
+func (t *trial) within(of string, few, many []rules.Finding) {
 	all := placesOf(many)
 	for _, at := range placesOf(few) {
 		t.must(slices.Contains(all, at), "%s: %s, and not at higher ones", of, at)
@@ -82,8 +83,8 @@ func (t *trial) usesAre(is *Job, factor float64) {
 		return
 	}
 	for i, h := range is.stacks {
-		for k, u := range h.uses {
-			t.near(h.ID+": use of "+u.part, t.stacks[i].uses[k].of*factor, u.of)
+		for k, u := range h.Uses {
+			t.near(h.ID+": use of "+u.Part, t.stacks[i].Uses[k].Of*factor, u.Of)
 		}
 	}
 }
@@ -93,7 +94,7 @@ func (t *trial) usesAre(is *Job, factor float64) {
 func partsUsedAsLoaded(t *trial) {
 	p := t.job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor / p.GearUse
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		least := map[string]float64{}
 		load := func(part string, n, rating float64) {
 			if rating > 0 {
@@ -109,10 +110,10 @@ func partsUsedAsLoaded(t *trial) {
 			load("hinge pin", c.Hinge*1000*share[h.Cabinets[k].HingePins], rated.Hinge)
 			load("link pin", math.Abs(c.Link)*1000*share[h.Cabinets[k].LinkPins], rated.Link)
 		}
-		for _, u := range h.uses {
-			t.atLeast(f.ID+": use of "+u.part, least[u.part], u.of)
-			if len(f.Lifts) == 0 && len(h.Unknown()) == 0 && u.part != "hoist" && least[u.part] > 0 {
-				t.near(f.ID+": use of "+u.part, least[u.part], u.of)
+		for _, u := range h.Uses {
+			t.atLeast(f.ID+": use of "+u.Part, least[u.Part], u.Of)
+			if len(f.Lifts) == 0 && len(h.Unknown()) == 0 && u.Part != "hoist" && least[u.Part] > 0 {
+				t.near(f.ID+": use of "+u.Part, least[u.Part], u.Of)
 			}
 		}
 	})
@@ -120,7 +121,7 @@ func partsUsedAsLoaded(t *trial) {
 
 // ratedPins are the lower ratings of the two bodies of joint k, counted from 0, of
 // those that give any.
-func ratedPins(h *checked, k int) job.PinRatings {
+func ratedPins(h *rules.Checked, k int) job.PinRatings {
 	above, low := h.Bar.PinRatings, job.PinRatings{Hinge: math.Inf(1), Link: math.Inf(1)}
 	if k > 0 {
 		above = h.Cabinets[k-1].PinRatings

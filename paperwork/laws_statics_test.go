@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -66,7 +67,7 @@ type aloft struct {
 	lifted *LiftFigures // nil of the finished one
 }
 
-func allAloft(h *checked, f StackFigures) (all []aloft) {
+func allAloft(h *rules.Checked, f StackFigures) (all []aloft) {
 	for i, l := range f.Lifts {
 		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, say.Radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
 	}
@@ -74,7 +75,7 @@ func allAloft(h *checked, f StackFigures) (all []aloft) {
 }
 
 // eachStack looks at every stack of the job.
-func (t *trial) eachStack(look func(h *checked, f StackFigures)) {
+func (t *trial) eachStack(look func(h *rules.Checked, f StackFigures)) {
 	for i, h := range t.stacks {
 		t.cases++
 		look(h, t.Figures.Stacks[i])
@@ -82,7 +83,7 @@ func (t *trial) eachStack(look func(h *checked, f StackFigures)) {
 }
 
 // eachAloft looks at every stack as it hangs after each of its lifts.
-func (t *trial) eachAloft(look func(h *checked, f StackFigures, s aloft)) {
+func (t *trial) eachAloft(look func(h *rules.Checked, f StackFigures, s aloft)) {
 	for i, h := range t.stacks {
 		for _, s := range allAloft(h, t.Figures.Stacks[i]) {
 			t.cases++
@@ -92,7 +93,7 @@ func (t *trial) eachAloft(look func(h *checked, f StackFigures, s aloft)) {
 }
 
 // picksAt are the places of the pick holes in use, with the bar at a tilt.
-func picksAt(h *checked, f StackFigures, tilt float64) (all []complex128) {
+func picksAt(h *rules.Checked, f StackFigures, tilt float64) (all []complex128) {
 	for _, p := range f.Picks {
 		for _, hole := range h.Bar.PickHoles {
 			if hole.Label == p.Hole.Text {
@@ -104,7 +105,7 @@ func picksAt(h *checked, f StackFigures, tilt float64) (all []complex128) {
 }
 
 func picksCarryAll(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		load, share := 0.0, 0.0
 		for _, p := range f.Picks {
 			load, share = load+p.Load, share+p.Share
@@ -116,7 +117,7 @@ func picksCarryAll(t *trial) {
 }
 
 func massIsWhatHangs(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		t.near(s.of+": mass", together(weights(h.Stack, 0, s.flown, 0)).kg, s.mass)
 		hooks := s.mass
 		for i, p := range h.Picks {
@@ -137,7 +138,7 @@ func sumOf(all []float64) (sum float64) {
 }
 
 func centreIsTheMean(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		c := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
 		t.near(f.ID+": centre behind", -real(c), f.CentreOfGravity.Behind)
 		t.near(f.ID+": centre below", -imag(c), f.CentreOfGravity.Below)
@@ -145,7 +146,7 @@ func centreIsTheMean(t *trial) {
 }
 
 func momentsBalance(t *trial) {
-	t.eachAloft(func(h *checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
 		all := together(weights(h.Stack, 0, s.flown, s.tilt))
 		picks, up, about := picksAt(h, f, s.tilt), 0.0, 0.0
 		for i, kg := range s.hooks.Hooks {
@@ -161,7 +162,7 @@ func momentsBalance(t *trial) {
 
 // jointsCarryWhatHangs: along the joint, across it and about its hinge pin.
 func jointsCarryWhatHangs(t *trial) {
-	t.eachStack(func(h *checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f StackFigures) {
 		n, pin, above := len(h.Cabinets), complex128(0), say.Radians(f.Tilt)
 		for k, c := range f.Cabinets {
 			t.cases++

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -125,4 +126,4 @@ func oneMustHoldOrMay(t *trial) {
 }
 
 // findings are holds and cautions.
-func (s StackFigures) findings() []Finding { return append(slices.Clone(s.Holds), s.Cautions...) }
+func (s StackFigures) findings() []rules.Finding { return append(slices.Clone(s.Holds), s.Cautions...) }

@@ -13,6 +13,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -29,10 +30,10 @@ func stepsOf(c layouts.Card) string {
 
 // eachFlown asks of the stacks of random jobs that are not held and have no unknown
 // centres of gravity.
-func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *checked, f StackFigures)) {
+func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f StackFigures)) {
 	t.Helper()
-	eachStack(t, from, func(t *testing.T, h *checked, f StackFigures) {
-		if !h.held() && len(h.Unknown()) == 0 {
+	eachStack(t, from, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		if !h.Held() && len(h.Unknown()) == 0 {
 			ask(t, h, f)
 		}
 	})
@@ -50,8 +51,8 @@ func tiltsOf(f StackFigures) (tilts []float64) {
 // down it is the other way.
 func TestSwings(t *testing.T) {
 	swings := 0
-	eachFlown(t, 31_000, func(t *testing.T, h *checked, f StackFigures) {
-		tilts, up, down := tiltsOf(f), h.liftSheet(), h.downSheet()
+	eachFlown(t, 31_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		tilts, up, down := tiltsOf(f), liftSheet(h), downSheet(h)
 		for k := 1; k < len(tilts); k++ {
 			turn := tilts[k] - tilts[k-1]
 			notes := strings.Join(up.Cards[k].Notes, " ") // the card of lift k, counted from 1, is the one after the bar's
@@ -80,11 +81,11 @@ func TestSwings(t *testing.T) {
 // two tilts.
 func TestEachDegreeMoves(t *testing.T) {
 	moves := 0
-	eachFlown(t, 33_000, func(t *testing.T, h *checked, f StackFigures) {
+	eachFlown(t, 33_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
 		if len(h.Holes) == 1 {
 			return
 		}
-		for k, card := range h.liftSheet().Cards[1:] {
+		for k, card := range liftSheet(h).Cards[1:] {
 			tilt := tiltsOf(f)[k] * math.Pi / 180
 			before, after := solve(t, h.Stack, h.Joined(k).Flown, h.Holes, tilt, 1), solve(t, h.Stack, h.Joined(k).Flown, h.Holes, tilt+math.Pi/180, 1)
 			kg := (after.hooks[1] - before.hooks[1]) / 9.80665
@@ -103,8 +104,8 @@ func TestEachDegreeMoves(t *testing.T) {
 // it, hooks go into their own holes, slack chains read their rigging, and on the way
 // down each set's pins are counted, the lowest set first.
 func TestCardsOfTheJob(t *testing.T) {
-	eachFlown(t, 35_000, func(t *testing.T, h *checked, f StackFigures) {
-		up, down := h.liftSheet(), h.downSheet()
+	eachFlown(t, 35_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		up, down := liftSheet(h), downSheet(h)
 		require.Len(t, up.Cards, len(h.Sets)+1)
 		require.Len(t, down.Cards, len(h.Sets))
 		firstCard(h.Hung, t, up.Cards[0])
@@ -117,7 +118,7 @@ func TestCardsOfTheJob(t *testing.T) {
 				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
-				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+h.setName(k))
+				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+SetName(h, k))
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}
@@ -245,8 +246,8 @@ var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0
 // TestAloneTable: each column is of its own hoist, in the order front, rear.
 func TestAloneTable(t *testing.T) {
 	tables := 0
-	eachFlown(t, 37_000, func(t *testing.T, h *checked, f StackFigures) {
-		for _, row := range h.aloneTable().Rows {
+	eachFlown(t, 37_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		for _, row := range aloneTable(h).Rows {
 			for i, says := range []string{row[1], row[4]} {
 				u, p := h.Unit(), h.Picks[i]
 				switch row[0] {
@@ -279,7 +280,7 @@ func TestAloneTable(t *testing.T) {
 
 // solveTilt is the tilt at which the whole stack hangs from pick i alone: found by
 // halving, where the bare turning moment of the system is nothing.
-func solveTilt(h *checked, i int) float64 {
+func solveTilt(h *rules.Checked, i int) float64 {
 	turn := func(tilt float64) float64 {
 		x, kg := 0.0, 0.0
 		weigh := func(m float64, place complex128) { x, kg = x+m*real(place), kg+m }
@@ -318,8 +319,8 @@ func solveTilt(h *checked, i int) float64 {
 // way down the other way round; so is a lift at which the bar tilts far.
 func TestHingesOnCards(t *testing.T) {
 	turns := 0
-	eachFlown(t, 39_000, func(t *testing.T, h *checked, f StackFigures) {
-		up, down := h.liftSheet(), h.downSheet()
+	eachFlown(t, 39_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		up, down := liftSheet(h), downSheet(h)
 		for k := 1; k < len(h.Sets); k++ {
 			before, now := h.Joined(k-1), h.Joined(k)
 			pulls, pushes := 0, 0
@@ -358,9 +359,9 @@ func TestHingesOnCards(t *testing.T) {
 // on the way down when only that part is left.
 func TestTiltsOnCards(t *testing.T) {
 	h := open(t, edited(t, "practice: {", "practice: {lift_tilt: 2 deg, ")).stacks[0]
-	require.Contains(t, found(h.cautions), "lift_tilt, lift 1")
-	assert.Contains(t, strings.Join(h.liftSheet().Cards[1].Warnings, " "), "the bar tilts to")
-	assert.Empty(t, h.liftSheet().Cards[2].Warnings)
-	assert.Contains(t, strings.Join(h.downSheet().Cards[0].Warnings, " "), "the bar tilts to", "once dolly B is off")
-	assert.Empty(t, h.downSheet().Cards[1].Warnings)
+	require.Contains(t, found(h.Cautions), "lift_tilt, lift 1")
+	assert.Contains(t, strings.Join(liftSheet(h).Cards[1].Warnings, " "), "the bar tilts to")
+	assert.Empty(t, liftSheet(h).Cards[2].Warnings)
+	assert.Contains(t, strings.Join(downSheet(h).Cards[0].Warnings, " "), "the bar tilts to", "once dolly B is off")
+	assert.Empty(t, downSheet(h).Cards[1].Warnings)
 }

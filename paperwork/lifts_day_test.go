@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 )
 
 // One stack from the bar to trim and down again, worked through by hand: what has to
@@ -56,7 +57,7 @@ stacks:
 `
 
 // day is the stack of that job, with some edits.
-func day(t *testing.T, edits ...string) *checked {
+func day(t *testing.T, edits ...string) *rules.Checked {
 	t.Helper()
 	yaml := dayJob
 	for i := 0; i < len(edits); i += 2 {
@@ -64,7 +65,7 @@ func day(t *testing.T, edits ...string) *checked {
 		yaml = strings.ReplaceAll(yaml, edits[i], edits[i+1])
 	}
 	h := open(t, yaml).stacks[0]
-	require.False(t, h.held(), "%v", h.holds)
+	require.False(t, h.Held(), "%v", h.Holds)
 	return h
 }
 
@@ -89,7 +90,7 @@ func momentsOf(cards []layouts.Card) (all []string) {
 
 // TestDayUp: the cards of the way up.
 func TestDayUp(t *testing.T) {
-	s := day(t).liftSheet()
+	s := liftSheet(day(t))
 	assert.Equal(t, []string{"first the bar", "after dolly A", "after dolly B", "after dolly C"}, momentsOf(s.Cards))
 	for i, parts := range [][]string{
 		{"loom, sensor, flag, and 1 more", "front at pick hole 2, rear at 40", "closed and locked", "Raise the bar level", "Stop and read"},
@@ -114,7 +115,7 @@ func TestDayUp(t *testing.T) {
 // dayUpReads: how much hangs, which bodies a joint is between, what the aims are
 // by the splays from a tilt of 2°, and how to get down again.
 func dayUpReads(t *testing.T) (cases int, worst float64) {
-	s := day(t).liftSheet()
+	s := liftSheet(day(t))
 	for i, c := range []struct {
 		says, above, below, last, lastMay, difference string
 		down                                          []string
@@ -154,7 +155,7 @@ func readNames(c layouts.Card) (all []string) {
 // under 170 + 250 mm. Cabinet 4 has the list for the joint above cabinet 5, and
 // cabinet 5 that for the joint above cabinet 6.
 func TestDayDown(t *testing.T) {
-	s := day(t).downSheet()
+	s := downSheet(day(t))
 	assert.Equal(t, []string{"release dolly C", "release dolly B", "release dolly A"}, momentsOf(s.Cards))
 	const room = "0.42 m above what dollies roll on (height 0.92 m)"
 	for i, parts := range [][]string{
@@ -185,7 +186,7 @@ func dayDownCounts(t *testing.T) (cases int, worst float64) {
 		{"cabinets 1 to 3, 92 kg in all", "bar 1 0.5", "", "", "6 pins", "6 pins"},
 	} {
 		cases++
-		card := day(t).downSheet().Cards[i]
+		card := downSheet(day(t)).Cards[i]
 		assert.Equal(t, c.says, strings.Join(card.Says, ", "))
 		assert.Equal(t, c.joint, card.Joint.Above+" "+card.Joint.Below+" "+card.Joint.Hole.Label)
 		last := len(card.Reads) - 2
@@ -198,7 +199,7 @@ func dayDownCounts(t *testing.T) (cases int, worst float64) {
 
 // TestDayFacts: what stands above the cards, from the job.
 func TestDayFacts(t *testing.T) {
-	up, down := day(t).liftSheet(), day(t).downSheet()
+	up, down := liftSheet(day(t)), downSheet(day(t))
 	for _, says := range []string{up.Says[0], down.Says[0]} {
 		assert.Contains(t, says, "above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below")
 		assert.Contains(t, says, "dollies roll 0.50 m above it")
@@ -210,12 +211,12 @@ func TestDayFacts(t *testing.T) {
 
 	one := day(t, "picks: 2, hoist: {front: slow, rear: fast}, front_hole: 2, rear_hole: 40, load_cell: above_hoist", "picks: 1, hoist: slow, load_cell: below_hoist",
 		"{front: {mass: 3 kg, length: 150 mm}, rear: {mass: 5 kg, length: 150 mm}}", "{mass: 3 kg, length: 150 mm}", "floor: 0.5 m", "floor: -0.5 m")
-	assert.Contains(t, one.liftSheet().Says[0], "below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain")
-	assert.Contains(t, one.liftSheet().Says[0], "dollies roll 0.50 m below it")
-	assert.Contains(t, one.liftSheet().Says[0], "steered by: ____")
-	assert.NotContains(t, strings.Join(one.liftSheet().Stop, " "), "off its tilt")
-	assert.Contains(t, day(t, ", load_cell: above_hoist", "").liftSheet().Says[0], "does not say where a load cell hangs: readings are of one below the hoist")
-	assert.Contains(t, day(t, "    floor: 0.5 m\n", "").liftSheet().Says[0], "the floor, which is the floor that dollies roll on")
+	assert.Contains(t, liftSheet(one).Says[0], "below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain")
+	assert.Contains(t, liftSheet(one).Says[0], "dollies roll 0.50 m below it")
+	assert.Contains(t, liftSheet(one).Says[0], "steered by: ____")
+	assert.NotContains(t, strings.Join(liftSheet(one).Stop, " "), "off its tilt")
+	assert.Contains(t, liftSheet(day(t, ", load_cell: above_hoist", "")).Says[0], "does not say where a load cell hangs: readings are of one below the hoist")
+	assert.Contains(t, liftSheet(day(t, "    floor: 0.5 m\n", "")).Says[0], "the floor, which is the floor that dollies roll on")
 }
 
 // TestDayStops: wherever a crew reads something going up it stops before, and
@@ -223,7 +224,7 @@ func TestDayFacts(t *testing.T) {
 func TestDayStops(t *testing.T) {
 	raises := regexp.MustCompile(`(nobody|Nobody) below\. (Raise|Lower) both`)
 	h, n := day(t), 0
-	for _, c := range append(h.liftSheet().Cards[1:], h.downSheet().Cards...) {
+	for _, c := range append(liftSheet(h).Cards[1:], downSheet(h).Cards...) {
 		for _, d := range c.Steps {
 			if strings.Contains(d.Says, "together to trim") || strings.Contains(d.Says, "together: lowest") {
 				assert.Regexp(t, raises, d.Says)

@@ -11,13 +11,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 )
 
 // The cards as ink: each thing where the eye and the pen look for it, and to scale.
 
 // A sequence is one sheet of cards with the ink of its pieces, from the top.
 type sequence struct {
-	h     *checked
+	h     *rules.Checked
 	cards []layouts.Card
 	stop  []string
 	slips []slip
@@ -30,10 +31,10 @@ func sequences(t *testing.T, ask func(s sequence)) {
 	for _, j := range readJobs(t) {
 		paper, pages := paperOf(t, j)
 		for _, h := range j.stacks {
-			if h.held() {
+			if h.Held() {
 				continue
 			}
-			up, down := h.liftSheet(), h.downSheet()
+			up, down := liftSheet(h), downSheet(h)
 			ask(sequence{h, up.Cards, up.Stop, slipsOf(paper, pages, h.ID+" LIFTS")})
 			ask(sequence{h, down.Cards, down.Stop, slipsOf(paper, pages, h.ID+" DOWN")})
 			n++
@@ -53,7 +54,7 @@ func (s sequence) ofCards() (cards []slip) {
 }
 
 // eachCard asks of every card and its ink.
-func eachCard(t *testing.T, ask func(h *checked, c layouts.Card, ink slip)) {
+func eachCard(t *testing.T, ask func(h *rules.Checked, c layouts.Card, ink slip)) {
 	t.Helper()
 	sequences(t, func(s sequence) {
 		ink := s.ofCards()
@@ -89,7 +90,7 @@ func (s slip) words(from, to int) string {
 // sentence whole beside its own number; then comes what is read, then warnings and
 // notes.
 func TestStepsInTheirOrder(t *testing.T) {
-	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
+	eachCard(t, func(h *rules.Checked, c layouts.Card, ink slip) {
 		var starts []int
 		low := 0.0
 		for n := range c.Steps {
@@ -128,7 +129,7 @@ func squeezed(s string) string { return strings.Join(strings.Fields(s), "") }
 // TestReadsHaveTheirBoxes: beside each reading stands an empty box under 'you read',
 // and over its window what should be read, in larger type.
 func TestReadsHaveTheirBoxes(t *testing.T) {
-	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
+	eachCard(t, func(h *rules.Checked, c layouts.Card, ink slip) {
 		you, ok := ink.text("you read")
 		require.True(t, ok)
 		var boxes []layouts.Mark
@@ -166,7 +167,7 @@ func pointsOf(s slip, says string) float64 {
 
 // TestCardHasTimeAndInitials: two boxes, each under its word and empty.
 func TestCardHasTimeAndInitials(t *testing.T) {
-	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
+	eachCard(t, func(h *rules.Checked, c layouts.Card, ink slip) {
 		for _, word := range []string{"time", "initials"} {
 			says, ok := ink.text(word)
 			require.True(t, ok, word)
@@ -186,7 +187,7 @@ func TestCardHasTimeAndInitials(t *testing.T) {
 // over it.
 func TestTabOfTheCard(t *testing.T) {
 	tabs := 0
-	eachCard(t, func(h *checked, c layouts.Card, ink slip) {
+	eachCard(t, func(h *rules.Checked, c layouts.Card, ink slip) {
 		if c.Joint == nil {
 			return
 		}

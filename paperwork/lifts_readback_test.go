@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -42,7 +43,7 @@ func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for i, h := range j.stacks {
-			if len(h.holds) > 0 || len(h.Unknown()) > 0 {
+			if len(h.Holds) > 0 || len(h.Unknown()) > 0 {
 				continue
 			}
 			lifts, down := cardsOf(pages, h.ID+" LIFTS", "first", "after"), cardsOf(pages, h.ID+" DOWN", "release")
@@ -68,7 +69,7 @@ func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 
 // cellParts are what the load cells read after lift k, counted from 0, and their
 // windows, as they print.
-func cellParts(h *checked, s StackFigures, k int) (parts []string) {
+func cellParts(h *rules.Checked, s StackFigures, k int) (parts []string) {
 	u, hooks := h.Unit(), s.HookFigures
 	if k < len(s.Lifts) {
 		hooks = s.Lifts[k].HookFigures
@@ -88,7 +89,7 @@ func cellParts(h *checked, s StackFigures, k int) (parts []string) {
 }
 
 // liftParts are what the card of lift k, counted from 0, has to say.
-func liftParts(h *checked, s StackFigures, k int) []string {
+func liftParts(h *rules.Checked, s StackFigures, k int) []string {
 	parts, u := cellParts(h, s, k), h.Unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)

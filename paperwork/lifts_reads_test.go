@@ -11,6 +11,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -80,12 +81,12 @@ func between(deg float64) bool {
 
 // onlyLifts asks of the cards after the bar's: lift k, counted from 0, its cabinets
 // flown and the tilt of the figures in radians.
-func onlyLifts(t *testing.T, from int64, ask func(h *checked, c layouts.Card, k, flown int, tilt float64)) {
+func onlyLifts(t *testing.T, from int64, ask func(h *rules.Checked, c layouts.Card, k, flown int, tilt float64)) {
 	t.Helper()
 	cards := 0
-	eachFlown(t, from, func(t *testing.T, h *checked, f StackFigures) {
+	eachFlown(t, from, func(t *testing.T, h *rules.Checked, f StackFigures) {
 		flown := 0
-		for k, c := range h.liftSheet().Cards[1:] {
+		for k, c := range liftSheet(h).Cards[1:] {
 			flown += h.Sets[k]
 			ask(h, c, k, flown, tiltsOf(f)[k]*math.Pi/180)
 			cards++
@@ -97,7 +98,7 @@ func onlyLifts(t *testing.T, from int64, ask func(h *checked, c layouts.Card, k,
 // TestCardsSayWhichLift: the dolly, how many cabinets of how many fly, what hangs
 // with them, and the two bodies of the joint.
 func TestCardsSayWhichLift(t *testing.T) {
-	onlyLifts(t, 41_000, func(h *checked, c layouts.Card, k, flown int, _ float64) {
+	onlyLifts(t, 41_000, func(h *rules.Checked, c layouts.Card, k, flown int, _ float64) {
 		kg, first := h.Bar.Mass+tied(h.Stack, 0, flown), flown-h.Sets[k]
 		for _, cab := range h.Cabinets[:flown] {
 			kg += cab.Mass
@@ -118,7 +119,7 @@ func TestCardsSayWhichLift(t *testing.T) {
 // TestCardsAimsToRead: of cabinet 1, of the lowest one and their difference, with the
 // tolerance of aims either way.
 func TestCardsAimsToRead(t *testing.T) {
-	onlyLifts(t, 43_000, func(h *checked, c layouts.Card, _, flown int, tilt float64) {
+	onlyLifts(t, 43_000, func(h *rules.Checked, c layouts.Card, _, flown int, tilt float64) {
 		off := h.Job.Practice.AimTolerance * 180 / math.Pi
 		want := []layouts.Read{}
 		for _, n := range []int{1, flown} {
@@ -147,7 +148,7 @@ func TestCardsAimsToRead(t *testing.T) {
 // TestCardsShowTheLift: the drawing of each card has the cabinets that fly then, where
 // they hang then.
 func TestCardsShowTheLift(t *testing.T) {
-	onlyLifts(t, 45_000, func(h *checked, c layouts.Card, _, flown int, tilt float64) {
+	onlyLifts(t, 45_000, func(h *rules.Checked, c layouts.Card, _, flown int, tilt float64) {
 		shows(t, *c.View, h.Stack, flown, tilt)
 	})
 }
@@ -167,10 +168,10 @@ func shows(t *testing.T, e layouts.Elevation, s *job.Stack, n int, tilt float64)
 // weight is below that hoist, and says which.
 func TestAloneShows(t *testing.T) {
 	views := 0
-	eachFlown(t, 47_000, func(t *testing.T, h *checked, f StackFigures) {
-		for i, v := range h.aloneTable().Views {
+	eachFlown(t, 47_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		for i, v := range aloneTable(h).Views {
 			assert.Equal(t, []string{"front hoist alone", "rear hoist alone"}[i], v.Says)
-			if !strings.Contains(h.aloneTable().Rows[0][1+3*i], "tips over") {
+			if !strings.Contains(aloneTable(h).Rows[0][1+3*i], "tips over") {
 				shows(t, v.Side, h.Stack, len(h.Cabinets), solveTilt(h, i))
 				views++
 			}
@@ -183,8 +184,8 @@ func TestAloneShows(t *testing.T) {
 // their rigging, with its window.
 func TestBarToRead(t *testing.T) {
 	bars, slack := 0, 0
-	eachFlown(t, 49_000, func(t *testing.T, h *checked, f StackFigures) {
-		card, p := h.startCard(), h.Job.Practice
+	eachFlown(t, 49_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+		card, p := startCard(h), h.Job.Practice
 		for i, pick := range h.Picks {
 			own := 0.0
 			if h.LoadCell == job.AboveHoist {
@@ -224,7 +225,7 @@ func TestBarToRead(t *testing.T) {
 func TestNoReadingBelowNothing(t *testing.T) {
 	for cell, own := range map[string]string{"": "0 to ", ", load_cell: below_hoist": "0 to ", ", load_cell: above_hoist": "78 to "} { // 52 kg and 24 m of 1.1 kg/m are 78.4 kg
 		yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 22, rear_hole: 41"+cell+"}", "practice: {", "practice: {reading_floor: 40 kg, ")
-		reads := open(t, yaml).stacks[0].liftSheet().Cards[0].Reads
+		reads := liftSheet(open(t, yaml).stacks[0]).Cards[0].Reads
 		for _, r := range reads[:2] {
 			assert.True(t, strings.HasPrefix(r.May, own), "%s: %s", r.Of, r.May)
 		}

@@ -11,6 +11,7 @@ import (
 	"gonum.org/v1/gonum/mat"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 )
 
 // The lifts and one hoist alone against a solve of its own: bar and cabinets are
@@ -99,7 +100,7 @@ func solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) s
 }
 
 // eachStack asks of the stacks of random jobs.
-func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *checked, f StackFigures)) {
+func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f StackFigures)) {
 	t.Helper()
 	for seed := range int64(120) {
 		j := open(t, gamble(from+seed).job())
@@ -118,7 +119,7 @@ func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *checked, f St
 func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 	const g = 9.80665
 	var seen offBy
-	eachStack(t, 9000, func(t *testing.T, h *checked, f StackFigures) {
+	eachStack(t, 9000, func(t *testing.T, h *rules.Checked, f StackFigures) {
 		if len(h.Unknown()) > 0 {
 			return // unknownCentresAsJobs
 		}
@@ -162,7 +163,7 @@ func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 // system gives; and what each part is used is worked out anew from that.
 func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 	var seen offBy
-	eachStack(t, 11_000, func(t *testing.T, h *checked, f StackFigures) {
+	eachStack(t, 11_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
 		for i := range h.Swung {
 			if len(h.Unknown()) > 0 {
 				continue
@@ -203,12 +204,12 @@ func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 					most["link pin"] = math.Max(most["link pin"], math.Abs(w.links[k])*share[c.LinkPins]/(r.Link*p.GearUse))
 				}
 			}
-			for _, c := range aloneChecks(h.Hung, i) {
-				if c.limit == 0 && strings.HasSuffix(c.part, " pin") {
-					assert.InDelta(t, mostForce[c.part], c.load, 1+1e-9*scale, "%s, not rated, %s", c.part, h.End(i))
+			for _, c := range rules.AloneChecks(h.Hung, i) {
+				if c.Limit == 0 && strings.HasSuffix(c.Part, " pin") {
+					assert.InDelta(t, mostForce[c.Part], c.Load, 1+1e-9*scale, "%s, not rated, %s", c.Part, h.End(i))
 				}
-				if c.limit > 0 {
-					assert.InDelta(t, most[c.part], c.load/c.limit, 1e-6*math.Max(1, most[c.part]), "%s, %s", c.part, h.End(i))
+				if c.Limit > 0 {
+					assert.InDelta(t, most[c.Part], c.Load/c.Limit, 1e-6*math.Max(1, most[c.Part]), "%s, %s", c.Part, h.End(i))
 				}
 			}
 			for k, j := range s.Joints {

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -77,12 +78,12 @@ func TestUnknownCentresHold(t *testing.T) {
 	j := open(t, strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 205 kg", 1))
 	s := j.Figures.Stacks[1]
 	require.True(t, s.Held)
-	var rules []string
+	var found []string
 	for _, f := range s.Holds {
-		rules = append(rules, say.Listed(f.Rule, f.Where.String()))
+		found = append(found, say.Listed(f.Rule, f.Where.String()))
 		assert.Contains(t, f.Says, "if the centre of gravity that is not known lies")
 	}
-	assert.Equal(t, []string{"pick_hole, rear"}, rules)
+	assert.Equal(t, []string{"pick_hole, rear"}, found)
 }
 
 // TestOneMustHold: with practice.one_must_hold what is a caution of one hoist alone
@@ -90,10 +91,10 @@ func TestUnknownCentresHold(t *testing.T) {
 func TestOneMustHold(t *testing.T) {
 	yaml := edited(t, onePick, twoPicks, "capacity: 500 kg", "capacity: 310 kg")
 	may, must := open(t, yaml).Figures.Stacks[0], open(t, strings.Replace(yaml, "practice: {", "practice: {one_must_hold: yes, ", 1)).Figures.Stacks[0]
-	alone := func(f []Finding) (all []Finding) {
+	alone := func(f []rules.Finding) (all []rules.Finding) {
 		for _, one := range f {
 			if strings.HasPrefix(one.Rule, "one_hoist") {
-				one.by = 0
+				one.By = 0
 				all = append(all, one)
 			}
 		}
@@ -110,7 +111,7 @@ func TestOneMustHold(t *testing.T) {
 // corner is held with the sum of that corner.
 func TestUnknownCentresWorsen(t *testing.T) {
 	low := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 150 kg", 1)
-	j, s := open(t, low), Finding{}
+	j, s := open(t, low), rules.Finding{}
 	for _, f := range j.Figures.Stacks[1].Holds {
 		if f.Rule == "pick_hole" && f.Where.End == rig.Rear {
 			s = f
@@ -145,7 +146,7 @@ func TestBarAlone(t *testing.T) {
 	for holes, level := range map[string]bool{"front_hole: 1, rear_hole: 41": true, "front_hole: 1, rear_hole: 22": false, "front_hole: 23, rear_hole: 41": false, "front_hole: 22, rear_hole: 41": true, "front_hole: 1, rear_hole: 23": true} {
 		h := open(t, edited(t, onePick, "{picks: 2, hoist: hoist, "+holes+"}")).stacks[0]
 		assert.Equal(t, level, h.Start != nil, holes)
-		card := h.startCard()
+		card := startCard(h)
 		assert.Equal(t, level, len(card.Warnings) == 0, holes)
 		assert.Equal(t, level, card.Joint == nil, holes)
 	}

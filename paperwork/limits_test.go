@@ -2,12 +2,14 @@ package paperwork
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -24,40 +26,38 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 		1.1: {"0.01 kN pull", "0.01 kN", false}, -1.1: {"0.01 kN push", "-0.01 kN", true},
 	} {
 		strict, allowed := open(t, plainJob).stacks[0], open(t, pushes).stacks[0]
-		for _, h := range []*checked{strict, allowed} {
-			h.holds, h.cautions = nil, nil
+		for _, h := range []*rules.Checked{strict, allowed} {
 			h.Finished.Joints[7].Link = n
 		}
-		row := strict.jointRow(7)
+		row := jointRow(strict, 7)
 		assert.Equal(t, want.way, row[5], "%g N", n)
 		assert.NotEqual(t, want.way, row[4], "%g N: the hinge has its own", n)
 		strict.Finished.Joints[7].HingePull = n
-		assert.Equal(t, want.way, strict.jointRow(7)[4], "%g N", n)
-		for _, s := range strict.jointSteps(7, strict.parts()) {
+		assert.Equal(t, want.way, jointRow(strict, 7)[4], "%g N", n)
+		for _, s := range jointSteps(strict, 7, massParts(strict)) {
 			if left, _, _ := strings.Cut(s.Symbols, " = "); left == "link" || left == "pull" {
 				assert.Equal(t, want.way, s.Prints, "%g N: %s", n, left)
 			}
 		}
 		assert.Equal(t, want.link, linkWords(say.Units{}, n), "%g N", n)
-		strict.checkLinks(strict.Finished)
-		allowed.checkLinks(allowed.Finished)
-		allowed.cautionLinks()
-		assert.Equal(t, want.pushed, len(strict.holds) == 1, "%g N: %v", n, strict.holds)
-		assert.Empty(t, allowed.holds, "%g N", n)
-		assert.Equal(t, want.pushed, len(allowed.cautions) == 1, "%g N: %v", n, allowed.cautions)
+		must, may := rules.Check(strict.Hung), rules.Check(allowed.Hung)
+		at := "link_pushed, joint 8"
+		assert.Equal(t, want.pushed, slices.Contains(found(must.Holds), at), "%g N: %v", n, must.Holds)
+		assert.NotContains(t, found(may.Holds), at, "%g N", n)
+		assert.Equal(t, want.pushed, slices.Contains(found(may.Cautions), at), "%g N: %v", n, may.Cautions)
 	}
 }
 
 // TestHingeTurnsFromANewton: a hinge that goes from pulled to pushed is worth a
 // caution where both are more than a newton.
 func TestHingeTurnsFromANewton(t *testing.T) {
-	for n, want := range map[float64][]string{-0.9: nil, -1.1: {"hinge_turns, joint 2"}, 0.9: nil, 1.1: nil} {
+	for n, want := range map[float64][]string{-0.9: {}, -1.1: {"hinge_turns, joint 2"}, 0.9: {}, 1.1: {}} {
 		h := open(t, plainJob).stacks[0]
 		require.Len(t, h.Lifts, 1)
 		require.Greater(t, h.Finished.Joints[1].HingePull, 1.1)
-		h.cautions, h.Lifts[0].Joints[1].HingePull = nil, n
-		h.cautionHinges()
-		assert.Equal(t, want, found(h.cautions), "%g N", n)
+		h.Lifts[0].Joints[1].HingePull = n
+		turns := slices.DeleteFunc(found(rules.Check(h.Hung).Cautions), func(f string) bool { return !strings.HasPrefix(f, "hinge_turns") })
+		assert.Equal(t, want, slices.Clip(turns), "%g N", n)
 	}
 }
 
@@ -68,7 +68,7 @@ func TestGearUseOnPaper(t *testing.T) {
 	half := []string{"practice: {", "practice: {gear_use: 50 %, ", "capacity: 500 kg", "capacity: 2000 kg", "rating: 750 kg", "rating: 2000 kg", "pick_rating: 600 kg", "pick_rating: 2000 kg"}
 	j := open(t, edited(t, half...))
 	h := j.stacks[0]
-	require.Empty(t, h.holds)
+	require.Empty(t, h.Holds)
 	_, pages := paperOf(t, j)
 	paper := textOf(pages, "SL CALCULATION")
 	assert.Contains(t, paper, "gear to 50 % of rating")
@@ -76,7 +76,7 @@ func TestGearUseOnPaper(t *testing.T) {
 		assert.Contains(t, paper, limit)
 	}
 	uses := 0
-	for _, s := range h.calculation().Joint {
+	for _, s := range calculationSheet(h).Joint {
 		if strings.HasPrefix(s.Symbols, "use = ") {
 			uses++
 			require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is)
@@ -91,7 +91,7 @@ func TestGearUseOnPaper(t *testing.T) {
 	for past, want := range map[float64][]string{0.9: nil, 1.1: {"link_pin, joint 1"}} {
 		rating := fmt.Sprintf("link: %.3f N}\n  bars", 2*(one-past))
 		held := open(t, edited(t, append(half, "link: 4.5 kN}\n  bars", rating)...))
-		assert.Equal(t, want, found(held.stacks[0].holds), "%g N past", past)
+		assert.Equal(t, want, found(held.stacks[0].Holds), "%g N past", past)
 	}
 }
 
@@ -104,11 +104,11 @@ func TestCountsInTheChecks(t *testing.T) {
 	seen := 0
 	for name, j := range readJobs(t) {
 		for _, h := range j.stacks {
-			if h.held() {
+			if h.Held() {
 				continue
 			}
 			rows := map[string]bool{}
-			for _, row := range h.checkRows() {
+			for _, row := range checkRows(h) {
 				rows[strings.Join(row, " ")] = true
 			}
 			if h.Dolly != nil {
@@ -135,7 +135,7 @@ func calculationOf(t *testing.T, j *Job) string {
 }
 
 // largestSet is the row of the first of the largest sets of a stack.
-func largestSet(h *checked) string {
+func largestSet(h *rules.Checked) string {
 	k := 0
 	for i, n := range h.Sets {
 		if n > h.Sets[k] {

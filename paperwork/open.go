@@ -6,6 +6,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -13,7 +14,7 @@ import (
 type Job struct {
 	file    string
 	job     *job.Job
-	stacks  []*checked
+	stacks  []*rules.Checked
 	Figures Figures
 }
 
@@ -32,9 +33,9 @@ func Open(file string, src io.Reader, open job.Opener) (*Job, job.Complaints, er
 		if err != nil {
 			return nil, nil, err
 		}
-		worked.stacks = append(worked.stacks, checkAll(h))
+		worked.stacks = append(worked.stacks, rules.Check(h))
 	}
-	worked.compareTwins()
+	rules.CompareTwins(worked.stacks)
 	worked.Figures = figures(j, worked.stacks)
 	return worked, nil, nil
 }

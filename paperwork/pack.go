@@ -7,7 +7,7 @@ import (
 	"time"
 
 	"hangpack/layouts"
-	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -33,7 +33,7 @@ var kinds = []struct {
 func (j *Job) sheets() []sheet {
 	all := []sheet{{"cover", "", j.cover()}, {"points", "", j.pointSheet()}, {"points", "", j.planSheet()}}
 	for _, h := range j.stacks {
-		all = append(all, h.sheets()...)
+		all = append(all, stackSheets(h)...)
 	}
 	return append(all, sheet{"kit", "", j.kitSheet()}, sheet{"cautions", "", j.cautionSheet()})
 }
@@ -104,31 +104,31 @@ func (j *Job) DrawStacks() (papers []StackPaper, err error) {
 	return papers, nil
 }
 
-// sheets are the sheets of one stack in their order: or in place of them all one
+// stackSheets are the sheets of one stack in their order: or in place of them all one
 // page that says why it must not be flown.
-func (h *checked) sheets() (sheets []sheet) {
+func stackSheets(h *rules.Checked) (sheets []sheet) {
 	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, sheet{kind, h.ID, s}) }
-	if h.held() {
-		add(doNotFly, h.doNotFly())
+	if h.Held() {
+		add(doNotFly, doNotFlySheet(h))
 		return sheets
 	}
-	for _, s := range h.pinSheets() {
+	for _, s := range pinSheets(h) {
 		add("pins", s)
 	}
-	for _, s := range h.dollySheets() {
+	for _, s := range dollySheets(h) {
 		add("dollies", s)
 	}
-	add("lifts", h.liftSheet())
-	add("down", h.downSheet())
-	add("calculation", h.calculation())
+	add("lifts", liftSheet(h))
+	add("down", downSheet(h))
+	add("calculation", calculationSheet(h))
 	return sheets
 }
 
-// target names a stack's pin sheet to codes and clicks.
-func (h *checked) target() string { return "pins " + h.ID }
+// pinTarget names a stack's pin sheet to codes and clicks.
+func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
 
-// head is what stands at the top of a stack's sheets.
-func (h *checked) head() layouts.Head {
+// stackHead is what stands at the top of a stack's sheets.
+func stackHead(h *rules.Checked) layouts.Head {
 	picks := "one pick"
 	if len(h.Picks) == 2 {
 		picks = "two picks"
@@ -139,11 +139,11 @@ func (h *checked) head() layouts.Head {
 	}
 }
 
-// doNotFly is the one sheet of a held stack.
-func (h *checked) doNotFly() layouts.DoNotFly {
-	d := layouts.DoNotFly{Target: h.target(), Head: h.head(), Code: h.code(), Says: h.heldText()}
-	for _, f := range h.holds {
-		d.Reasons = append(d.Reasons, layouts.Caution{Where: h.whereWords(f.Where), Says: h.ruleWords(f) + f.Says})
+// doNotFlySheet is the one sheet of a held stack.
+func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
+	d := layouts.DoNotFly{Target: pinTarget(h), Head: stackHead(h), Code: codeOf(h), Says: heldText(h)}
+	for _, f := range h.Holds {
+		d.Reasons = append(d.Reasons, layouts.Caution{Where: rules.OnPaper(f.Where), Says: f.Lead() + f.Says})
 	}
 	return d
 }
@@ -154,7 +154,7 @@ func (j *Job) Summary(out string, paper layouts.Paper) string {
 	var b strings.Builder
 	b.WriteString(j.wrote(out, paper) + "\n")
 	for _, h := range j.stacks {
-		b.WriteString(h.verdictLine())
+		b.WriteString(verdictLine(h))
 	}
 	for _, line := range j.unchecked() {
 		b.WriteString(line + "\n")
@@ -167,10 +167,10 @@ func (j *Job) Summary(out string, paper layouts.Paper) string {
 func (j *Job) ShortSummary(out string, paper layouts.Paper) string {
 	cautions, held := 0, ""
 	for _, h := range j.stacks {
-		n, _ := h.counts()
+		n, _ := h.Counts()
 		cautions += n
-		if h.held() {
-			held += h.verdictLine()
+		if h.Held() {
+			held += verdictLine(h)
 		}
 	}
 	return fmt.Sprintf("%s; %s; %d not checked\n", j.wrote(out, paper), say.Count(cautions, "caution"), len(j.unchecked())) + held
@@ -181,12 +181,14 @@ func (j *Job) wrote(out string, paper layouts.Paper) string {
 	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
 }
 
-func (h *checked) verdictLine() string { return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.verdict()) }
+func verdictLine(h *rules.Checked) string {
+	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.Verdict())
+}
 
 // unchecked writes what is not checked of a job, once of gear that stacks share.
 func (j *Job) unchecked() (lines []string) {
 	for _, h := range j.stacks {
-		for _, line := range h.unchecked() {
+		for _, line := range h.Unchecked() {
 			if !slices.Contains(lines, line) {
 				lines = append(lines, line)
 			}
@@ -201,19 +203,4 @@ func pagesOf(p layouts.Paper) string {
 		return say.Count(p.Pages, "page")
 	}
 	return fmt.Sprintf("%d of %s", p.Pages, say.Count(p.Of, "page"))
-}
-
-// unchecked writes what is not checked of a stack: of its gear under the gear's
-// key, so that stacks that share it say the same.
-func (h *checked) unchecked() (lines []string) {
-	for _, c := range h.cautions {
-		switch {
-		case c.Rule != "not_checked":
-		case c.Where == rig.Where{}:
-			lines = append(lines, h.ID+": "+c.Says)
-		default:
-			lines = append(lines, c.Where.String()+": "+c.Says)
-		}
-	}
-	return lines
 }

@@ -113,7 +113,7 @@ func TestPlanInk(t *testing.T) {
 				c := outlineOf(h) // front left, front right, rear right, rear left
 				assert.Equal(t, 1, s.lines(s.at(c[0]), s.at(c[1]), heavy), "%s: the front of %s", name, h.ID)
 				crossed := s.lines(s.at(c[0]), s.at(c[2]), 0) + s.lines(s.at(c[1]), s.at(c[3]), 0)
-				assert.Equal(t, h.held(), crossed == 2, "%s: %s is crossed out", name, h.ID)
+				assert.Equal(t, h.Held(), crossed == 2, "%s: %s is crossed out", name, h.ID)
 			}
 			for _, p := range plannedPoints(j) {
 				if at := s.at(p.at); len(s.within("point", at, 1.1)) > 0 { // its figures stand on this page

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -131,7 +132,7 @@ func nearAny(at onPlan, read []planPage) bool {
 
 // outlineOf works out a stack's outline from its corners by complex rotation,
 // another way than the sheet does: forward is downstage turned by the pan.
-func outlineOf(h *checked) (corners []onPlan) {
+func outlineOf(h *rules.Checked) (corners []onPlan) {
 	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
 	for k, four := range h.Finished.Corners {
 		for _, c := range four {

@@ -251,7 +251,7 @@ func TestMoreThanItMayHold(t *testing.T) {
 		j := open(t, edited(t, onePick, twoPicks, "capacity: 500 kg", capacity))
 		cautions := found(j.Figures.Stacks[0].Cautions)
 		for i, end := range []string{"front", "rear"} {
-			assert.Equal(t, want, strings.Contains(j.stacks[0].aloneSum(i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
+			assert.Equal(t, want, strings.Contains(aloneSum(j.stacks[0], i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
 			assert.Equal(t, want, slices.Contains(cautions, "one_hoist, "+end), "%s, %g N past", end, past)
 		}
 	}
@@ -271,12 +271,12 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 	half := open(t, edited(t, "practice: {", "practice: {gear_use: 50 %, "))
 	for k, c := range whole.Figures.Stacks[0].Cabinets {
 		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
-		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, whole.stacks[0].jointRow(k)[6:])
-		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, half.stacks[0].jointRow(k)[6:])
+		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.stacks[0], k)[6:])
+		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.stacks[0], k)[6:])
 	}
-	for i, u := range half.stacks[0].uses {
-		if u.part == "hinge pin" || u.part == "link pin" {
-			assert.InDelta(t, 2*whole.stacks[0].uses[i].of, u.of, 1e-9, u.part)
+	for i, u := range half.stacks[0].Uses {
+		if u.Part == "hinge pin" || u.Part == "link pin" {
+			assert.InDelta(t, 2*whole.stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
 		}
 	}
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -71,7 +72,7 @@ type pinned struct {
 	holes map[string]string
 }
 
-func wanted(h *checked) pinned {
+func wanted(h *rules.Checked) pinned {
 	p := pinned{holes: map[string]string{}}
 	for _, hole := range h.Holes {
 		p.picks = append(p.picks, h.Bar.PickHoles[hole].Label)
@@ -138,7 +139,7 @@ func dollySheetsReadBack(t *testing.T) (cases int, worst float64) {
 			readCode(t, j, id, codesOn(t, page), codes[id])
 		}
 		for _, h := range j.stacks {
-			if len(h.holds) > 0 {
+			if len(h.Holds) > 0 {
 				assert.Nil(t, texts[h.ID], "%s: held %s has dolly sheets", name, h.ID)
 				continue
 			}
@@ -189,7 +190,7 @@ func figuresReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
 		for i, h := range j.stacks {
-			if len(h.holds) > 0 {
+			if len(h.Holds) > 0 {
 				continue
 			}
 			var lines []string
@@ -262,7 +263,7 @@ func TestCornersAsDrawn(t *testing.T) {
 	for name, j := range readJobs(t) {
 		paper, pages := paperOf(t, j)
 		for _, h := range j.stacks {
-			if len(h.holds) > 0 {
+			if len(h.Holds) > 0 {
 				continue
 			}
 			for n, page := range pages {
@@ -283,7 +284,7 @@ func TestCornersAsDrawn(t *testing.T) {
 	}
 }
 
-func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *checked, scale float64) {
+func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *rules.Checked, scale float64) {
 	t.Helper()
 	var drawn [][][2]float64
 	for _, m := range marks {
@@ -320,14 +321,14 @@ func TestCodesLeadToTheirSheets(t *testing.T) {
 // hole.
 func TestHeldStacksCarryNoPins(t *testing.T) {
 	j := openFile(t, "../examples/held.yaml")
-	require.NotEmpty(t, j.stacks[1].holds)
+	require.NotEmpty(t, j.stacks[1].Holds)
 	_, pages := paperOf(t, j)
 	found := 0
 	for _, page := range pages {
 		if s := sheetOf(wordsOn(page)); strings.HasPrefix(s, "D2 ") {
 			found++
 			assert.Equal(t, "D2 DO NOT FLY", s)
-			assert.Equal(t, []string{j.stacks[1].codeHead() + " DO NOT FLY"}, codesOn(t, page))
+			assert.Equal(t, []string{codeHead(j.stacks[1]) + " DO NOT FLY"}, codesOn(t, page))
 		}
 	}
 	assert.Equal(t, 1, found)

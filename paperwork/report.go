@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -26,10 +27,10 @@ func spaced(parts ...string) string {
 // verdict last, at most 100 columns.
 func (j *Job) Report() string {
 	var b strings.Builder
-	stacks := append([]*checked{}, j.stacks...)
-	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].holds) > 0 && len(stacks[c].holds) == 0 })
+	stacks := append([]*rules.Checked{}, j.stacks...)
+	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].Holds) > 0 && len(stacks[c].Holds) == 0 })
 	for _, h := range stacks {
-		h.report(&b)
+		reportHung(h, &b)
 		b.WriteString("\n")
 	}
 	j.reportOthers(&b)
@@ -65,7 +66,7 @@ func (j *Job) verdict() string {
 func (j *Job) heldWords() string {
 	var held []string
 	for _, h := range j.stacks {
-		if h.held() {
+		if h.Held() {
 			held = append(held, h.ID)
 		}
 	}
@@ -79,7 +80,7 @@ func (j *Job) heldWords() string {
 func (j *Job) includesHeld() string {
 	n := 0
 	for _, h := range j.stacks {
-		if h.held() {
+		if h.Held() {
 			n++
 		}
 	}
@@ -89,79 +90,29 @@ func (j *Job) includesHeld() string {
 	return "includes " + say.Count(n, "held stack")
 }
 
-func (h *checked) report(b *strings.Builder) {
-	if h.held() {
+func reportHung(h *rules.Checked, b *strings.Builder) {
+	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
-		h.reportFindings(b, "", h.holds)
+		reportFindings(h, b, "", h.Holds)
 	} else {
-		fmt.Fprintln(b, spaced(h.ID+"  "+h.Name, h.verdict()))
-		h.reportStack(b)
-		h.reportJoints(b)
-		h.reportLifts(b)
+		fmt.Fprintln(b, spaced(h.ID+"  "+h.Name, h.Verdict()))
+		reportStack(h, b)
+		reportJoints(h, b)
+		reportLifts(h, b)
 	}
-	h.reportPoints(b)
-	h.reportFindings(b, "caution  ", h.cautions)
+	reportPoints(h, b)
+	reportFindings(h, b, "caution  ", h.Cautions)
 }
 
-// verdict says what the calculation found of a stack.
-func (h *checked) verdict() string {
-	if h.held() {
-		return "DO NOT FLY: " + say.Count(len(h.holds), "hold")
-	}
-	cautions, unchecked := h.counts()
-	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", say.Count(cautions, "caution"), unchecked)
-}
-
-// shortVerdict is the verdict without what there is none of.
-func (h *checked) shortVerdict() string {
-	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.verdict())
-}
-
-// counts returns how many cautions there are, and how many things are not checked.
-func (h *checked) counts() (cautions, unchecked int) {
-	for _, c := range h.cautions {
-		if c.Rule == "not_checked" {
-			unchecked++
-		} else {
-			cautions++
-		}
-	}
-	return cautions, unchecked
-}
-
-func (h *checked) reportStack(b *strings.Builder) {
+func reportStack(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
-	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), h.holeWords(),
+	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoles(h.Hung),
 		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
 		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
-	fmt.Fprintf(b, "  most used: %s\n", h.mostUsedWords())
+	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
 }
 
-// holeWords names the pick holes in use.
-func (h *checked) holeWords() string {
-	if len(h.Holes) == 1 {
-		return "pick hole " + h.Label(h.Holes[0]).Text
-	}
-	return fmt.Sprintf("pick holes %s front, %s rear", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
-}
-
-// mostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
-// how many parts have no rating to be used of.
-func (h *checked) mostUsedWords() string {
-	m := h.mostUsed()
-	at, _, _ := m.says()
-	words := say.Listed(m.part, at.String(), say.Percent(m.of))
-	switch n := h.unrated(); n {
-	case 0:
-		return words
-	case 1:
-		return words + " (of those rated; 1 part has no rating)"
-	default:
-		return fmt.Sprintf("%s (of those rated; %d parts have no rating)", words, n)
-	}
-}
-
-func (h *checked) reportJoints(b *strings.Builder) {
+func reportJoints(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
 	for k, c := range h.Cabinets {
@@ -179,7 +130,7 @@ func linkWords(u say.Units, n float64) string {
 	return u.Force(n)
 }
 
-func (h *checked) reportLifts(b *strings.Builder) {
+func reportLifts(h *rules.Checked, b *strings.Builder) {
 	if len(h.Lifts) == 0 {
 		return
 	}
@@ -187,12 +138,12 @@ func (h *checked) reportLifts(b *strings.Builder) {
 	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
 	for _, s := range h.Lifts {
 		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", say.Dolly(h.Sets.Of(s.Flown)), s.Flown,
-			h.hookWords(s), say.Aim(s.Poses[0].Aim), u.Length(s.Drop()))
+			hookWords(h, s), say.Aim(s.Poses[0].Aim), u.Length(s.Drop()))
 	}
 }
 
 // hookWords writes what the hooks hold, front first.
-func (h *checked) hookWords(s *rig.State) string {
+func hookWords(h *rules.Checked, s *rig.State) string {
 	var hooks []string
 	for i := range s.Loads {
 		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))
@@ -200,7 +151,7 @@ func (h *checked) hookWords(s *rig.State) string {
 	return strings.Join(hooks, ", ")
 }
 
-func (h *checked) reportPoints(b *strings.Builder) {
+func reportPoints(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
 	for _, p := range h.Points {
@@ -209,7 +160,7 @@ func (h *checked) reportPoints(b *strings.Builder) {
 }
 
 // reportFindings writes findings in columns, long sentences on lines of their own.
-func (h *checked) reportFindings(b *strings.Builder, kind string, findings []Finding) {
+func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings []rules.Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
 		for _, line := range folded(f.Says, columns-len([]rune(head))-1) {

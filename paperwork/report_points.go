@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -24,7 +25,7 @@ func (j *Job) PointsReport() string {
 	}
 	p := j.job.Practice
 	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		factors(p), say.Trimmed(1+p.MassTolerance), j.job.HeightsFrom)
+		rules.Factors(p), say.Trimmed(1+p.MassTolerance), j.job.HeightsFrom)
 	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
 	return b.String()
 }
@@ -46,7 +47,7 @@ func (j *Job) reportPlaces(b *strings.Builder) {
 			if len(h.Picks) == 2 {
 				alone = u.Load(p.Alone)
 			}
-			row(strings.TrimSpace(h.heldMark()+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
+			row(strings.TrimSpace(heldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
 			if m := p.Most; m.Where != "" {
 				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
 			}
@@ -66,7 +67,7 @@ func (j *Job) reportHeights(b *strings.Builder) {
 			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.Length(p.PickHeight), u.Length(p.LowHook), u.Known(p.HighHook), u.Known(p.ChainNeeded), say.Percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
-			writeUnder(b, p.ID+": "+h.hoistSum(n))
+			writeUnder(b, p.ID+": "+hoistSum(h, n))
 		}
 	}
 	for _, o := range j.Figures.Others {
@@ -95,7 +96,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	rows := [][]string{pointColumns}
 	for i, h := range j.stacks {
 		for n, p := range j.Figures.Stacks[i].Points {
-			rows = append(rows, h.csvRow(n, p))
+			rows = append(rows, csvRow(h, n, p))
 		}
 	}
 	for _, o := range j.Figures.Others {
@@ -105,7 +106,7 @@ func (j *Job) PointsCSV(to io.Writer) error {
 	return w.WriteAll(rows)
 }
 
-func (h *checked) csvRow(i int, p rig.Point) []string {
+func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 	m := h.Picks[i].Hoist
 	alone, secondary, rating := "", "", ""
 	if len(h.Picks) == 2 {
@@ -115,7 +116,7 @@ func (h *checked) csvRow(i int, p rig.Point) []string {
 		secondary, rating = h.Secondary.What, exact(h.Secondary.Rating/1000)
 	}
 	held := "no"
-	if h.held() {
+	if h.Held() {
 		held = "yes"
 	}
 	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),

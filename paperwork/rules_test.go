@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -76,7 +77,7 @@ const (
 )
 
 // found is rule and place of findings.
-func found(findings []Finding) (all []string) {
+func found(findings []rules.Finding) (all []string) {
 	for _, f := range findings {
 		all = append(all, say.Listed(f.Rule, f.Where.String()))
 	}
@@ -152,7 +153,7 @@ func TestRules(t *testing.T) {
 
 // ofRules is the findings of the rules that are wanted; a job that tips over
 // is held by much else besides.
-func ofRules(findings []Finding, want []string) (all []string) {
+func ofRules(findings []rules.Finding, want []string) (all []string) {
 	for _, f := range found(findings) {
 		for _, w := range want {
 			if rule, _, _ := strings.Cut(w, ","); strings.HasPrefix(f+",", rule+",") {
@@ -238,12 +239,10 @@ func TestNoShareAtAll(t *testing.T) {
 	yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 1, rear_hole: 41}", "practice: {", "practice: {least_share: 0 %, ")
 	j := open(t, yaml)
 	h := j.stacks[0]
-	h.holds, h.Finished.Loads[1] = nil, -0.05
-	h.checkPicks(h.Finished)
-	assert.Empty(t, h.holds)
+	h.Finished.Loads[1] = -0.05
+	assert.Empty(t, found(rules.Check(h.Hung).Holds))
 	h.Finished.Loads[1] = -0.2
-	h.checkPicks(h.Finished)
-	assert.Equal(t, []string{"light_pick, rear"}, found(h.holds))
+	assert.Equal(t, []string{"light_pick, rear"}, found(rules.Check(h.Hung).Holds))
 }
 
 // TestHingeTurns: where a hinge's pull changes sign from lift to lift, the
@@ -268,7 +267,7 @@ func TestHingeTurns(t *testing.T) {
 					want = append(want, "hinge_turns, "+say.Joint(k))
 				}
 			}
-			assert.Equal(t, want, ofRules(h.cautions, []string{"hinge_turns"}), "seed %d, %s", seed, h.ID)
+			assert.Equal(t, want, ofRules(h.Cautions, []string{"hinge_turns"}), "seed %d, %s", seed, h.ID)
 		}
 	}
 }

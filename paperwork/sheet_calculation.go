@@ -7,50 +7,44 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
-// calculation is the sheet that a checker follows with a pencil.
-func (h *checked) calculation() layouts.Calculation {
-	k, all := h.worstJoint(), h.parts()
+// calculationSheet is the sheet that a checker follows with a pencil.
+func calculationSheet(h *rules.Checked) layouts.Calculation {
+	k, all := worstJoint(h), massParts(h)
 	c := layouts.Calculation{
-		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: h.head(), Inputs: h.inputs(), Parts: h.partTable(all),
-		Hangs: h.hangSteps(all), Joint: h.jointSteps(k, all), Which: say.Joint(k),
-		Points: h.pointSteps(), Checks: h.checkRows(), Unchecked: h.unchecked(), Most: "Most used: " + h.mostUsedWords() + ".", Limits: h.modelLimits(),
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h), Inputs: inputFacts(h), Parts: partTable(h, all),
+		Hangs: hangSteps(h, all), Joint: jointSteps(h, k, all), Which: say.Joint(k),
+		Points: pointSteps(h), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h),
 	}
 	for k := range h.Cabinets {
-		c.Joints = append(c.Joints, h.jointRow(k))
+		c.Joints = append(c.Joints, jointRow(h, k))
 	}
 	return c
 }
 
-// inputs are what the job gives and the calculation uses.
-func (h *checked) inputs() []layouts.Fact {
+// inputFacts are what the job gives and the calculation uses.
+func inputFacts(h *rules.Checked) []layouts.Fact {
 	u, p := h.Unit(), h.Job.Practice
-	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), h.pickPlaces(), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.Types() {
-		facts = append(facts, layouts.Fact{Of: t.Key, Is: h.cabinetInputs(t)})
+		facts = append(facts, layouts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
 	}
 	for i, pick := range h.Picks {
-		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: h.hoistInputs(pick)})
+		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
 	}
-	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), h.trimWords(), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimOf(h.Hung), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
-		layouts.Fact{Of: "Splays, top down", Is: h.splayList()},
+		layouts.Fact{Of: "Splays, top down", Is: splayList(h)},
 		layouts.Fact{Of: "Wanted", Is: wanted},
 		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
 			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
 }
 
-func (h *checked) trimWords() string {
-	if h.Trim.OfPick {
-		return "highest pick hole"
-	}
-	return "lowest corner"
-}
-
 // pickPlaces writes which pick holes are used and where they are.
-func (h *checked) pickPlaces() string {
+func pickPlaces(h *rules.Checked) string {
 	var all []string
 	for i, hole := range h.Holes {
 		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.End(i), h.Label(hole).Text, h.Unit().Place(h.Bar.PickHoles[hole].At))))
@@ -58,7 +52,7 @@ func (h *checked) pickPlaces() string {
 	return strings.Join(all, "; ")
 }
 
-func (h *checked) cabinetInputs(t *job.Cabinet) string {
+func cabinetInputs(h *rules.Checked, t *job.Cabinet) string {
 	u := h.Unit()
 	rated := "no pin rating given"
 	if t.PinRatings != nil {
@@ -72,14 +66,14 @@ func (h *checked) cabinetInputs(t *job.Cabinet) string {
 		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
-func (h *checked) hoistInputs(p job.Pick) string {
+func hoistInputs(h *rules.Checked, p job.Pick) string {
 	u, m := h.Unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
 		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
 		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
-func (h *checked) splayList() string {
+func splayList(h *rules.Checked) string {
 	var all []string
 	for _, c := range h.Cabinets {
 		all = append(all, say.Splay(c.Hole.Splay)+"°")
@@ -97,19 +91,19 @@ type part struct {
 	cabinet int // from 1; 0 of the bar
 }
 
-// parts are all masses of a stack, bar first, extras after what they are tied to.
-func (h *checked) parts() []part {
-	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, h.extraParts(0, calc.Pose{})...)
+// massParts are all masses of a stack, bar first, extras after what they are tied to.
+func massParts(h *rules.Checked) []part {
+	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, extraParts(h, 0, calc.Pose{})...)
 	for k, pose := range h.Body.Poses(0) {
 		c := h.Cabinets[k]
 		p := placedPart(pose, c.CentreOfGravity)
 		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
-		all = append(append(all, p), h.extraParts(k+1, pose)...)
+		all = append(append(all, p), extraParts(h, k+1, pose)...)
 	}
 	return all
 }
 
-func (h *checked) extraParts(cabinet int, pose calc.Pose) (parts []part) {
+func extraParts(h *rules.Checked, cabinet int, pose calc.Pose) (parts []part) {
 	for _, e := range h.Extras {
 		if e.Cabinet != cabinet {
 			continue
@@ -135,7 +129,7 @@ func moments(parts []part) (mass, behind, below float64) {
 	return mass, behind, below
 }
 
-func (h *checked) partTable(all []part) layouts.Table {
+func partTable(h *rules.Checked, all []part) layouts.Table {
 	u := h.Unit()
 	t := layouts.Table{
 		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
@@ -152,22 +146,22 @@ func (h *checked) partTable(all []part) layouts.Table {
 }
 
 // checkRows are every check with its sum and its percent.
-func (h *checked) checkRows() (rows [][]string) {
-	row := func(of string, says wording, used string) {
+func checkRows(h *rules.Checked) (rows [][]string) {
+	row := func(of string, says rules.Wording, used string) {
 		at, worked, most := says()
-		rows = append(rows, []string{of, h.whereWords(at), worked, most, used})
+		rows = append(rows, []string{of, rules.OnPaper(at), worked, most, used})
 	}
-	for _, u := range h.uses {
-		row(u.part, u.says, say.Percent(u.of))
+	for _, u := range h.Uses {
+		row(u.Part, u.Says, say.Percent(u.Of))
 	}
-	for _, m := range h.measures {
-		row(m.of, m.says, "-")
+	for _, m := range h.Measures {
+		row(m.Of, m.Says, "-")
 	}
 	return rows
 }
 
 // modelLimits say what the calculation does not see.
-func (h *checked) modelLimits() []string {
+func modelLimits(h *rules.Checked) []string {
 	lines := []string{
 		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
 		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",

@@ -9,15 +9,16 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
 // a hinge and a link.
-func (h *checked) jointSteps(k int, all []part) []layouts.Step {
-	b := h.hangsBelow(k, all)
-	steps := append(h.belowSteps(k, b), h.forceSteps(k, b)...)
-	return append(steps, h.pinSteps(k)...)
+func jointSteps(h *rules.Checked, k int, all []part) []layouts.Step {
+	b := hangsBelow(h, k, all)
+	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
+	return append(steps, pinSteps(h, k)...)
 }
 
 // A hanging is what hangs below a joint: its mass and first moments, in kg and
@@ -29,7 +30,7 @@ type hanging struct {
 	level               float64
 }
 
-func (h *checked) hangsBelow(k int, all []part) hanging {
+func hangsBelow(h *rules.Checked, k int, all []part) hanging {
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
 	b := hanging{hinge: parts[0].hinge}
 	b.mass, b.behind, b.below = moments(parts)
@@ -39,7 +40,7 @@ func (h *checked) hangsBelow(k int, all []part) hanging {
 }
 
 // belowSteps place the centre of gravity of what hangs below a joint.
-func (h *checked) belowSteps(k int, b hanging) []layouts.Step {
+func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
 	u := h.Unit()
 	m := symbol{"M", u.Tenth(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
@@ -52,7 +53,7 @@ func (h *checked) belowSteps(k int, b hanging) []layouts.Step {
 
 // forceSteps: moments about the hinge, then forces along and across the mean of
 // the two bodies.
-func (h *checked) forceSteps(k int, b hanging) []layouts.Step {
+func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
 	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
 	phi := h.Finished.Poses[k].Aim - c.Splay/2
 	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
@@ -72,16 +73,16 @@ func (h *checked) forceSteps(k int, b hanging) []layouts.Step {
 }
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func (h *checked) pinSteps(k int) []layouts.Step {
+func pinSteps(h *rules.Checked, k int) []layouts.Step {
 	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
 	}
-	return append(h.pinStep("hinge", j.Hinge(), c.HingePins, rated.Hinge), h.pinStep("link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
+	return append(pinStep(h, "hinge", j.Hinge(), c.HingePins, rated.Hinge), pinStep(h, "link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.
-func (h *checked) pinStep(name string, force float64, pins int, rating float64) []layouts.Step {
+func pinStep(h *rules.Checked, name string, force float64, pins int, rating float64) []layouts.Step {
 	u, p := h.Unit(), h.Job.Practice
 	of, side := "one "+name+" pin, with side share s, tolerance t and dynamic factor D", p.SideShare
 	if pins == 1 {
@@ -99,7 +100,7 @@ func (h *checked) pinStep(name string, force float64, pins int, rating float64) 
 }
 
 // jointRow is what joint k, counted from 0, carries.
-func (h *checked) jointRow(k int) []string {
+func jointRow(h *rules.Checked, k int) []string {
 	u, s, j, c := h.Unit(), h.Finished, h.Finished.Joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
 	if rated := h.Ratings(k); rated != nil {

@@ -10,6 +10,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -44,16 +45,16 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func (h *checked) hangSteps(all []part) []layouts.Step {
-	steps := h.centreSteps(all)
+func hangSteps(h *rules.Checked, all []part) []layouts.Step {
+	steps := centreSteps(h, all)
 	if len(h.Picks) == 1 {
-		return append(append(steps, h.onePickSteps()...), h.aimSteps()...)
+		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
 	}
-	return append(append(append(steps, h.heldStep()), h.aimSteps()...), h.twoPickSteps()...)
+	return append(append(append(steps, heldStep(h)), aimSteps(h)...), twoPickSteps(h)...)
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func (h *checked) centreSteps(all []part) []layouts.Step {
+func centreSteps(h *rules.Checked, all []part) []layouts.Step {
 	u := h.Unit()
 	mass, behind, below := moments(all)
 	m := symbol{"M", u.Tenth(mass)}
@@ -65,7 +66,7 @@ func (h *checked) centreSteps(all []part) []layouts.Step {
 
 // onePickSteps: the stack turns until its centre of gravity hangs plumb below
 // the pick hole.
-func (h *checked) onePickSteps() []layouts.Step {
+func onePickSteps(h *rules.Checked) []layouts.Step {
 	u, hole := h.Unit(), h.Hole(0)
 	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
@@ -75,14 +76,14 @@ func (h *checked) onePickSteps() []layouts.Step {
 }
 
 // heldStep: two hoists hold the wanted aim.
-func (h *checked) heldStep() layouts.Step {
+func heldStep(h *rules.Checked) layouts.Step {
 	u := h.Unit()
 	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
-func (h *checked) aimSteps() []layouts.Step {
+func aimSteps(h *rules.Checked) []layouts.Step {
 	u, n := h.Unit(), len(h.Cabinets)
 	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
 	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
@@ -96,7 +97,7 @@ func (h *checked) aimSteps() []layouts.Step {
 }
 
 // twoPickSteps: reactions from moments about each hook.
-func (h *checked) twoPickSteps() []layouts.Step {
+func twoPickSteps(h *rules.Checked) []layouts.Step {
 	u, s := h.Unit(), h.Finished
 	tilt := symbol{"tilt", u.Turn(s.Tilt)}
 	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
@@ -119,17 +120,17 @@ func (h *checked) twoPickSteps() []layouts.Step {
 }
 
 // pointSteps are what the roof carries.
-func (h *checked) pointSteps() (steps []layouts.Step) {
+func pointSteps(h *rules.Checked) (steps []layouts.Step) {
 	u, p := h.Unit(), h.Job.Practice
 	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
 		m, id := pick.Hoist, h.PointID(i)
 		line := []symbol{{"m_r", u.Tenth(pick.Below.Mass)}, {"m_h", u.Tenth(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.Span(m.ChainLength)}, {"m_a", u.Tenth(pick.Above.Mass)}}
 		steps = append(steps,
-			h.staticStep(h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
-			h.designStep(h.Finished, i, id+", design: tolerance t, dynamic factor D"))
+			staticStep(h, h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
+			designStep(h, h.Finished, i, id+", design: tolerance t, dynamic factor D"))
 		if peak := h.Peak(i); peak.Words() != "" {
-			steps = append(steps, h.staticStep(peak, i, id+", static at "+peak.Words()+", where it carries most", line), h.designStep(peak, i, id+", design at "+peak.Words()))
+			steps = append(steps, staticStep(h, peak, i, id+", static at "+peak.Words()+", where it carries most", line), designStep(h, peak, i, id+", design at "+peak.Words()))
 		}
 		if len(h.Picks) == 2 {
 			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.Tenth(h.Centre.Mass)}, plus)...))
@@ -140,13 +141,13 @@ func (h *checked) pointSteps() (steps []layouts.Step) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func (h *checked) staticStep(s *rig.State, i int, of string, line []symbol) layouts.Step {
+func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Step {
 	u, static := h.Unit(), h.Static(s, i)
 	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func (h *checked) designStep(s *rig.State, i int, of string) layouts.Step {
+func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Step {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
 		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
@@ -154,7 +155,7 @@ func (h *checked) designStep(s *rig.State, i int, of string) layouts.Step {
 
 // worstJoint returns the joint, counted from 0, whose pins are used most as the
 // stack hangs finished; where none has a rating, the one with the largest force.
-func (h *checked) worstJoint() int {
+func worstJoint(h *rules.Checked) int {
 	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
 	for k, j := range h.Finished.Joints {
 		c := h.Cabinets[k]

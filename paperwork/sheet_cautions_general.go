@@ -5,15 +5,16 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rig"
 )
 
 // A general caution holds for every lift of its kind. It prints if it applies
 // to a stack of the job, and names its stacks if it does not apply to all.
 type general struct {
-	applies func(h *checked) bool   // to a stack; nil: to every one
-	do      string                  // what to do, in few words
-	says    string                  // more of it
-	fill    func(h *checked) string // what stands for %s in both; nil: nothing
+	applies func(h *rig.Hung) bool   // to a stack; nil: to every one
+	do      string                   // what to do, in few words
+	says    string                   // more of it
+	fill    func(h *rig.Hung) string // what stands for %s in both; nil: nothing
 	from    []source
 	picture layouts.Picture
 }
@@ -38,7 +39,7 @@ func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
 	var fills []string
 	of := map[string][]string{}
 	for _, h := range j.stacks {
-		fill, ok := g.filled(h)
+		fill, ok := g.filled(h.Hung)
 		if !ok {
 			continue
 		}
@@ -54,7 +55,7 @@ func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
 }
 
 // filled is what stands for %s where the caution applies to a stack.
-func (g general) filled(h *checked) (fill string, ok bool) {
+func (g general) filled(h *rig.Hung) (fill string, ok bool) {
 	if g.applies != nil && !g.applies(h) {
 		return "", false
 	}
@@ -82,20 +83,20 @@ func (g general) printed(only, fill string) layouts.GeneralCaution {
 
 // What a general caution may apply to.
 
-func onePicked(h *checked) bool      { return len(h.Picks) == 1 }
-func twoPicked(h *checked) bool      { return len(h.Picks) == 2 }
-func noDolly(h *checked) bool        { return !h.HasDollies() }
-func hasExtras(h *checked) bool      { return len(h.Extras) > 0 }
-func noExtras(h *checked) bool       { return len(h.Extras) == 0 }
-func secured(h *checked) bool        { return h.Secondary != nil }
-func unsecured(h *checked) bool      { return h.Secondary == nil }
-func classGiven(h *checked) bool     { return h.classes() != "" }
-func classNotGiven(h *checked) bool  { return h.unclassed() != "" }
-func holeForTruck(h *checked) bool   { return h.HasDollies() && h.transported() }
-func noHoleForTruck(h *checked) bool { return h.HasDollies() && !h.transported() }
+func onePicked(h *rig.Hung) bool      { return len(h.Picks) == 1 }
+func twoPicked(h *rig.Hung) bool      { return len(h.Picks) == 2 }
+func noDolly(h *rig.Hung) bool        { return !h.HasDollies() }
+func hasExtras(h *rig.Hung) bool      { return len(h.Extras) > 0 }
+func noExtras(h *rig.Hung) bool       { return len(h.Extras) == 0 }
+func secured(h *rig.Hung) bool        { return h.Secondary != nil }
+func unsecured(h *rig.Hung) bool      { return h.Secondary == nil }
+func classGiven(h *rig.Hung) bool     { return classes(h) != "" }
+func classNotGiven(h *rig.Hung) bool  { return unclassed(h) != "" }
+func holeForTruck(h *rig.Hung) bool   { return h.HasDollies() && transported(h) }
+func noHoleForTruck(h *rig.Hung) bool { return h.HasDollies() && !transported(h) }
 
 // transported reports whether the hole for the truck is known of every type.
-func (h *checked) transported() bool {
+func transported(h *rig.Hung) bool {
 	for _, t := range h.Types() {
 		if t.Transport == nil {
 			return false
@@ -106,7 +107,7 @@ func (h *checked) transported() bool {
 
 // classes names the stack's types of hoist that have a class, each with it:
 // 'one-tonne "may hold over people"'.
-func (h *checked) classes() string {
+func classes(h *rig.Hung) string {
 	var all []string
 	for _, p := range h.Picks {
 		words := p.Hoist.Key + ` "` + p.Hoist.Class + `"`
@@ -118,7 +119,7 @@ func (h *checked) classes() string {
 }
 
 // unclassed names the stack's types of hoist that have no class.
-func (h *checked) unclassed() string {
+func unclassed(h *rig.Hung) string {
 	var all []string
 	for _, p := range h.Picks {
 		if p.Hoist.Class == "" && !slices.Contains(all, p.Hoist.Key) {
@@ -126,9 +127,4 @@ func (h *checked) unclassed() string {
 		}
 	}
 	return strings.Join(all, ", ")
-}
-
-// secondary is what the job names as such, with its rating.
-func (h *checked) secondary() string {
-	return h.Secondary.What + ", rated " + h.Unit().Limit(h.Secondary.Rating)
 }

@@ -1,6 +1,10 @@
 package paperwork
 
-import "hangpack/layouts"
+import (
+	"hangpack/layouts"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+)
 
 // generals are the general cautions in the order of the work. How many hoists
 // share one body, and what stands on the ground, is not here: no job has more
@@ -24,7 +28,7 @@ var generals = []generalGroup{
 			from: common},
 		{applies: noExtras, do: "Cables weigh, and the job lists none:", says: "none is in these figures.",
 			from: common},
-		{applies: (*checked).HasDollies, do: "Dollies:", says: "level floor, castors locked, push low. Few tall cabinets, or one, tip over.",
+		{applies: (*rig.Hung).HasDollies, do: "Dollies:", says: "level floor, castors locked, push low. Few tall cabinets, or one, tip over.",
 			from: common},
 		{do: "If it hangs outdoors:",
 			says: "know the wind's limit, who reads it, who decides, and how many minutes bring it in. At a warning of gusts or lightning clear the floor, then lower.",
@@ -45,17 +49,17 @@ var generals = []generalGroup{
 			from: read("DGUV Vorschrift 54, 26(3)")},
 		{applies: onePicked, do: "One hoist lets it turn:", says: "steer it with lines, never from below.",
 			from: read("OSHA 29 CFR 1926.1417(w)")},
-		{applies: (*checked).HasDollies, do: "Feet clear of the dolly:", says: "it creeps as load leaves it; it goes when all hangs free.",
+		{applies: (*rig.Hung).HasDollies, do: "Feet clear of the dolly:", says: "it creeps as load leaves it; it goes when all hangs free.",
 			from: common},
 	}},
 	{"While it hangs", []general{
-		{applies: classGiven, do: "Hoist class, as the job gives it: %s.", fill: (*checked).classes,
+		{applies: classGiven, do: "Hoist class, as the job gives it: %s.", fill: classes,
 			says: "Whether that may hold over people here is for the venue's competent person.",
 			from: read("IGVW SQP2")},
-		{applies: classNotGiven, do: "The class of hoist %s is not given:", fill: (*checked).unclassed,
+		{applies: classNotGiven, do: "The class of hoist %s is not given:", fill: unclassed,
 			says: "whether it may hold over people is not known. Add a secondary or keep people out, as the venue's competent person says.",
 			from: read("IGVW SQP2")},
-		{applies: secured, do: "Secondary: %s.", fill: (*checked).secondary,
+		{applies: secured, do: "Secondary: %s.", fill: rules.SecondaryWords,
 			says: "Fit it without slack: what falls, however short, pulls with more than its weight.",
 			from: read("DGUV Information 215-313, 1.3")},
 		{applies: unsecured, do: "No secondary is named:",

@@ -9,6 +9,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 )
 
 // printedGenerals are the general cautions of a job, by what they say to do.
@@ -133,8 +134,7 @@ func TestEveryCautionHasItsSource(t *testing.T) {
 // TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a
 // set is its dolly.
 func TestWhereInWords(t *testing.T) {
-	h := open(t, plainJob).stacks[0]
 	for at, want := range map[rig.Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: rig.Front}: "front"} {
-		assert.Equal(t, want, h.whereWords(at), at)
+		assert.Equal(t, want, rules.OnPaper(at), at)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -32,7 +33,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 }
 
 // stackBlock is what changes of one stack.
-func (c Changes) stackBlock(h *checked) layouts.ChangedStack {
+func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {
@@ -42,7 +43,7 @@ func (c Changes) stackBlock(h *checked) layouts.ChangedStack {
 		}
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
 			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: hole(was.Cabinets[k].Hole), To: hole(h.Cabinets[k].Hole), Dolly: h.setName(h.Sets.Of(j.Cabinet)),
+			From: hole(was.Cabinets[k].Hole), To: hole(h.Cabinets[k].Hole), Dolly: SetName(h, h.Sets.Of(j.Cabinet)),
 		})
 	}
 	return s

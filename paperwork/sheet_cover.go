@@ -7,6 +7,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -34,9 +35,9 @@ func (j *Job) cover() layouts.Cover {
 	}
 	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.stacks {
-		c.Stacks = append(c.Stacks, h.coverRow())
-		if h.held() {
-			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: h.target()})
+		c.Stacks = append(c.Stacks, coverRow(h))
+		if h.Held() {
+			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: pinTarget(h)})
 		} else {
 			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " calculation", To: "calculation " + h.ID})
 		}
@@ -49,7 +50,7 @@ func (j *Job) cover() layouts.Cover {
 func (j *Job) aloneWords() string {
 	var ids []string
 	for _, h := range j.stacks {
-		if !h.held() && h.aloneShort() != "" {
+		if !h.Held() && aloneShort(h) != "" {
 			ids = append(ids, h.ID)
 		}
 	}
@@ -69,9 +70,9 @@ func (j *Job) facts() []layouts.Fact {
 }
 
 // coverRow is one stack on the cover.
-func (h *checked) coverRow() layouts.StackRow {
+func coverRow(h *rules.Checked) layouts.StackRow {
 	u, s := h.Unit(), h.Finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.shortVerdict(), Held: h.held(), To: h.target(), Code: h.code()}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h), Code: codeOf(h)}
 	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
@@ -81,28 +82,28 @@ func (h *checked) coverRow() layouts.StackRow {
 		if len(h.Picks) == 2 {
 			is += ", " + u.Load(p.Alone) + " if alone"
 		}
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", h.heldMark())})
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", heldMark(h))})
 	}
 	if r.Held {
 		return r
 	}
 	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
-	return h.flownFacts(r)
+	return flownFacts(h, r)
 }
 
 // heldMark is what marks a held stack, and "" on others.
-func (h *checked) heldMark() string {
-	if h.held() {
+func heldMark(h *rules.Checked) string {
+	if h.Held() {
 		return "HELD"
 	}
 	return ""
 }
 
-func (h *checked) flownFacts(r layouts.StackRow) layouts.StackRow {
+func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
 	s := h.Finished
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", h.aimOf(1), h.aimOf(len(s.Poses)), say.Aim(h.Aim))},
-		layouts.Fact{Of: "Most used", Is: h.mostUsedWords()},
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h, 1), aimOf(h, len(s.Poses)), say.Aim(h.Aim))},
+		layouts.Fact{Of: "Most used", Is: h.MostUsedWords()},
 	)
 	return r
 }
@@ -111,13 +112,13 @@ func (h *checked) flownFacts(r layouts.StackRow) layouts.StackRow {
 // several stacks or gear entries is said once.
 func (j *Job) openItems() (items []layouts.OpenItem) {
 	for _, h := range j.stacks {
-		for _, f := range h.holds {
-			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + h.findingWords(f)})
+		for _, f := range h.Holds {
+			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + f.Sentence()})
 		}
 	}
 	for _, h := range j.stacks {
-		if words := h.twinWords(); words != "" && h.TwinOf != "" {
-			items = append(items, layouts.OpenItem{Where: h.twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
+		if words := rules.TwinWords(h); words != "" && h.TwinOf != "" {
+			items = append(items, layouts.OpenItem{Where: h.Twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
 		}
 	}
 	if j.job.Datum == "" {
@@ -134,7 +135,7 @@ const itemMost = 12
 func (j *Job) openOfStacks() (items []layouts.OpenItem) {
 	at, listed := map[string]int{}, map[layouts.OpenItem]bool{} // of each sentence, its latest place among the items; what is in them
 	for _, h := range j.stacks {
-		for _, o := range h.open() {
+		for _, o := range openOf(h) {
 			if listed[o] {
 				continue
 			}
@@ -150,11 +151,11 @@ func (j *Job) openOfStacks() (items []layouts.OpenItem) {
 	return items
 }
 
-// open is what is not settled of one stack. What belongs to a gear entry stands
+// openOf is what is not settled of one stack. What belongs to a gear entry stands
 // under its key, so that stacks that share it list it once.
-func (h *checked) open() (items []layouts.OpenItem) {
+func openOf(h *rules.Checked) (items []layouts.OpenItem) {
 	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
-	for _, c := range h.cautions {
+	for _, c := range h.Cautions {
 		switch {
 		case c.Rule == "not_checked" && c.Where.Gear != "":
 			add(c.Where.Gear, c.Says)
@@ -181,11 +182,11 @@ func (h *checked) open() (items []layouts.OpenItem) {
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
 	}
-	return append(items, h.openGear()...)
+	return append(items, openGear(h)...)
 }
 
 // openGear is what is not settled of a stack's gear.
-func (h *checked) openGear() (items []layouts.OpenItem) {
+func openGear(h *rules.Checked) (items []layouts.OpenItem) {
 	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
 	for _, t := range h.Unknown() {
 		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")

@@ -7,6 +7,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -14,35 +15,35 @@ import (
 const dollyMost = 8
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
-func (h *checked) dollySheets() (sheets []layouts.Dolly) {
+func dollySheets(h *rules.Checked) (sheets []layouts.Dolly) {
 	for k, n := range h.Sets {
 		first := h.Sets.First(k) + 1
 		last := first + n - 1
 		for from := first; from <= last; from += dollyMost {
-			sheets = append(sheets, h.dollySheet(k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
+			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
 		}
 	}
 	return sheets
 }
 
 // dollySheet is the sheet of a span of cabinets of set k, counted from 0.
-func (h *checked) dollySheet(k int, s say.Span) layouts.Dolly {
+func dollySheet(h *rules.Checked, k int, s say.Span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
-		Above: h.above(s), Picks: h.pickHoles(s), First: h.firstWords(k, s),
-		Rows: h.rows(s, false), Caption: h.dollyCaption(s), Boxes: h.twoPins(s),
-		PinsSet: h.setWords(k, s), Sum: h.sum(s), Figures: h.dollyFigures(k),
-		LoadOut: h.loadOut(k, s), Code: layouts.Code{Text: h.pinText(s.From, s.To), To: h.target()},
+		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
+		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: twoPins(h, s),
+		PinsSet: setWords(h, k, s), Sum: splaySum(h, s), Figures: dollyFigures(h, k),
+		LoadOut: loadOut(h, k, s), Code: layouts.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
 	}
-	d.Word, d.Which = h.sheetName(k, s)
+	d.Word, d.Which = sheetName(h, k, s)
 	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
-	d.Joins = h.joins(k, s)
-	d.Below, d.Ghost = h.below(s)
+	d.Joins = joinWords(h, k, s)
+	d.Below, d.Ghost = belowWords(h, s)
 	return d
 }
 
 // sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
-func (h *checked) sheetName(k int, s say.Span) (word, which string) {
+func sheetName(h *rules.Checked, k int, s say.Span) (word, which string) {
 	switch {
 	case !h.HasDollies() && s.From == s.To:
 		return "cabinet", s.Dashed()
@@ -52,19 +53,19 @@ func (h *checked) sheetName(k int, s say.Span) (word, which string) {
 	return "dolly", say.Dolly(k)
 }
 
-// split reports whether a set takes more than one sheet.
-func (h *checked) split(k int) bool { return h.Sets[k] > dollyMost }
+// isSplit reports whether a set takes more than one sheet.
+func isSplit(h *rules.Checked, k int) bool { return h.Sets[k] > dollyMost }
 
-// joins says what a dolly joins above and below.
-func (h *checked) joins(k int, s say.Span) string {
+// joinWords says what a dolly joins above and below.
+func joinWords(h *rules.Checked, k int, s say.Span) string {
 	which := ""
 	if h.HasDollies() {
 		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
-		if h.split(k) {
+		if isSplit(h, k) {
 			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.Dashed(), which)
 		}
 	}
-	return which + "joins " + h.neighbour(s.From-1) + " above, " + h.neighbour(s.To+1) + " below"
+	return which + "joins " + neighbourOf(h, s.From-1) + " above, " + neighbourOf(h, s.To+1) + " below"
 }
 
 func countDollies(n int) string {
@@ -74,8 +75,8 @@ func countDollies(n int) string {
 	return fmt.Sprintf("%d dollies", n)
 }
 
-// neighbour names what holds cabinet n: the bar, a dolly, or the next sheet.
-func (h *checked) neighbour(n int) string {
+// neighbourOf names what holds cabinet n: the bar, a dolly, or the next sheet.
+func neighbourOf(h *rules.Checked, n int) string {
 	switch {
 	case n < 1:
 		return "the bar"
@@ -87,16 +88,16 @@ func (h *checked) neighbour(n int) string {
 	return fmt.Sprintf("dolly %s (cabinet %d)", say.Dolly(h.Sets.Of(n)), n)
 }
 
-// above says what the first joint of a sheet hangs from.
-func (h *checked) above(s say.Span) string {
+// aboveWords says what the first joint of a sheet hangs from.
+func aboveWords(h *rules.Checked, s say.Span) string {
 	if s.From == 1 {
 		return h.Bar.Key
 	}
-	return h.neighbour(s.From-1) + " above"
+	return neighbourOf(h, s.From-1) + " above"
 }
 
 // firstWords says how the first joint of a sheet is made.
-func (h *checked) firstWords(k int, s say.Span) string {
+func firstWords(h *rules.Checked, k int, s say.Span) string {
 	switch {
 	case s.From == 1:
 		return "before the hoist takes weight"
@@ -106,12 +107,12 @@ func (h *checked) firstWords(k int, s say.Span) string {
 	return ""
 }
 
-// below says what hangs below, and whose its joint is.
-func (h *checked) below(s say.Span) (what, ghost string) {
+// belowWords says what hangs below, and whose its joint is.
+func belowWords(h *rules.Checked, s say.Span) (what, ghost string) {
 	if s.To == len(h.Cabinets) {
 		return "", ""
 	}
-	what = h.neighbour(s.To+1) + " below"
+	what = neighbourOf(h, s.To+1) + " below"
 	label := h.Cabinets[s.To].Hole.Label
 	if set := h.Sets.Of(s.To + 1); h.HasDollies() && set != h.Sets.Of(s.To) {
 		return what, fmt.Sprintf("hole %s goes with dolly %s", label, say.Dolly(set))
@@ -121,8 +122,8 @@ func (h *checked) below(s say.Span) (what, ghost string) {
 
 // setWords says when the link pins are set, or nothing where the job does not;
 // and how the first joint is made, which is not set on the dolly.
-func (h *checked) setWords(k int, s say.Span) string {
-	first := h.firstWords(k, s)
+func setWords(h *rules.Checked, k int, s say.Span) string {
+	first := firstWords(h, k, s)
 	if first != "" {
 		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.From, first)
 	}
@@ -135,8 +136,8 @@ func (h *checked) setWords(k int, s say.Span) string {
 	return ""
 }
 
-// sum writes out the splays of a sheet's own joints, to be read over the radio.
-func (h *checked) sum(s say.Span) string {
+// splaySum writes out the splays of a sheet's own joints, to be read over the radio.
+func splaySum(h *rules.Checked, s say.Span) string {
 	total, parts := 0.0, []string{}
 	for n := s.From; n <= s.To; n++ {
 		total += h.Cabinets[n-1].Hole.Splay
@@ -155,7 +156,7 @@ func (h *checked) sum(s say.Span) string {
 }
 
 // dollyFigures are the masses of a set.
-func (h *checked) dollyFigures(k int) []layouts.Line {
+func dollyFigures(h *rules.Checked, k int) []layouts.Line {
 	kg, extras := rig.SetMass(h.Hung, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
@@ -164,15 +165,15 @@ func (h *checked) dollyFigures(k int) []layouts.Line {
 	if h.Dolly != nil {
 		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))
 	}
-	lines := []layouts.Line{{Of: h.massOf(k), Figure: h.Unit().Load(kg), Says: says}}
+	lines := []layouts.Line{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
 	return lines
 }
 
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
-func (h *checked) dollyCaption(s say.Span) string {
-	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + h.boxWords(s)
-	if h.twoPins(s) {
+func dollyCaption(h *rules.Checked, s say.Span) string {
+	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + boxWords(h, s)
+	if twoPins(h, s) {
 		caption += " L and R seen from behind, looking at the audience."
 	}
 	if s.From == 1 {
@@ -181,8 +182,8 @@ func (h *checked) dollyCaption(s say.Span) string {
 	return caption
 }
 
-// pickHoles are the pick holes to use, on the sheet that joins the bar.
-func (h *checked) pickHoles(s say.Span) (picks []layouts.PickHole) {
+// pickHolesOf are the pick holes to use, on the sheet that joins the bar.
+func pickHolesOf(h *rules.Checked, s say.Span) (picks []layouts.PickHole) {
 	if s.From > 1 {
 		return nil
 	}
@@ -192,7 +193,7 @@ func (h *checked) pickHoles(s say.Span) (picks []layouts.PickHole) {
 	return picks
 }
 
-func (h *checked) massOf(k int) string {
+func massOf(h *rules.Checked, k int) string {
 	if h.HasDollies() {
 		return "Mass of dolly " + say.Dolly(k)
 	}

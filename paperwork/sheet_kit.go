@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -50,35 +51,35 @@ func (j *Job) kitWords() string {
 func (j *Job) truckRows() (rows []layouts.TruckRow) {
 	for _, h := range j.stacks {
 		if h.Dolly == nil {
-			rows = append(rows, h.noDollyRow())
+			rows = append(rows, noDollyRow(h))
 			continue
 		}
 		for k := range h.Sets {
-			rows = append(rows, h.dollyRow(k))
+			rows = append(rows, dollyRow(h, k))
 		}
 	}
 	return rows
 }
 
 // noDollyRow is a stack whose dollies are not known.
-func (h *checked) noDollyRow() layouts.TruckRow {
+func noDollyRow(h *rules.Checked) layouts.TruckRow {
 	kg := 0.0
 	for k := range h.Sets {
 		set, _ := rig.SetMass(h.Hung, k)
 		kg += set
 	}
-	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: h.holdsWords(say.Span{From: 1, To: len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
+	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
 }
 
 // dollyRow is the dolly of set k, counted from 0.
-func (h *checked) dollyRow(k int) layouts.TruckRow {
+func dollyRow(h *rules.Checked, k int) layouts.TruckRow {
 	kg, _ := rig.SetMass(h.Hung, k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: h.holdsWords(say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
-// holdsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func (h *checked) holdsWords(s say.Span) string {
+// HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
+func HoldsWords(h *rules.Checked, s say.Span) string {
 	var parts []string
 	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
 		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))

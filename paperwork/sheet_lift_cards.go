@@ -7,17 +7,18 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // viewOf is a state as it hangs.
-func (h *checked) viewOf(s *rig.State) *layouts.Elevation {
-	e := h.sideOf(s, 0)
+func viewOf(h *rules.Checked, s *rig.State) *layouts.Elevation {
+	e := sideOf(h, s, 0)
 	return &e
 }
 
-// setName names set k, counted from 0, as what rolls in and out.
-func (h *checked) setName(k int) string {
+// SetName names set k, counted from 0, as what rolls in and out.
+func SetName(h *rules.Checked, k int) string {
 	if h.HasDollies() {
 		return "dolly " + say.Dolly(k)
 	}
@@ -28,7 +29,7 @@ func (h *checked) setName(k int) string {
 }
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
-func (h *checked) cardJoint(k int) *layouts.CardJoint {
+func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
 	n := h.Sets.First(k)
 	above := fmt.Sprint(n)
 	if n == 0 {
@@ -38,36 +39,36 @@ func (h *checked) cardJoint(k int) *layouts.CardJoint {
 }
 
 // liftCard is lift k, counted from 0.
-func (h *checked) liftCard(k int) layouts.Card {
+func liftCard(h *rules.Checked, k int) layouts.Card {
 	s := h.Joined(k)
-	c := layouts.Card{Of: "after", Which: h.setName(k), View: h.viewOf(s), Says: []string{fmt.Sprintf("%d of %s", s.Flown, say.Count(len(h.Cabinets), "cabinet")), h.Unit().Load(s.Centre.Mass) + " with bar"},
-		Steps: h.liftSteps(k), Reads: append(h.cellReads(h.Readings(k)), h.aimReads(k)...), Warnings: h.liftWarnings(k)}
+	c := layouts.Card{Of: "after", Which: SetName(h, k), View: viewOf(h, s), Says: []string{fmt.Sprintf("%d of %s", s.Flown, say.Count(len(h.Cabinets), "cabinet")), h.Unit().Load(s.Centre.Mass) + " with bar"},
+		Steps: liftSteps(h, k), Reads: append(cellReads(h, h.Readings(k)), aimReads(h, k)...), Warnings: liftWarnings(h, k)}
 	if k > 0 || h.Start != nil {
-		c.Joint = h.cardJoint(k)
+		c.Joint = cardJoint(h, k)
 	}
-	c.Notes = append(h.liftNotes(k), h.downFromHere(k))
+	c.Notes = append(liftNotes(h, k), downFromHere(h, k))
 	return c
 }
 
 // liftSteps are what to do in lift k, counted from 0.
-func (h *checked) liftSteps(k int) (steps []layouts.Do) {
+func liftSteps(h *rules.Checked, k int) (steps []layouts.Do) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
 	first, u := h.Sets.First(k)+1, h.Unit()
 	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, h.Cabinets[first-1].Hole.Label)
 	if k > 0 || h.Start != nil {
-		add(false, fmt.Sprintf("Roll in %s, castors locked, and lower onto it. %s", h.setName(k), join))
+		add(false, fmt.Sprintf("Roll in %s, castors locked, and lower onto it. %s", SetName(h, k), join))
 	}
-	if words := h.pinsWords(k); words != "" {
+	if words := pinsWords(h, k); words != "" {
 		add(false, words)
 	}
-	if tied := h.tiedTo(first, first+h.Sets[k]-1); tied != "" {
+	if tied := tiedTo(h, first, first+h.Sets[k]-1); tied != "" {
 		add(false, "Tied on now: "+tied+".")
 	}
-	add(true, fmt.Sprintf("Raise until all is just clear of %s. Stop. Touch every pin of this set, then read.", h.standsOn(k)))
+	add(true, fmt.Sprintf("Raise until all is just clear of %s. Stop. Touch every pin of this set, then read.", standsOn(h, k)))
 	if k < len(h.Lifts) {
-		return append(steps, h.riseSteps(k)...)
+		return append(steps, riseSteps(h, k)...)
 	}
-	add(true, fmt.Sprintf("Nobody below. Raise%s to trim: lowest corner %s, highest pick hole %s. Read again.", h.together(), u.Length(h.Raise+h.Finished.Lowest()), u.Length(h.Raise+h.Finished.HighestPick())))
+	add(true, fmt.Sprintf("Nobody below. Raise%s to trim: lowest corner %s, highest pick hole %s. Read again.", bothTogether(h), u.Length(h.Raise+h.Finished.Lowest()), u.Length(h.Raise+h.Finished.HighestPick())))
 	if h.Secondary != nil {
 		add(false, "Secondary on: "+h.Secondary.What+".")
 	}
@@ -75,21 +76,21 @@ func (h *checked) liftSteps(k int) (steps []layouts.Do) {
 }
 
 // standsOn is what a set stands on before it flies.
-func (h *checked) standsOn(k int) string {
+func standsOn(h *rules.Checked, k int) string {
 	if h.HasDollies() {
-		return h.setName(k)
+		return SetName(h, k)
 	}
 	return "the floor"
 }
 
 // pinsWords say when the link pins within set k, counted from 0, go in, where that is
 // at the lift or is not known.
-func (h *checked) pinsWords(k int) string {
+func pinsWords(h *rules.Checked, k int) string {
 	switch {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
 	case h.PinsSet == job.InTheAir:
-		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", say.Span{From: h.Sets.First(k) + 2, To: h.Sets.First(k) + h.Sets[k]}.Cabinets(), h.setName(k))
+		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", say.Span{From: h.Sets.First(k) + 2, To: h.Sets.First(k) + h.Sets[k]}.Cabinets(), SetName(h, k))
 	}
 	return "When link pins go in is not known: ask."
 }
@@ -98,7 +99,7 @@ func (h *checked) pinsWords(k int) string {
 const tiedMost = 3
 
 // tiedTo names what is tied to cabinets from to, 0 for the bar: 'cable loom, laser'.
-func (h *checked) tiedTo(from, to int) string {
+func tiedTo(h *rules.Checked, from, to int) string {
 	var names []string
 	for _, e := range h.Extras {
 		if e.Cabinet >= from && e.Cabinet <= to {
@@ -111,7 +112,7 @@ func (h *checked) tiedTo(from, to int) string {
 	return strings.Join(names, ", ")
 }
 
-func (h *checked) together() string {
+func bothTogether(h *rules.Checked) string {
 	if len(h.Picks) == 2 {
 		return " both hoists together"
 	}
@@ -119,21 +120,21 @@ func (h *checked) together() string {
 }
 
 // riseSteps make room for the next dolly after lift k, counted from 0.
-func (h *checked) riseSteps(k int) []layouts.Do {
+func riseSteps(h *rules.Checked, k int) []layouts.Do {
 	u := h.Unit()
 	if h.Dolly == nil {
-		return []layouts.Do{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", h.together())}}
+		return []layouts.Do{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", bothTogether(h))}}
 	}
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
 	return []layouts.Do{
-		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", h.together(), h.aboveFloor(h.Level(k)), h.setName(k+1)), Strong: true},
+		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", bothTogether(h), aboveFloor(h, h.Level(k)), SetName(h, k+1)), Strong: true},
 		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},
 	}
 }
 
 // aboveFloor writes a height above what the dollies roll on, and where that is not
 // what heights are measured from, also the height.
-func (h *checked) aboveFloor(m float64) string {
+func aboveFloor(h *rules.Checked, m float64) string {
 	if h.Floor == 0 {
 		return h.Unit().Length(m) + " above the floor"
 	}
@@ -141,13 +142,13 @@ func (h *checked) aboveFloor(m float64) string {
 }
 
 // downFromHere says in a line how to get down from lift k, counted from 0.
-func (h *checked) downFromHere(k int) string {
+func downFromHere(h *rules.Checked, k int) string {
 	if !h.HasDollies() {
 		return "Down from here: lower until all of it stands on the floor, then sheet DOWN."
 	}
-	back := h.setName(k)
+	back := SetName(h, k)
 	if k < len(h.Lifts) {
-		back = fmt.Sprintf("%s away, %s", h.setName(k+1), back)
+		back = fmt.Sprintf("%s away, %s", SetName(h, k+1), back)
 	}
 	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}.Dashed())
 }

@@ -5,27 +5,28 @@ import (
 	"math"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // liftNotes say what the readings assume, and how the next joint comes together.
-func (h *checked) liftNotes(k int) (notes []string) {
+func liftNotes(h *rules.Checked, k int) (notes []string) {
 	s, u := h.Joined(k), h.Unit()
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
-		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), h.movedWords(s))
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), movedWords(h, s))
 	}
 	notes = append(notes, bar)
 	if k == len(h.Lifts) {
 		return notes
 	}
-	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", h.setName(k+1), s.Flown, h.offLevel(k), h.swingWords(k+1)))
+	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", SetName(h, k+1), s.Flown, offLevel(h, k), swingWords(h, k+1)))
 }
 
 // offLevel says how far the lowest cabinet is off level after lift k, counted
 // from 0.
-func (h *checked) offLevel(k int) string {
+func offLevel(h *rules.Checked, k int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
 	words := h.Unit().Between(from, to, say.Aim)
 	if words == say.Aim(0) {
@@ -35,7 +36,7 @@ func (h *checked) offLevel(k int) string {
 }
 
 // movedWords say what a degree of tilt does to two readings.
-func (h *checked) movedWords(s *rig.State) string {
+func movedWords(h *rules.Checked, s *rig.State) string {
 	kg := h.Moved(s)
 	from, to := "front", "rear"
 	if kg < 0 {
@@ -46,8 +47,8 @@ func (h *checked) movedWords(s *rig.State) string {
 
 // swingWords say how the flown part turns when set k, counted from 0, hangs on it,
 // from hanging free before to hanging free after.
-func (h *checked) swingWords(k int) string {
-	words := h.swingOf(k, 1)
+func swingWords(h *rules.Checked, k int) string {
+	words := swingOf(h, k, 1)
 	if words == "" {
 		return "Joined and free it keeps that aim."
 	}
@@ -56,7 +57,7 @@ func (h *checked) swingWords(k int) string {
 
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
-func (h *checked) swingOf(k int, way float64) string {
+func swingOf(h *rules.Checked, k int, way float64) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""

@@ -7,27 +7,28 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // liftSheet is the stack from the bar to trim, lift by lift: what to do, what to
 // read, and how to get down.
-func (h *checked) liftSheet() layouts.Sequence {
+func liftSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: h.headOf("Going up, lift by lift"),
-		Says:  []string{h.cellWords() + " Zero it with nothing hanging on it. " + h.heightWords() + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + h.steerWords() + h.betweenWords()},
-		Stop:  h.stopWords(),
-		Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{h.startCard()},
-		Alone: h.aloneTable(),
+		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: headOf(h, "Going up, lift by lift"),
+		Says:  []string{cellWords(h) + " Zero it with nothing hanging on it. " + heightWords(h) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + steerWords(h) + betweenWords(h)},
+		Stop:  stopWords(h),
+		Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h)},
+		Alone: aloneTable(h),
 	}
 	for k := range h.Sets {
-		s.Cards = append(s.Cards, h.liftCard(k))
+		s.Cards = append(s.Cards, liftCard(h, k))
 	}
 	return s
 }
 
 // cellWords say what a load cell's reading counts.
-func (h *checked) cellWords() string {
+func cellWords(h *rules.Checked) string {
 	switch h.LoadCell {
 	case job.AboveHoist:
 		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
@@ -37,7 +38,7 @@ func (h *checked) cellWords() string {
 	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
 }
 
-func (h *checked) heightWords() string {
+func heightWords(h *rules.Checked) string {
 	if h.Floor == 0 {
 		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
 	}
@@ -49,23 +50,23 @@ func (h *checked) heightWords() string {
 }
 
 // headOf is the head of a stack's sheet, with what the sheet is of.
-func (h *checked) headOf(what string) layouts.Head {
-	head := h.head()
+func headOf(h *rules.Checked, what string) layouts.Head {
+	head := stackHead(h)
 	head.Says = what + " · " + head.Says
 	return head
 }
 
 // betweenWords say why figures lie between two, where a centre of gravity is not
 // known.
-func (h *checked) betweenWords() string {
+func betweenWords(h *rules.Checked) string {
 	if types := h.Unknown(); len(types) > 0 {
-		return " " + h.unknownWords(types) + "."
+		return " " + rules.UnknownCentres(types) + "."
 	}
 	return ""
 }
 
 // steerWords ask who steers a stack that hangs from one hook.
-func (h *checked) steerWords() string {
+func steerWords(h *rules.Checked) string {
 	if len(h.Picks) == 2 {
 		return ""
 	}
@@ -74,7 +75,7 @@ func (h *checked) steerWords() string {
 
 // stopWords say what to do when a reading is not as it should be. Reasons: common
 // practice; no published tolerance of a load cell against a calculation was found.
-func (h *checked) stopWords() []string {
+func stopWords(h *rules.Checked) []string {
 	p, u := h.Job.Practice, h.Unit()
 	may := fmt.Sprintf("masses %s more or less", say.Share(p.MassTolerance))
 	if len(h.Picks) == 2 {
@@ -90,7 +91,7 @@ func (h *checked) stopWords() []string {
 
 // ownOfHoist is what a load cell reads besides the hook's load: above the hoist
 // its mass and all of its chain.
-func (h *checked) ownOfHoist(i int) float64 {
+func ownOfHoist(h *rules.Checked, i int) float64 {
 	if h.LoadCell != job.AboveHoist {
 		return 0
 	}
@@ -99,10 +100,10 @@ func (h *checked) ownOfHoist(i int) float64 {
 }
 
 // cellReads are what the load cells should read.
-func (h *checked) cellReads(readings []rig.Reading) (reads []layouts.Read) {
+func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Read) {
 	u := h.Unit()
 	for i, r := range readings {
-		own := h.ownOfHoist(i)
+		own := ownOfHoist(h, i)
 		reads = append(reads, layouts.Read{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
 			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
@@ -111,19 +112,19 @@ func (h *checked) cellReads(readings []rig.Reading) (reads []layouts.Read) {
 
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
-func (h *checked) aimRead(k, n int) layouts.Read {
+func aimRead(h *rules.Checked, k, n int) layouts.Read {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	off := h.Job.Practice.AimTolerance
 	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
-func (h *checked) aimReads(k int) []layouts.Read {
+func aimReads(h *rules.Checked, k int) []layouts.Read {
 	s := h.Joined(k)
-	reads := []layouts.Read{h.aimRead(k, 1)}
+	reads := []layouts.Read{aimRead(h, k, 1)}
 	if s.Flown == 1 {
 		return reads
 	}
-	return append(reads, h.aimRead(k, s.Flown),
+	return append(reads, aimRead(h, k, s.Flown),
 		layouts.Read{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
 }

@@ -7,6 +7,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -15,7 +16,7 @@ const pinsMost = 16
 
 // pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
 // two dollies where there is one to cut at.
-func (h *checked) pinSpans() (spans []say.Span) {
+func pinSpans(h *rules.Checked) (spans []say.Span) {
 	from, n := 1, len(h.Cabinets)
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
@@ -31,22 +32,22 @@ func (h *checked) pinSpans() (spans []say.Span) {
 }
 
 // pinSheets are the pin sheets of a stack.
-func (h *checked) pinSheets() (sheets []layouts.Pins) {
-	spans := h.pinSpans()
+func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
+	spans := pinSpans(h)
 	for i, s := range spans {
 		p := layouts.Pins{
-			Target: h.target(), Sheet: h.ID + " PINS", Head: h.head(),
-			Rows: h.rows(s, true), Caption: h.pinCaption(s), Boxes: h.twoPins(s),
-			Side: h.elevation(s), Code: h.code(),
+			Target: pinTarget(h), Sheet: h.ID + " PINS", Head: stackHead(h),
+			Rows: pinRows(h, s, true), Caption: pinCaption(h, s), Boxes: twoPins(h, s),
+			Side: sideView(h, s), Code: codeOf(h),
 		}
 		if len(spans) > 1 {
 			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
 			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
 		}
 		if i == 0 {
-			strip := h.strip()
-			p.Bar, p.Strip = h.Bar.Key+" · "+h.holeWords(), &strip
-			p.Figures, p.Notes = h.pinFigures(), h.pinNotes()
+			strip := barStrip(h)
+			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoles(h.Hung), &strip
+			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
 		} else {
 			p.Target = ""
 			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
@@ -56,9 +57,9 @@ func (h *checked) pinSheets() (sheets []layouts.Pins) {
 	return sheets
 }
 
-// rows are the cabinets of a span with their joints. cuts marks where a dolly
+// pinRows are the cabinets of a span with their joints. cuts marks where a dolly
 // ends.
-func (h *checked) rows(s say.Span, cuts bool) (rows []layouts.PinRow) {
+func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
 		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: hole(c.Hole), Pins: c.LinkPins}
@@ -87,7 +88,7 @@ func hole(at job.Hole) layouts.Hole {
 }
 
 // twoPins reports whether any joint of a span has a link pin each side.
-func (h *checked) twoPins(s say.Span) bool {
+func twoPins(h *rules.Checked, s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 2 {
 			return true
@@ -97,7 +98,7 @@ func (h *checked) twoPins(s say.Span) bool {
 }
 
 // onePin reports whether any joint of a span has one link pin in the middle.
-func (h *checked) onePin(s say.Span) bool {
+func onePin(h *rules.Checked, s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 1 {
 			return true
@@ -107,49 +108,49 @@ func (h *checked) onePin(s say.Span) bool {
 }
 
 // pinCaption says what the figures and the boxes of a pin sheet are.
-func (h *checked) pinCaption(s say.Span) string {
-	return "A figure on a line is the hole of the joint it straddles: " + h.boxWords(s) +
+func pinCaption(h *rules.Checked, s say.Span) string {
+	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
 		" Seen: a second person walks the column and touches every pin."
 }
 
 // boxWords says which pins the boxes of a span are for.
-func (h *checked) boxWords(s say.Span) string {
+func boxWords(h *rules.Checked, s say.Span) string {
 	switch {
-	case !h.twoPins(s):
+	case !twoPins(h, s):
 		return "rear link pin, one in the middle: one box."
-	case h.onePin(s):
+	case onePin(h, s):
 		return "rear link pins, both sides; one box: one pin in the middle."
 	}
 	return "rear link pins, both sides."
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.
-func (h *checked) pinFigures() []layouts.Line {
+func pinFigures(h *rules.Checked) []layouts.Line {
 	u, s := h.Unit(), h.Finished
-	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: h.massWords()}}
+	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: massWords(h)}}
 	for i, p := range h.Picks {
 		kg := h.Hook(s, i)
 		lines = append(lines, layouts.Line{
 			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
-			Says: fmt.Sprintf("%s, %s of %s%s", plusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), hoistLimit(h.Hung, p.Hoist), h.moreOnHook(i)),
+			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h, i)),
 		})
 	}
 	for _, p := range h.Points {
 		lines = append(lines, layouts.Line{
 			Of: "Point " + p.ID, Figure: u.Load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), factorsOf(h.Hung), moreAt(u, p.Most)),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorsOf(h.Hung), moreAt(u, p.Most)),
 		})
 	}
-	return append(lines, h.inclinometer()...)
+	return append(lines, inclinometer(h)...)
 }
 
 // moreOnHook says at which lift a hoist holds more than finished, if at one.
-func (h *checked) moreOnHook(i int) string {
+func moreOnHook(h *rules.Checked, i int) string {
 	peak := h.Peak(i)
 	if peak.Words() == "" {
 		return ""
 	}
-	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), plusTolerance(h.Hung, h.Hook(peak, i)))
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), rules.PlusTolerance(h.Hung, h.Hook(peak, i)))
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.
@@ -169,49 +170,49 @@ func label(word string, end rig.End) string {
 }
 
 // massWords says what the mass below the hooks is of.
-func (h *checked) massWords() string {
+func massWords(h *rules.Checked) string {
 	s := "bar and " + say.Count(len(h.Cabinets), "cabinet")
 	if n := len(h.Extras); n > 0 {
 		s += ", " + say.Count(n, "extra")
 	}
-	return s + "; most used: " + h.mostUsedWords()
+	return s + "; most used: " + h.MostUsedWords()
 }
 
 // inclinometer says what to read on the first and on the last cabinet.
-func (h *checked) inclinometer() []layouts.Line {
+func inclinometer(h *rules.Checked) []layouts.Line {
 	poses := h.Finished.Poses
 	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: h.aimOf(1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, layouts.Line{
-		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: h.aimOf(len(poses)),
+		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aimOf(h, len(poses)),
 		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
 	})
 }
 
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
-func (h *checked) aimOf(n int) string {
+func aimOf(h *rules.Checked, n int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
 	return h.Unit().Between(from, to, say.Aim)
 }
 
 // pinNotes are the sentences under the figures.
-func (h *checked) pinNotes() []string {
+func pinNotes(h *rules.Checked) []string {
 	var notes []string
 	if len(h.Picks) == 1 {
 		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
 	}
-	if words := h.twinWords(); words != "" {
-		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.twin.ID, words))
+	if words := rules.TwinWords(h); words != "" {
+		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.Twin.ID, words))
 	}
-	if over := h.aloneShort(); over != "" {
+	if over := aloneShort(h); over != "" {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
 	if types := h.Unknown(); len(types) > 0 {
-		notes = append(notes, h.unknownWords(types)+".")
+		notes = append(notes, rules.UnknownCentres(types)+".")
 	}
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
 }

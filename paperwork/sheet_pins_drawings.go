@@ -7,24 +7,25 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
-// elevation is the stack from the side, as it hangs at trim, with labels for
+// sideView is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
-func (h *checked) elevation(labelled say.Span) layouts.Elevation {
+func sideView(h *rules.Checked, labelled say.Span) layouts.Elevation {
 	u, s := h.Unit(), h.Finished
-	e := h.sideOf(s, h.Raise)
+	e := sideOf(h, s, h.Raise)
 	e.From, e.To = labelled.From, labelled.To
 	e.Levels = []layouts.Level{
-		{Z: h.Raise + s.HighestPick(), Says: h.pickLevel()},
+		{Z: h.Raise + s.HighestPick(), Says: pickLevel(h)},
 		{Z: h.Raise + s.Lowest(), Says: []string{"lowest " + u.Length(h.Raise+s.Lowest())}, Under: true},
 	}
 	return e
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func (h *checked) sideOf(s *rig.State, raise float64) layouts.Elevation {
+func sideOf(h *rules.Checked, s *rig.State, raise float64) layouts.Elevation {
 	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
 	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
 	for k, c := range h.Cabinets[:s.Flown] {
@@ -34,7 +35,7 @@ func (h *checked) sideOf(s *rig.State, raise float64) layouts.Elevation {
 		}
 		e.Cabinets = append(e.Cabinets, side)
 	}
-	for _, o := range h.barOutline() {
+	for _, o := range barOutline(h) {
 		e.Bar = append(e.Bar, up(o.Turned(s.Tilt)))
 	}
 	for _, p := range h.Bar.PickHoles {
@@ -47,7 +48,7 @@ func (h *checked) sideOf(s *rig.State, raise float64) layouts.Elevation {
 }
 
 // pickLevel says how high the picks are, the line next to the mark first.
-func (h *checked) pickLevel() []string {
+func pickLevel(h *rules.Checked) []string {
 	u := h.Unit()
 	if len(h.Picks) == 1 {
 		return []string{"pick hole " + u.Length(h.PickHeight(0)), "low hook " + u.Length(h.LowHook(0))}
@@ -60,7 +61,7 @@ func (h *checked) pickLevel() []string {
 const barEdge = 0.03
 
 // barOutline is a bar around its pick holes and its hinge pin.
-func (h *checked) barOutline() []calc.Offset {
+func barOutline(h *rules.Checked) []calc.Offset {
 	lo, hi := calc.Offset{}, calc.Offset{}
 	for _, p := range h.Bar.PickHoles {
 		lo = calc.Offset{Behind: math.Min(lo.Behind, p.At.Behind), Below: math.Min(lo.Below, p.At.Below)}
@@ -72,8 +73,8 @@ func (h *checked) barOutline() []calc.Offset {
 	}
 }
 
-// strip is the bar with its pick holes, from the side.
-func (h *checked) strip() layouts.Strip {
+// barStrip is the bar with its pick holes, from the side.
+func barStrip(h *rules.Checked) layouts.Strip {
 	s := layouts.Strip{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Used: h.Holes}
 	for i, p := range h.Bar.PickHoles {
 		hole := layouts.StripHole{At: layouts.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/paperwork/rules"
 )
 
 // planSheet is all points from above, with what a tape should read between them.
@@ -14,10 +15,10 @@ func (j *Job) planSheet() layouts.Plan {
 	u := j.unit()
 	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.TapeRounding()}
 	for _, h := range j.stacks {
-		p.Stacks = append(p.Stacks, h.footprint())
+		p.Stacks = append(p.Stacks, footprintOf(h))
 		for _, f := range h.Points {
 			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
-				Across: u.Across(f.StageLeft), UpDown: u.UpDown(f.Downstage), Held: h.held()})
+				Across: u.Across(f.StageLeft), UpDown: u.UpDown(f.Downstage), Held: h.Held()})
 		}
 	}
 	for _, o := range j.Figures.Others {
@@ -27,9 +28,9 @@ func (j *Job) planSheet() layouts.Plan {
 	return p
 }
 
-// footprint is a stack from above as it hangs: from its rearmost corner to its
+// footprintOf is a stack from above as it hangs: from its rearmost corner to its
 // foremost, as wide as its widest cabinet, at its pan.
-func (h *checked) footprint() layouts.PlanStack {
+func footprintOf(h *rules.Checked) layouts.PlanStack {
 	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
 	for k, corners := range h.Finished.Corners {
 		for _, c := range corners {
@@ -42,7 +43,7 @@ func (h *checked) footprint() layouts.PlanStack {
 		left, down = calc.Plan(left, down, h.Pan+math.Pi/2, beside)
 		return layouts.Place{X: left, Z: down}
 	}
-	return layouts.PlanStack{Held: h.held(), Front: [2]layouts.Place{at(front, half), at(front, -half)},
+	return layouts.PlanStack{Held: h.Held(), Front: [2]layouts.Place{at(front, half), at(front, -half)},
 		Corners: [4]layouts.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
 }
 
@@ -52,8 +53,8 @@ type chalk struct {
 	left, down float64
 }
 
-// chalks are the points of a stack, front first.
-func (h *checked) chalks() (marks []chalk) {
+// chalksOf are the points of a stack, front first.
+func chalksOf(h *rules.Checked) (marks []chalk) {
 	for _, p := range h.Points {
 		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
 	}
@@ -69,9 +70,9 @@ func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}
 	stacks := slices.Clone(j.stacks)
-	slices.SortStableFunc(stacks, func(a, b *checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
+	slices.SortStableFunc(stacks, func(a, b *rules.Checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
 	for i, h := range stacks {
-		marks := h.chalks()
+		marks := chalksOf(h)
 		if len(marks) == 2 {
 			add(marks[0], marks[1])
 		}
@@ -79,7 +80,7 @@ func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 			break
 		}
 		for _, from := range marks {
-			for _, to := range stacks[i+1].chalks() {
+			for _, to := range chalksOf(stacks[i+1]) {
 				add(from, to)
 			}
 		}
@@ -93,7 +94,7 @@ func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 // allChalks are the points of all stacks, then the others.
 func (j *Job) allChalks() (marks []chalk) {
 	for _, h := range j.stacks {
-		marks = append(marks, h.chalks()...)
+		marks = append(marks, chalksOf(h)...)
 	}
 	for _, o := range j.Figures.Others {
 		marks = append(marks, chalk{o.ID, o.StageLeft, o.Downstage})

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -14,7 +15,7 @@ import (
 func (j *Job) pointSheet() layouts.Points {
 	s := layouts.Points{Facts: j.pointFacts(), Notes: pointNotes}
 	for _, h := range j.stacks {
-		s.Groups = append(s.Groups, h.pointGroup())
+		s.Groups = append(s.Groups, pointGroup(h))
 	}
 	if len(j.Figures.Others) > 0 {
 		s.Groups = append(s.Groups, j.otherGroup())
@@ -56,34 +57,34 @@ var pointNotes = []string{
 // datum is what the plan is measured from, in words.
 func (j *Job) datum() string { return say.Given(j.job.Datum) }
 
-func (h *checked) pointGroup() layouts.PointGroup {
-	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.held(), Says: []string{h.secondaryWords(), h.classWords() + " Steel: " + h.steelWords() + "."}}
+func pointGroup(h *rules.Checked) layouts.PointGroup {
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h), classWords(h) + " Steel: " + steelWords(h) + "."}}
 	for i, p := range h.Points {
-		g.Points = append(g.Points, h.venuePoint(i, p))
+		g.Points = append(g.Points, venuePoint(h, i, p))
 	}
 	return g
 }
 
 // secondaryWords name what holds the stack if its hoists do not.
-func (h *checked) secondaryWords() string {
+func secondaryWords(h *rules.Checked) string {
 	if h.Secondary == nil {
 		return "Secondary: not given; ask the venue whether it wants one."
 	}
-	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", h.secondary(), h.Unit().Load(h.Finished.Centre.Mass))
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h.Hung), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
-func (h *checked) venuePoint(i int, p rig.Point) layouts.VenuePoint {
+func venuePoint(h *rules.Checked, i int, p rig.Point) layouts.VenuePoint {
 	u := h.Unit()
-	alone, sums := layouts.Load{Is: "one hoist"}, h.staticSums(i)
+	alone, sums := layouts.Load{Is: "one hoist"}, staticSums(h, i)
 	if len(h.Picks) == 2 {
-		alone, sums = inBoth(u, p.Alone), append(sums, h.aloneSum(i))
+		alone, sums = inBoth(u, p.Alone), append(sums, aloneSum(h, i))
 	}
 	return layouts.VenuePoint{
 		ID:    p.ID,
 		Where: []string{u.Across(p.StageLeft), u.UpDown(p.Downstage)},
 		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), alone},
 		Heights: []string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
-			"high hook " + u.Known(p.HighHook), h.chainWords(i, p)},
+			"high hook " + u.Known(p.HighHook), chainWords(h, i, p)},
 		Sums: sums, Lift: p.Most.Where, AtLift: atLift(u, p.Most),
 	}
 }
@@ -110,7 +111,7 @@ func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 }
 
 // chainWords write how much chain a hoist needs of what it has.
-func (h *checked) chainWords(i int, p rig.Point) string {
+func chainWords(h *rules.Checked, i int, p rig.Point) string {
 	if p.ChainNeeded == nil {
 		return "chain needed " + say.NotGiven
 	}
@@ -125,16 +126,16 @@ func inBoth(u say.Units, kg float64) layouts.Load {
 
 // staticSums write what a point's static load includes, finished and at the lift
 // that loads it more, and what its hoist holds.
-func (h *checked) staticSums(i int) []string {
-	sums := []string{h.staticSum(h.Finished, i, "Static")}
+func staticSums(h *rules.Checked, i int) []string {
+	sums := []string{staticSum(h, h.Finished, i, "Static")}
 	if peak := h.Peak(i); peak.Words() != "" {
-		sums = append(sums, h.staticSum(peak, i, "Static at "+peak.Words()))
+		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
 	}
-	return append(sums, h.hoistSum(i))
+	return append(sums, hoistSum(h, i))
 }
 
 // staticSum writes what a point's static load includes in a state.
-func (h *checked) staticSum(s *rig.State, i int, of string) string {
+func staticSum(h *rules.Checked, s *rig.State, i int, of string) string {
 	u, p := h.Unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
 		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
@@ -142,13 +143,13 @@ func (h *checked) staticSum(s *rig.State, i int, of string) string {
 }
 
 // hoistSum writes a hoist, the most that it holds and how much of it that is.
-func (h *checked) hoistSum(i int) string {
+func hoistSum(h *rules.Checked, i int) string {
 	m, peak := h.Picks[i].Hoist, h.Peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), plusTolerance(h.Hung, h.Hook(peak, i)), hoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), rules.PlusTolerance(h.Hung, h.Hook(peak, i)), rules.HoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
 }
 
 // steelWords write how high the steel is, over each pick where that differs.
-func (h *checked) steelWords() string {
+func steelWords(h *rules.Checked) string {
 	at := func(i int) string { return h.Unit().Known(h.Picks[i].Steel) }
 	if len(h.Picks) == 1 || at(0) == at(1) {
 		return at(0)
@@ -157,17 +158,17 @@ func (h *checked) steelWords() string {
 }
 
 // aloneSum writes what a hoist would hold with the other one slack.
-func (h *checked) aloneSum(i int) string {
+func aloneSum(h *rules.Checked, i int) string {
 	kg := h.AloneOnHook(i)
 	used := say.Percent(h.UseOf(i, kg)) + " used"
 	if h.Overloads(i, kg) {
 		used = say.Percent(h.UseOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", plusTolerance(h.Hung, kg), hoistLimit(h.Hung, h.Picks[i].Hoist), used, say.After("; ", moreThan(h.aloneOver(i, gearAlone...))))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.PlusTolerance(h.Hung, kg), rules.HoistLimit(h.Hung, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
-func (h *checked) classWords() string {
+func classWords(h *rules.Checked) string {
 	var all []string
 	for _, p := range h.Picks {
 		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, say.Given(p.Hoist.Class))
@@ -204,7 +205,7 @@ func (j *Job) sums() (sums []sum) {
 	points, hoists := 0, 0
 	for i, h := range j.stacks {
 		n := len(h.Picks)
-		sums = append(sums, sum{h.ID + say.After(", ", h.heldMark()), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
+		sums = append(sums, sum{h.ID + say.After(", ", heldMark(h)), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
 		points, hoists = points+n, hoists+n
 	}
 	if n := len(j.Figures.Others); n > 0 {

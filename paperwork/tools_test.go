@@ -177,8 +177,8 @@ func TestPagesReadByAnother(t *testing.T) {
 	for file, j := range packs(t) {
 		text := strings.Join(strings.Fields(tool(t, "pdftotext", "-layout", file, "-")), " ")
 		for _, h := range j.stacks {
-			if len(h.holds) == 0 {
-				assert.Contains(t, text, h.codeHead()+" PICK", file)
+			if len(h.Holds) == 0 {
+				assert.Contains(t, text, codeHead(h)+" PICK", file)
 			}
 		}
 	}

@@ -1,4 +1,4 @@
-package paperwork
+package rules
 
 import (
 	"fmt"
@@ -10,39 +10,39 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// An aloneCheck is one part that would have to hold the whole stack with the
+// An AloneCheck is one part that would have to hold the whole stack with the
 // other one of two hoists slack: the load on it and what it may hold, in newtons,
 // all masses with their tolerance, at rest and so without a dynamic factor. limit
 // is 0 where nothing says what it may hold.
 //
 // Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
 // favourable sharing. The same of all that the hoist holds by: hangpack's own.
-type aloneCheck struct {
+type AloneCheck struct {
 	of          *rig.Hung // the stack, or a way that its unknown centres of gravity may lie
-	rule, part  string
+	rule, Part  string
 	pick        int
-	joint       int // of pins, counted from 0; else -1
-	load, limit float64
+	Joint       int // of pins, counted from 0; else -1
+	Load, Limit float64
 	force       float64 // of both sides of a joint, without tolerance
 	pins        int
 	rating      float64 // of gear
 }
 
-func (c aloneCheck) over() bool { return c.limit > 0 && c.load > c.limit+rig.Alike }
+func (c AloneCheck) Over() bool { return c.Limit > 0 && c.Load > c.Limit+rig.Alike }
 
 // where says which joint and which end.
-func (c aloneCheck) where() rig.Where { return rig.Where{Joint: c.joint + 1, End: c.of.End(c.pick)} }
+func (c AloneCheck) where() rig.Where { return rig.Where{Joint: c.Joint + 1, End: c.of.End(c.pick)} }
 
-// worked writes the sum of the load.
-func (c aloneCheck) worked() string {
+// Worked writes the sum of the load.
+func (c AloneCheck) Worked() string {
 	sum := ""
 	switch {
-	case c.joint >= 0:
+	case c.Joint >= 0:
 		sum = alonePinSum(c.of, c.force, c.pins)
-	case c.part == "hoist":
-		sum = plusTolerance(c.of, c.of.AloneOnHook(c.pick))
+	case c.Part == "hoist":
+		sum = PlusTolerance(c.of, c.of.AloneOnHook(c.pick))
 	default:
-		sum = plusTolerance(c.of, c.of.Swung[c.pick].Centre.Mass)
+		sum = PlusTolerance(c.of, c.of.Swung[c.pick].Centre.Mass)
 	}
 	if c.of.Third.Name != "" {
 		sum += " (" + ifSo(c.of.Third) + ")"
@@ -50,23 +50,23 @@ func (c aloneCheck) worked() string {
 	return sum
 }
 
-// most writes the sum of the limit.
-func (c aloneCheck) most() string {
+// Most writes the sum of the limit.
+func (c AloneCheck) Most() string {
 	switch {
-	case c.joint >= 0:
+	case c.Joint >= 0:
 		return pinLimit(c.of, c.rating)
-	case c.part == "hoist":
-		return hoistLimit(c.of, c.of.Picks[c.pick].Hoist)
+	case c.Part == "hoist":
+		return HoistLimit(c.of, c.of.Picks[c.pick].Hoist)
 	}
 	return gearLimit(c.of, c.rating)
 }
 
-// aloneChecks are the parts that hold the stack from pick i alone, the most used
+// AloneChecks are the parts that hold the stack from pick i alone, the most used
 // of each kind, wherever unknown centres of gravity lie.
-func aloneChecks(h *rig.Hung, i int) (checks []aloneCheck) {
+func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
 	for _, v := range h.Ways() {
 		for _, c := range aloneParts(v, i) {
-			at := slices.IndexFunc(checks, func(old aloneCheck) bool { return old.part == c.part })
+			at := slices.IndexFunc(checks, func(old AloneCheck) bool { return old.Part == c.Part })
 			if at < 0 {
 				checks = append(checks, c)
 			} else if c.worse(&checks[at]) {
@@ -79,19 +79,19 @@ func aloneChecks(h *rig.Hung, i int) (checks []aloneCheck) {
 
 // worse reports whether a check of a kind of part says more than another one: a
 // higher use, or where neither has a limit a higher load.
-func (c *aloneCheck) worse(old *aloneCheck) bool {
+func (c *AloneCheck) worse(old *AloneCheck) bool {
 	switch {
-	case c.limit > 0 && old.limit > 0:
-		return c.load/c.limit > old.load/old.limit+rig.Within
-	case c.limit == 0 && old.limit == 0:
-		return c.load > old.load+rig.Alike
+	case c.Limit > 0 && old.Limit > 0:
+		return c.Load/c.Limit > old.Load/old.Limit+rig.Within
+	case c.Limit == 0 && old.Limit == 0:
+		return c.Load > old.Load+rig.Alike
 	}
-	return c.limit > 0
+	return c.Limit > 0
 }
 
 // aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
 // most.
-func aloneParts(h *rig.Hung, i int) []aloneCheck {
+func aloneParts(h *rig.Hung, i int) []AloneCheck {
 	s := h.Swung[i]
 	all := h.Job.Practice.OnHook(s.Centre.Mass)
 	hinge, link := alonePins(h, "hinge pin", i, 0), alonePins(h, "link pin", i, 0)
@@ -103,8 +103,8 @@ func aloneParts(h *rig.Hung, i int) []aloneCheck {
 			link = c
 		}
 	}
-	return []aloneCheck{
-		{of: h, rule: "one_hoist", part: "hoist", pick: i, joint: -1, load: h.Job.Practice.OnHook(h.AloneOnHook(i)), limit: h.HoistMost(i)},
+	return []AloneCheck{
+		{of: h, rule: "one_hoist", Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)},
 		aloneGear(h, "pick hole", i, all, h.Bar.PickRating),
 		aloneGear(h, "bar", i, all, h.Bar.Rating),
 		hinge, link,
@@ -113,7 +113,7 @@ func aloneParts(h *rig.Hung, i int) []aloneCheck {
 
 // alonePins holds the pins of a kind that share the force of joint k, counted from 0,
 // against the rating of one.
-func alonePins(h *rig.Hung, part string, i, k int) aloneCheck {
+func alonePins(h *rig.Hung, part string, i, k int) AloneCheck {
 	j, cabinet, rated := &h.Swung[i].Joints[k], &h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
@@ -123,14 +123,14 @@ func alonePins(h *rig.Hung, part string, i, k int) aloneCheck {
 		force, pins, rating = j.Hinge(), cabinet.HingePins, rated.Hinge
 	}
 	c := aloneGear(h, part, i, alonePin(h, force, pins), rating)
-	c.joint, c.force, c.pins = k, force, pins
+	c.Joint, c.force, c.pins = k, force, pins
 	return c
 }
 
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
-func aloneGear(h *rig.Hung, part string, i int, load, rating float64) aloneCheck {
-	return aloneCheck{of: h, rule: "one_hoist_gear", part: part, pick: i, joint: -1, load: load, limit: rating * h.Job.Practice.GearUse, rating: rating}
+func aloneGear(h *rig.Hung, part string, i int, load, rating float64) AloneCheck {
+	return AloneCheck{of: h, rule: "one_hoist_gear", Part: part, pick: i, Joint: -1, Load: load, Limit: rating * h.Job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
@@ -149,48 +149,48 @@ func alonePinSum(h *rig.Hung, force float64, pins int) string {
 
 // cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
 // is a hold where practice wants each of them to hold it alone.
-func (h *checked) cautionOneHoist() {
+func cautionOneHoist(h *Checked) {
 	found, so := h.caution, ": run both together, watch the tilt"
 	if h.Job.Practice.OneMustHold {
 		found, so = h.hold, ""
 	}
 	for i := range h.Swung {
-		for _, c := range aloneChecks(h.Hung, i) {
-			if c.over() {
-				f := found(c.rule, c.where(), "%s", h.aloneWords(c, i, so))
-				f.of, f.by = c.part, c.load/c.limit
+		for _, c := range AloneChecks(h.Hung, i) {
+			if c.Over() {
+				f := found(c.rule, c.where(), "%s", aloneWords(h, c, i, so))
+				f.Of, f.By = c.Part, c.Load/c.Limit
 			}
 		}
-		h.cautionSwung(i, found)
+		cautionSwung(h, i, found)
 	}
 }
 
 // cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func (h *checked) cautionSwung(i int, found func(rule string, at rig.Where, format string, args ...any) *Finding) {
+func cautionSwung(h *Checked, i int, found func(rule string, at rig.Where, format string, args ...any) *Finding) {
 	if lever := h.Swung[i].Lever; lever <= rig.Within {
 		f := found("one_hoist_gear", rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
-		f.of, f.by = "balance", -lever
+		f.Of, f.By = "balance", -lever
 	}
-	if k, force := pushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
+	if k, force := PushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
 		f := found("one_hoist_gear", rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
-		f.of, f.by = "push", -force
+		f.Of, f.By = "push", -force
 	}
 }
 
 // aloneWords say what one part holds with hoist i alone, and what to do so of a
 // hoist.
-func (h *checked) aloneWords(c aloneCheck, i int, so string) string {
+func aloneWords(h *Checked, c AloneCheck, i int, so string) string {
 	if c.rule == "one_hoist" {
-		return fmt.Sprintf("alone it would hold %s, more than %s%s", c.worked(), c.most(), so)
+		return fmt.Sprintf("alone it would hold %s, more than %s%s", c.Worked(), c.Most(), so)
 	}
-	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.part, h.End(i), c.worked(), c.most())
+	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
 }
 
-// pushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
+// PushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
 // alone, and that force in newtons: among the links that may be pushed or those that
 // may not, in any of some ways that a stack may hang. It is -1 where there is none.
-func pushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
+func PushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
 	at, force = -1, -rig.Alike
 	for _, h := range ways {
 		for k, j := range h.Swung[i].Joints {

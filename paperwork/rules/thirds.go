@@ -1,4 +1,4 @@
-package paperwork
+package rules
 
 import (
 	"slices"
@@ -10,15 +10,15 @@ import (
 
 // takeWorst checks the corners as well, and keeps the worst of each finding, use
 // and measure.
-func (h *checked) takeWorst() {
+func takeWorst(h *Checked) {
 	for _, corner := range h.Corners {
-		v := &checked{Hung: corner}
-		v.check()
+		v := &Checked{Hung: corner}
+		checkAt(v)
 		said := ifSo(corner.Third)
-		h.holds = worse(h.holds, v.holds, said)
-		h.cautions = worse(h.cautions, v.cautions, said)
-		h.takeUses(v.uses, said)
-		h.takeMeasures(v.measures, said)
+		h.Holds = worse(h.Holds, v.Holds, said)
+		h.Cautions = worse(h.Cautions, v.Cautions, said)
+		takeUses(h, v.Uses, said)
+		takeMeasures(h, v.Measures, said)
 	}
 }
 
@@ -30,35 +30,35 @@ func ifSo(t rig.Third) string { return "if the centre of gravity that is not kno
 func worse(found, elsewhere []Finding, said string) []Finding {
 	for _, f := range elsewhere {
 		f.Says += " (" + said + ")"
-		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where && old.of == f.of })
+		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where && old.Of == f.Of })
 		switch {
 		case i < 0:
 			found = append(found, f)
-		case f.by > found[i].by+rig.Within:
+		case f.By > found[i].By+rig.Within:
 			found[i] = f
 		}
 	}
 	return found
 }
 
-func (h *checked) takeUses(uses []use, said string) {
+func takeUses(h *Checked, uses []Use, said string) {
 	for _, u := range uses {
-		if h.more(u.part, u.of) {
-			h.keepUse(use{u.part, u.of, u.says.so(said)})
+		if h.more(u.Part, u.Of) {
+			h.keepUse(Use{u.Part, u.Of, u.Says.so(said)})
 		}
 	}
 }
 
-func (h *checked) takeMeasures(measures []measure, said string) {
+func takeMeasures(h *Checked, measures []Measure, said string) {
 	for _, m := range measures {
-		if h.closer(m.of, m.spare) {
-			h.keepMeasure(measure{m.of, m.spare, m.says.so(said)})
+		if h.closer(m.Of, m.Spare) {
+			h.keepMeasure(Measure{m.Of, m.Spare, m.Says.so(said)})
 		}
 	}
 }
 
-// unknownWords say of which types the centre of gravity is not known.
-func (h *checked) unknownWords(types []*job.Cabinet) string {
+// UnknownCentres say of which types the centre of gravity is not known.
+func UnknownCentres(types []*job.Cabinet) string {
 	var keys []string
 	for _, t := range types {
 		keys = append(keys, t.Key)

@@ -1,4 +1,4 @@
-package paperwork
+package rules
 
 import (
 	"fmt"
@@ -9,57 +9,57 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// A difference is what is not alike of two twins: in what, and how each has it.
-type difference struct {
-	joint           int // counted from 1; 0 for what is of no one joint
-	of, this, other string
+// A Difference is what is not alike of two twins: in what, and how each has it.
+type Difference struct {
+	Joint           int // counted from 1; 0 for what is of no one joint
+	Of, This, Other string
 }
 
-// compareTwins cautions both of every two twins of each difference. Place and pan,
+// CompareTwins cautions both of every two twins of each difference. Place and pan,
 // name and shape may differ.
-func (j *Job) compareTwins() {
-	for _, h := range j.stacks {
-		for _, other := range j.stacks {
+func CompareTwins(stacks []*Checked) {
+	for _, h := range stacks {
+		for _, other := range stacks {
 			if h.TwinOf == other.ID {
-				h.twin, other.twin = other, h
-				h.cautionTwin(other)
-				other.cautionTwin(h)
+				h.Twin, other.Twin = other, h
+				cautionTwin(h, other)
+				cautionTwin(other, h)
 			}
 		}
 	}
 }
 
-func (h *checked) cautionTwin(other *checked) {
-	for _, d := range h.differences(other) {
-		h.caution("twin_differs", rig.Where{Joint: d.joint}, "%s: %s %s, %s %s: on purpose? Ask", d.of, h.ID, d.this, other.ID, d.other)
+func cautionTwin(h *Checked, other *Checked) {
+	for _, d := range differences(h, other) {
+		h.caution("twin_differs", rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
 	}
 }
 
 // differences are those of two stacks: joint by joint, then of all else.
-func (h *checked) differences(other *checked) (all []difference) {
+func differences(h *Checked, other *Checked) (all []Difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
 		if a.Key != b.Key {
-			all = append(all, difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
+			all = append(all, Difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
 		}
 		if a.Hole != b.Hole {
-			all = append(all, difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), holeWords(a.Hole), holeWords(b.Hole)})
+			all = append(all, Difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), holeAs(a.Hole), holeAs(b.Hole)})
 		}
 	}
-	return append(all, h.partDifferences(other)...)
+	return append(all, PartDifferences(h, other)...)
 }
 
-// partDifferences are those of all but the joints.
-func (h *checked) partDifferences(other *checked) (all []difference) {
+// PartDifferences are those of all but the joints.
+func PartDifferences(h *Checked, other *Checked) (all []Difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
-			all = append(all, difference{0, p.what, this, that})
+			all = append(all, Difference{0, p.what, this, that})
 		}
 	}
 	return all
 }
 
-func holeWords(at job.Hole) string {
+func holeAs(at job.Hole) string {
 	if say.SameFigure(at.Label, at.Splay) {
 		return at.Label
 	}
@@ -70,15 +70,15 @@ func holeWords(at job.Hole) string {
 // differ where it does.
 var twinParts = []struct {
 	what string
-	of   func(*checked) string
+	of   func(*Checked) string
 }{
-	{"number of cabinets", func(h *checked) string { return fmt.Sprint(len(h.Cabinets)) }},
-	{"bar", func(h *checked) string { return h.Bar.Key }},
-	{"pick holes", func(h *checked) string { return h.holeWords() }},
-	{"aim wanted", func(h *checked) string { return exactAim(h.Aim) }},
-	{"trim", func(h *checked) string { return h.trimWords() + " at " + h.Unit().Exactly(h.Trim.Height) }},
+	{"number of cabinets", func(h *Checked) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{"bar", func(h *Checked) string { return h.Bar.Key }},
+	{"pick holes", func(h *Checked) string { return PickHoles(h.Hung) }},
+	{"aim wanted", func(h *Checked) string { return exactAim(h.Aim) }},
+	{"trim", func(h *Checked) string { return TrimOf(h.Hung) + " at " + h.Unit().Exactly(h.Trim.Height) }},
 	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
-	{"load cell", func(h *checked) string { return say.Given(string(h.LoadCell)) }},
+	{"load cell", func(h *Checked) string { return say.Given(string(h.LoadCell)) }},
 	{"steel", eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
@@ -87,27 +87,27 @@ var twinParts = []struct {
 	})},
 	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
 	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
-	{"dolly", func(h *checked) string {
+	{"dolly", func(h *Checked) string {
 		if h.Dolly == nil {
 			return say.NotGiven
 		}
 		return h.Dolly.Key
 	}},
-	{"sets", func(h *checked) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
-	{"pins set", func(h *checked) string { return say.Given(string(h.PinsSet)) }},
-	{"floor", func(h *checked) string { return h.Unit().Exactly(h.Floor) }},
-	{"extras", func(h *checked) string { return h.extraWords() }},
-	{"secondary", func(h *checked) string {
+	{"sets", func(h *Checked) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
+	{"pins set", func(h *Checked) string { return say.Given(string(h.PinsSet)) }},
+	{"floor", func(h *Checked) string { return h.Unit().Exactly(h.Floor) }},
+	{"extras", func(h *Checked) string { return extraWords(h.Hung) }},
+	{"secondary", func(h *Checked) string {
 		if h.Secondary == nil {
 			return say.NotGiven
 		}
-		return h.secondary()
+		return SecondaryWords(h.Hung)
 	}},
 }
 
 // eachPick writes something of every pick, once where both have it alike.
-func eachPick(of func(say.Units, job.Pick) string) func(*checked) string {
-	return func(h *checked) string {
+func eachPick(of func(say.Units, job.Pick) string) func(*Checked) string {
+	return func(h *Checked) string {
 		front, rear := of(h.Unit(), h.Picks[0]), of(h.Unit(), h.Picks[len(h.Picks)-1])
 		if front == rear {
 			return front
@@ -129,7 +129,7 @@ func riggingWords(u say.Units, r job.Rigging) string {
 }
 
 // extraWords write what else hangs with a stack and where.
-func (h *checked) extraWords() string {
+func extraWords(h *rig.Hung) string {
 	u, all := h.Unit(), []string(nil)
 	for _, e := range h.Extras {
 		at := "the bar"
@@ -144,17 +144,17 @@ func (h *checked) extraWords() string {
 	return strings.Join(all, "; ")
 }
 
-// twinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
+// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
 // "" where in nothing.
-func (h *checked) twinWords() string {
-	if h.twin == nil {
+func TwinWords(h *Checked) string {
+	if h.Twin == nil {
 		return ""
 	}
 	var joints, parts []string
-	for _, d := range h.differences(h.twin) {
-		switch k := fmt.Sprint(d.joint); {
-		case d.joint == 0:
-			parts = append(parts, d.of)
+	for _, d := range differences(h, h.Twin) {
+		switch k := fmt.Sprint(d.Joint); {
+		case d.Joint == 0:
+			parts = append(parts, d.Of)
 		case len(joints) == 0 || joints[len(joints)-1] != k:
 			joints = append(joints, k)
 		}

@@ -1,0 +1,27 @@
+package rules
+
+import (
+	"math"
+
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+// checkTilt: the bar tilts further than its maker allows.
+func checkTilt(h *Checked, s *rig.State) {
+	limit := h.Bar.TiltLimit
+	if limit == nil {
+		return
+	}
+	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
+	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
+	h.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
+		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
+	})
+	if s.Tilt > limit.Down+rig.Within {
+		h.hold("bar_tilt", rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), h.Bar.Key).By = s.Tilt
+	}
+	if -s.Tilt > limit.Up+rig.Within {
+		h.hold("bar_tilt", rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), h.Bar.Key).By = -s.Tilt
+	}
+}

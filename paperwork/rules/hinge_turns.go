@@ -1,0 +1,18 @@
+package rules
+
+import (
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+func cautionHinges(h *Checked) {
+	for k := range h.Cabinets {
+		if t, ok := h.Turning(k); ok {
+			h.caution("hinge_turns", rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+				say.Pulled(t.From), say.Pulled(-t.From), liftName(h, h.Joined(t.Lift)))
+		}
+	}
+}
+
+// liftName names the set whose lift gives a state.
+func liftName(h *Checked, s *rig.State) string { return "dolly " + say.Dolly(h.Sets.Of(s.Flown)) }

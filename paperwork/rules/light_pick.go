@@ -1,0 +1,55 @@
+package rules
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/calc"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+func cautionLightPick(h *Checked) {
+	for i := range h.Picks {
+		least, worst := h.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
+		for _, s := range h.Lifts {
+			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
+				least, worst = share, s
+			}
+		}
+		if worst != nil && len(h.Picks) > 1 {
+			h.caution("light_pick", rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPick(h, worst, i)).By = -least
+		}
+	}
+}
+
+// checkPicks: a pick that would have to push, on the finished stack or on a
+// lift; and one that carries less than its least share of the finished stack.
+func checkPicks(h *Checked, s *rig.State) {
+	if len(s.Loads) == 1 {
+		return
+	}
+	least := h.Job.Practice.LeastShare
+	for i, kg := range s.Loads {
+		at, part := rig.Where{Lift: s.Lift, End: h.End(i)}, math.Max(kg, 0)/s.Centre.Mass
+		h.measured(string(h.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift}, pickShare(h, s, i), "at least " + say.Share(least) + " finished"
+		})
+		switch {
+		case kg*calc.G < -rig.Alike:
+			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
+		case s.Lift == 0 && part < least-rig.Within:
+			h.hold("light_pick", at, "%s", lightPick(h, s, i)).By = least - part
+		}
+	}
+}
+
+// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
+func pickShare(h *Checked, s *rig.State, i int) string {
+	kg := math.Max(s.Loads[i], 0)
+	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
+}
+
+func lightPick(h *Checked, s *rig.State, i int) string {
+	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
+}

@@ -1,0 +1,32 @@
+package rules
+
+import "hangpack/paperwork/rig"
+
+func cautionLinks(h *Checked) {
+	states := h.States()
+	for k := range h.Cabinets {
+		worst, at := -rig.Alike, rig.Where{}
+		for _, s := range states {
+			if k < len(s.Joints) && s.Joints[k].Link < worst && h.MayPush(k) {
+				worst, at = s.Joints[k].Link, rig.Where{Lift: s.Lift, Joint: k + 1}
+			}
+		}
+		if at.Joint > 0 {
+			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.Unit().Force(worst)).By = -worst
+		}
+	}
+}
+
+// checkLinks: a link in compression where its makers do not allow that.
+func checkLinks(h *Checked, s *rig.State) {
+	for k, j := range s.Joints {
+		if !h.MayPush(k) && h.closer("rear link", j.Link) {
+			h.measured("rear link", j.Link, func() (rig.Where, string, string) {
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, h.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
+			})
+		}
+		if j.Link < -rig.Alike && !h.MayPush(k) {
+			h.hold("link_pushed", rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", h.Unit().Force(j.Link)).By = -j.Link
+		}
+	}
+}

@@ -1,0 +1,18 @@
+package rules
+
+import (
+	"hangpack/calc"
+	"hangpack/paperwork/rig"
+)
+
+// checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
+func checkPickHoles(h *Checked, s *rig.State) {
+	if h.Bar.PickRating == 0 {
+		return
+	}
+	for i, kg := range s.Loads {
+		h.rated("pick_hole", "pick hole", h.Job.Practice.Design(kg)*calc.G, h.Bar.PickRating*h.Job.Practice.GearUse, func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, End: h.End(i)}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.PickRating) + " (one pick hole of " + h.Bar.Key + ")"
+		})
+	}
+}

@@ -1,0 +1,65 @@
+package rules
+
+import (
+	"fmt"
+
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+// PlusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
+func PlusTolerance(h *rig.Hung, kg float64) string {
+	tolerance := h.Job.Practice.MassTolerance
+	return fmt.Sprintf("%s + %s = %s", h.Unit().Addend(kg), say.Share(tolerance), h.Unit().Load(kg*(1+tolerance)))
+}
+
+// HoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.
+func HoistLimit(h *rig.Hung, m *job.Hoist) string {
+	limit := h.Unit().Limit(m.Capacity * h.Job.Practice.HoistUse)
+	if h.Job.Practice.HoistUse == 1 {
+		return fmt.Sprintf("%s (%s)", limit, m.Key)
+	}
+	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, say.Share(h.Job.Practice.HoistUse))
+}
+
+// designSum writes a static load and its design load as a sum.
+func designSum(h *rig.Hung, kg float64) string {
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorsOf(h), h.Unit().Load(h.Job.Practice.Design(kg)))
+}
+
+func FactorsOf(h *rig.Hung) string { return Factors(h.Job.Practice) }
+
+// Factors writes the factors of a design load: '1.05 x 1.25'.
+func Factors(p job.Practice) string {
+	return say.Trimmed(1+p.MassTolerance) + " x " + say.Trimmed(p.DynamicFactor)
+}
+
+// gearLimit writes a rating given in newtons and, where it is not used whole,
+// how much of it is: '600 kg' or '600 kg x 80 % = 480 kg'.
+func gearLimit(h *rig.Hung, rating float64) string {
+	use := h.Job.Practice.GearUse
+	if use == 1 {
+		return h.Unit().Limit(rating)
+	}
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Limit(rating), say.Share(use), h.Unit().Limit(rating*use))
+}
+
+// pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
+func pinSum(h *rig.Hung, force float64, pins int) string {
+	one := h.Job.Practice.PinLoad(force, pins)
+	of := h.Unit().Force(force)
+	if pins > 1 {
+		of += " x " + say.Share(h.Job.Practice.SideShare)
+	}
+	return fmt.Sprintf("%s x %s = %s", of, FactorsOf(h), h.Unit().Force(one))
+}
+
+// pinLimit writes a pin's rating and, where it is not used whole, how much is.
+func pinLimit(h *rig.Hung, rating float64) string {
+	use := h.Job.Practice.GearUse
+	if use == 1 {
+		return h.Unit().ForceLimit(rating)
+	}
+	return fmt.Sprintf("%s x %s = %s", h.Unit().ForceLimit(rating), say.Share(use), h.Unit().ForceLimit(rating*use))
+}
