@@ -28,20 +28,20 @@ func aloneRow(h *rules.Checked, of string) []string {
 func TestUnratedJointsHideNothing(t *testing.T) {
 	j := openFile(t, "../testdata/jobs/unrated-joints-first.yaml")
 	assert.Equal(t, []string{"one_hoist_gear, joint 3, rear"}, found(j.Figures.Stacks[0].Holds))
-	row := aloneRow(j.stacks[0], "link pin")
+	row := aloneRow(j.Stacks[0], "link pin")
 	assert.Contains(t, row[2], "joint 3: ")
 	assert.Contains(t, row[2], "MORE THAN 2.30 kN")
 	assert.Contains(t, row[2], "NOT CHECKED: joints 1, 2, not rated") // top on bar, top on top
-	assert.Equal(t, "1, 2", unratedJoints(j.stacks[0]))
-	assert.Empty(t, unratedJoints(open(t, plainJob).stacks[0]))
+	assert.Equal(t, "1, 2", unratedJoints(j.Stacks[0]))
+	assert.Empty(t, unratedJoints(open(t, plainJob).Stacks[0]))
 	bare := open(t, edited(t, "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars", "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n", ""))
-	assert.Equal(t, "1 to 8", unratedJoints(bare.stacks[0]))
+	assert.Equal(t, "1 to 8", unratedJoints(bare.Stacks[0]))
 }
 
 // TestForbiddenPushFirst: a link that may not be pushed is told before one that is
 // pushed harder and may be.
 func TestForbiddenPushFirst(t *testing.T) {
-	h := openFile(t, "../testdata/jobs/two-pushed-links.yaml").stacks[0]
+	h := openFile(t, "../testdata/jobs/two-pushed-links.yaml").Stacks[0]
 	joints := h.Swung[0].Joints
 	require.Less(t, joints[0].Link, joints[2].Link)
 	require.Less(t, joints[2].Link, -rig.Alike)
@@ -67,12 +67,12 @@ func TestTwoFindingsAtOnePlace(t *testing.T) {
 // worst.
 func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(unknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
-	h := open(t, yaml).stacks[1]
+	h := open(t, yaml).Stacks[1]
 	least, most := h.Over(func(v *rig.Hung) float64 { return -v.Swung[0].Tilt })
 	require.Greater(t, say.Degrees(most-least), 1.0)
 	for limit, past := range map[float64]bool{say.Degrees(least) - 0.5: true, say.Degrees(most) - 0.1: true, say.Degrees(most) + 0.1: false} {
 		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)
-		assert.Equal(t, past, strings.Contains(aloneRow(open(t, with).stacks[1], "cabinet 1 looks")[0], "PAST its limit"), "%g°", limit)
+		assert.Equal(t, past, strings.Contains(aloneRow(open(t, with).Stacks[1], "cabinet 1 looks")[0], "PAST its limit"), "%g°", limit)
 	}
 	assert.Contains(t, strings.Join(aloneRow(h, "hinge pin"), " ")+strings.Join(aloneRow(h, "link pin"), " "), "if the centre of gravity that is not known lies")
 }

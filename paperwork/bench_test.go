@@ -11,10 +11,11 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // arena reads the example of 58 pages.
-func arena(b *testing.B) *Job {
+func arena(b *testing.B) *worked.Job {
 	b.Helper()
 	text, err := os.ReadFile("../examples/arena.yaml")
 	if err != nil {
@@ -37,7 +38,7 @@ func BenchmarkOpen(b *testing.B) {
 // BenchmarkThousandStacks works out the figures of 1,000 stacks of 16 cabinets that
 // are read already, in every lift, from each hoist alone and against every rule.
 func BenchmarkThousandStacks(b *testing.B) {
-	j := *arena(b).job
+	j := *arena(b).Job
 	one := j.Stacks[0]
 	if len(one.Cabinets) != 16 || len(one.Picks) != 2 {
 		b.Fatal("the arena's first stack is no longer one of 16 cabinets on two hoists")
@@ -55,7 +56,7 @@ func BenchmarkThousandStacks(b *testing.B) {
 			}
 			stacks[i] = rules.Check(h)
 		}
-		figures(&j, stacks)
+		worked.FiguresOf(&j, stacks)
 	}
 }
 
@@ -63,7 +64,7 @@ func BenchmarkThousandStacks(b *testing.B) {
 func BenchmarkPack(b *testing.B) {
 	j := arena(b)
 	for b.Loop() {
-		if _, err := j.Draw(); err != nil {
+		if _, err := Draw(j); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -74,13 +75,13 @@ func BenchmarkPack(b *testing.B) {
 func BenchmarkPages(b *testing.B) {
 	j := arena(b)
 	var once []layouts.Sheet
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		for _, s := range stackSheets(h) {
 			once = append(once, s.Sheet)
 		}
 	}
 	for _, times := range []int{1, 11, 56} {
-		pack, err := j.packOf(slices.Repeat(once, times))
+		pack, err := PackOf(j, slices.Repeat(once, times))
 		if err != nil {
 			b.Fatal(err)
 		}

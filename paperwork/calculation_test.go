@@ -42,7 +42,7 @@ func textOf(pages []string, prefix string) string {
 func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				continue
 			}
@@ -175,7 +175,7 @@ func alikeSums(a, b ast.Expr) bool {
 func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				continue
 			}

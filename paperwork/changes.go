@@ -2,7 +2,7 @@ package paperwork
 
 import (
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // Changes are what moved from one revision of a job to the next, as data. Splays
@@ -27,7 +27,7 @@ type Changes struct {
 	PointsAdded   []string        `json:"points_added"`
 	PointsGone    []string        `json:"points_gone"`
 
-	old, new *Job
+	old, new *worked.Job
 }
 
 // A JointChange is the joint above a cabinet whose link goes to another hole.
@@ -76,13 +76,13 @@ type OtherChange struct {
 }
 
 // Compare finds what moved from an old revision of a job to a new one.
-func Compare(old, new *Job) Changes {
+func Compare(old, new *worked.Job) Changes {
 	c := unchanged(old, new)
 	c.compareJobs()
 	c.compareGear()
-	in := old.inUnitsOf(new)
-	for _, h := range new.stacks {
-		if was := in.stack(h.ID); was != nil {
+	in := inUnitsOf(old, new)
+	for _, h := range new.Stacks {
+		if was := in.Stack(h.ID); was != nil {
 			c.compareStacks(was, h)
 		} else {
 			c.Added = append(c.Added, h.ID)
@@ -91,8 +91,8 @@ func Compare(old, new *Job) Changes {
 			c.Held = append(c.Held, h.ID)
 		}
 	}
-	for _, h := range old.stacks {
-		if new.stack(h.ID) == nil {
+	for _, h := range old.Stacks {
+		if new.Stack(h.ID) == nil {
 			c.Gone = append(c.Gone, h.ID)
 		}
 	}
@@ -102,37 +102,27 @@ func Compare(old, new *Job) Changes {
 
 // inUnitsOf is a job with words in the units of another one, so that only what
 // differs reads differently.
-func (j *Job) inUnitsOf(other *Job) *Job {
-	if j.job.Imperial == other.job.Imperial {
+func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
+	if j.Imperial == other.Job.Imperial {
 		return j
 	}
-	paper, same := *j.job, *j
-	paper.Imperial = other.job.Imperial
-	same.job, same.stacks = &paper, nil
-	for _, h := range j.stacks {
+	paper, same := *j.Job, *j
+	paper.Imperial = other.Job.Imperial
+	same.Job, same.Stacks = &paper, nil
+	for _, h := range j.Stacks {
 		hung, again := *h.Hung, *h
 		hung.Job, again.Hung = &paper, &hung
-		same.stacks = append(same.stacks, &again)
+		same.Stacks = append(same.Stacks, &again)
 	}
 	return &same
 }
 
 // unchanged has every list, empty: as data none of them is null.
-func unchanged(old, new *Job) Changes {
+func unchanged(old, new *worked.Job) Changes {
 	return Changes{
 		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
 		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
 		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
-		Old: old.job.Fingerprint, New: new.job.Fingerprint, old: old, new: new,
+		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
 	}
-}
-
-// stack returns the stack of an id, or nil.
-func (j *Job) stack(id string) *rules.Checked {
-	for _, h := range j.stacks {
-		if h.ID == id {
-			return h
-		}
-	}
-	return nil
 }

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // A pointAt is where a point is and what it carries.
@@ -17,7 +18,7 @@ type pointAt struct {
 }
 
 // pointsAt are all points of a job, of held stacks too.
-func (j *Job) pointsAt() (all []pointAt) {
+func pointsAt(j *worked.Job) (all []pointAt) {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
 			all = append(all, pointAt{p.ID, p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
@@ -62,7 +63,7 @@ func pointCalled(all []pointAt, id string) (p pointAt, found bool) {
 
 // comparePoints compares the points that both revisions have, and names the others.
 func (c *Changes) comparePoints() {
-	was, now := c.old.pointsAt(), c.new.pointsAt()
+	was, now := pointsAt(c.old), pointsAt(c.new)
 	for _, p := range now {
 		switch q, both := pointCalled(was, p.id); {
 		case !both:

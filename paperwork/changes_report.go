@@ -17,28 +17,28 @@ func (c Changes) Report() (string, error) {
 	paper, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
-		writeUnder(&b, s)
+		Under(&b, s)
 	}
 	for _, id := range c.changedStacks() {
-		c.reportStack(&b, c.new.stack(id))
+		c.reportStack(&b, c.new.Stack(id))
 	}
 	c.reportPoints(&b)
 	b.WriteString("\n")
 	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), paper, []string{c.closing()}) {
-		b.WriteString(strings.Join(folded(s, columns), "\n") + "\n")
+		b.WriteString(strings.Join(Folded(s, Columns), "\n") + "\n")
 	}
 	return b.String(), err
 }
 
 // revisions names both, with their fingerprints.
 func (c Changes) revisions() string {
-	return fmt.Sprintf("REV %s %s, now REV %s %s", c.old.job.Revision, c.Old, c.new.job.Revision, c.New)
+	return fmt.Sprintf("REV %s %s, now REV %s %s", c.old.Revision, c.Old, c.new.Revision, c.New)
 }
 
 // warnings are what has to be known before all else.
 func (c Changes) warnings() (all []string) {
-	if c.old.job.Revision == c.new.job.Revision && c.Old != c.New {
-		all = append(all, "TWO DIFFERENT JOBS ARE CALLED REV "+c.new.job.Revision+": give the new one another revision, or sheets of both will be mixed up.")
+	if c.old.Revision == c.new.Revision && c.Old != c.New {
+		all = append(all, "TWO DIFFERENT JOBS ARE CALLED REV "+c.new.Revision+": give the new one another revision, or sheets of both will be mixed up.")
 	}
 	if len(c.Held) > 0 {
 		all = append(all, "DO NOT FLY "+strings.Join(c.Held, ", ")+": held in the new revision; no holes are listed.")
@@ -52,7 +52,7 @@ func (c Changes) warnings() (all []string) {
 // changedStacks are the stacks that both revisions have and that have changes of
 // their own, in the order of the new one.
 func (c Changes) changedStacks() (ids []string) {
-	for _, h := range c.new.stacks {
+	for _, h := range c.new.Stacks {
 		own := func(id string) bool { return id == h.ID }
 		if slices.ContainsFunc(c.Joints, func(j JointChange) bool { return own(j.Stack) }) ||
 			slices.ContainsFunc(c.Picks, func(p PickChange) bool { return own(p.Stack) }) ||
@@ -75,7 +75,7 @@ func (c Changes) jointsOf(stack string) (joints []JointChange) {
 
 func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
-	was := c.old.stack(h.ID)
+	was := c.old.Stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
 		if i == 0 {
 			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
@@ -84,7 +84,7 @@ func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, say.Dolly(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
-		writeUnder(b, s)
+		Under(b, s)
 	}
 }
 
@@ -92,7 +92,7 @@ func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 func (c Changes) stackWords(h *rules.Checked) (all []string) {
 	for _, p := range c.Picks {
 		if p.Stack == h.ID {
-			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.stack(h.ID).Hung), rules.PickHoles(h.Hung)))
+			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.Stack(h.ID).Hung), rules.PickHoles(h.Hung)))
 		}
 	}
 	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {
@@ -126,7 +126,7 @@ func (c Changes) otherWords(stack string) (all []string) {
 }
 
 func (c Changes) reportPoints(b *strings.Builder) {
-	u := c.new.unit()
+	u := c.new.Unit()
 	for i, p := range c.Points {
 		if i == 0 {
 			fmt.Fprintf(b, "\n%-12s %10s %10s  %10s %10s  %s\n", "point", "static was", "static now", "design was", "design now", "design")
@@ -137,7 +137,7 @@ func (c Changes) reportPoints(b *strings.Builder) {
 		}
 		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), moved)
 		if most := mostWords(u, p); most != "" {
-			writeUnder(b, p.ID+": "+most)
+			Under(b, p.ID+": "+most)
 		}
 	}
 }
@@ -171,7 +171,7 @@ func listed(end string, lists ...nameList) (all []string) {
 // pins counts the link pins of the joints that move.
 func (c Changes) pins() (n int) {
 	for _, j := range c.Joints {
-		n += c.new.stack(j.Stack).Cabinets[j.Cabinet-1].LinkPins
+		n += c.new.Stack(j.Stack).Cabinets[j.Cabinet-1].LinkPins
 	}
 	return n
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // ofVenue are the parts of a stack that the venue accepts anew when they change,
@@ -53,11 +54,11 @@ type sheetChanges struct{ other, same, added, gone []string }
 // sheetChanges draws both packs and compares them page by page, but for what every
 // new revision changes: its spine, its REV, page numbers, fingerprints and codes.
 func (c Changes) sheetChanges() (sheetChanges, error) {
-	was, err := c.old.pageWords()
+	was, err := pageWordsOf(c.old)
 	if err != nil {
 		return sheetChanges{}, err
 	}
-	now, err := c.new.pageWords()
+	now, err := pageWordsOf(c.new)
 	if err != nil {
 		return sheetChanges{}, err
 	}
@@ -89,13 +90,13 @@ type pageWords struct {
 	says  map[string]string
 }
 
-func (j *Job) pageWords() (p pageWords, err error) {
-	paper, err := j.Draw()
+func pageWordsOf(j *worked.Job) (p pageWords, err error) {
+	paper, err := Draw(j)
 	if err != nil {
 		return p, err
 	}
 	p.says = map[string]string{}
-	name, page, everNew := "", 0, j.everNew()
+	name, page, everNew := "", 0, everNew(j)
 	for _, m := range paper.Marks {
 		if m.Page != page && m.Text != "" {
 			name, page = m.Text, m.Page
@@ -109,8 +110,8 @@ func (j *Job) pageWords() (p pageWords, err error) {
 }
 
 // everNew takes out of a text what is another one in every revision.
-func (j *Job) everNew() *strings.Replacer {
-	rev, mark := j.job.Revision, j.job.Fingerprint
+func everNew(j *worked.Job) *strings.Replacer {
+	rev, mark := j.Revision, j.Fingerprint
 	return strings.NewReplacer("REV "+rev, "REV", strings.ToUpper("REV "+rev), "REV", mark, "", strings.ToUpper(mark), "", "revision "+rev, "revision")
 }
 
@@ -134,7 +135,7 @@ func (c Changes) paperWords() ([]string, error) {
 	if c.Old == c.New {
 		return []string{"Both are one and the same job: no sheet has to be changed."}, nil
 	}
-	return append([]string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.job.Revision, c.Old)}, listed(".",
+	return append([]string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.Revision, c.Old)}, listed(".",
 		nameList{"These say something else now", s.other}, nameList{"New", s.added}, nameList{"Gone", s.gone},
 		nameList{"These say the same, but for revision and page number", s.same})...), nil
 }
@@ -145,7 +146,7 @@ func (c Changes) Paper() (layouts.Paper, error) {
 	if err != nil {
 		return layouts.Paper{}, err
 	}
-	pack, err := c.new.packOf([]layouts.Sheet{sheet})
+	pack, err := PackOf(c.new, []layouts.Sheet{sheet})
 	if err != nil {
 		return layouts.Paper{}, err
 	}

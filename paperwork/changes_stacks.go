@@ -104,7 +104,7 @@ func (c *Changes) compareJobs() {
 		}
 		return []string{j.Revision, j.Title, j.Venue, j.Date, say.Given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
 	}
-	from, to := words(c.old.job), words(c.new.job)
+	from, to := words(c.old.Job), words(c.new.Job)
 	for i, what := range strings.Split("revision,title,venue,date,datum,heights above,units,practice", ",") {
 		if from[i] != to[i] {
 			c.Others = append(c.Others, OtherChange{"", what, from[i], to[i]})

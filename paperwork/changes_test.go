@@ -10,12 +10,14 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/worked"
 )
 
 // TestNothingChanges: a job against itself, read a second time, moves nothing, and no
 // sheet of it says something else.
 func TestNothingChanges(t *testing.T) {
-	again := map[string]*Job{}
+	again := map[string]*worked.Job{}
 	for _, name := range examples {
 		again[name] = openFile(t, "../examples/"+name+".yaml")
 	}
@@ -30,7 +32,7 @@ func TestNothingChanges(t *testing.T) {
 		c := Compare(j, twin)
 		joints := 0
 		for i, s := range j.Figures.Stacks {
-			if !j.stacks[i].Held() {
+			if !j.Stacks[i].Held() {
 				joints += len(s.Cabinets)
 			}
 		}
@@ -62,10 +64,10 @@ func resplayed(yaml string, r *rand.Rand) string {
 }
 
 // scheduleOf is the hole of every joint of the stacks that neither job holds.
-func scheduleOf(j, other *Job) map[string]float64 {
+func scheduleOf(j, other *worked.Job) map[string]float64 {
 	holes := map[string]float64{}
-	for i, h := range j.stacks {
-		if o := other.stack(h.ID); h.Held() || o != nil && o.Held() {
+	for i, h := range j.Stacks {
+		if o := other.Stack(h.ID); h.Held() || o != nil && o.Held() {
 			continue
 		}
 		for _, c := range j.Figures.Stacks[i].Cabinets {
@@ -102,13 +104,13 @@ func TestMovesGiveTheNewSchedule(t *testing.T) {
 		}
 		for key := range got { // stacks that only one of them has
 			id, _, _ := strings.Cut(key, " ")
-			if new.stack(id) == nil {
+			if new.Stack(id) == nil {
 				delete(got, key)
 			}
 		}
 		for key, hole := range want {
 			id, _, _ := strings.Cut(key, " ")
-			if old.stack(id) == nil {
+			if old.Stack(id) == nil {
 				got[key] = hole
 			}
 		}
@@ -225,7 +227,7 @@ func TestChangesReadBack(t *testing.T) {
 		all := strings.Join(words, " ")
 		assert.Contains(t, all, c.closing())
 		for _, m := range c.Joints {
-			h, was := c.new.stack(m.Stack), c.old.stack(m.Stack)
+			h, was := c.new.Stack(m.Stack), c.old.Stack(m.Stack)
 			above := fmt.Sprint(m.Cabinet - 1)
 			if m.Cabinet == 1 {
 				above = "bar"
@@ -240,7 +242,7 @@ func TestChangesReadBack(t *testing.T) {
 		text, err := c.Report()
 		require.NoError(t, err)
 		for _, line := range strings.Split(text, "\n") {
-			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
+			assert.LessOrEqual(t, len([]rune(line)), Columns, "seed %d: %s", seed, line)
 		}
 	}
 }

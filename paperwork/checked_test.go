@@ -11,6 +11,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/proof"
 )
 
@@ -27,7 +28,7 @@ func TestChecked(t *testing.T) {
 		all = append(all, checks...)
 	}
 	rest := []string{"", "## Without an outside check", ""}
-	for _, f := range proof.Unnamed(t, file, all, numberPaths("", reflect.TypeOf(Figures{}))) {
+	for _, f := range proof.Unnamed(t, file, all, numberPaths("", reflect.TypeOf(worked.Figures{}))) {
 		rest = append(rest, "- `"+f+"`")
 	}
 	if len(rest) == 3 {
@@ -108,7 +109,7 @@ var paperChecks = []proof.Check{
 
 // TestEveryNumberHasAName: the list of numbers is that of check -json and not less.
 func TestEveryNumberHasAName(t *testing.T) {
-	all := numberPaths("", reflect.TypeOf(Figures{}))
+	all := numberPaths("", reflect.TypeOf(worked.Figures{}))
 	for _, one := range []string{"total.static_kg", "stacks.points.most.design_kg", "stacks.lifts.pick_clear_m", "stacks.alone_kg", "stacks.cabinets.set"} {
 		assert.Contains(t, all, one)
 	}

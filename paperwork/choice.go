@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/worked"
 )
 
 // doNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
@@ -18,7 +19,7 @@ type Choice struct{ Kinds, Stacks []string }
 
 // Kinds returns the words by which sheets are chosen, in the order of the pack.
 func Kinds() (names []string) {
-	for _, k := range kinds {
+	for _, k := range kindsInOrder {
 		names = append(names, k.name)
 	}
 	return names
@@ -27,9 +28,9 @@ func Kinds() (names []string) {
 // Choose reads a choice as it is written, kinds and ids parted by commas, "" where
 // there are none. It returns an error that says what there is where it names
 // something else.
-func (j *Job) Choose(only, stacks string) (c Choice, err error) {
+func Choose(j *worked.Job, only, stacks string) (c Choice, err error) {
 	var ids []string
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		ids = append(ids, h.ID)
 	}
 	if c.Kinds, err = among("kind of sheet", only, Kinds()); err == nil {
@@ -66,24 +67,24 @@ func meantAmong(word string, known []string) string {
 // takes reports whether a sheet is chosen. Sheets of the whole job are, where their
 // kind is named, or where nothing is; a held stack's one sheet is, where any sheet
 // of a stack is.
-func (c Choice) takes(s sheet) bool {
-	ofJob := s.stack == ""
+func (c Choice) takes(s Sheet) bool {
+	ofJob := s.Stack == ""
 	switch {
 	case ofJob && len(c.Kinds) == 0:
 		return len(c.Stacks) == 0
 	case ofJob:
-		return slices.Contains(c.Kinds, s.kind)
-	case len(c.Stacks) > 0 && !slices.Contains(c.Stacks, s.stack):
+		return slices.Contains(c.Kinds, s.Kind)
+	case len(c.Stacks) > 0 && !slices.Contains(c.Stacks, s.Stack):
 		return false
-	case s.kind == doNotFly:
+	case s.Kind == doNotFly:
 		return len(c.Kinds) == 0 || c.ofStacks()
 	}
-	return len(c.Kinds) == 0 || slices.Contains(c.Kinds, s.kind)
+	return len(c.Kinds) == 0 || slices.Contains(c.Kinds, s.Kind)
 }
 
 // ofStacks reports whether any kind that is named is of stacks.
 func (c Choice) ofStacks() bool {
-	for _, k := range kinds {
+	for _, k := range kindsInOrder {
 		if !k.ofJob && slices.Contains(c.Kinds, k.name) {
 			return true
 		}

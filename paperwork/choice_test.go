@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // byPage is the ink of each page.
@@ -25,7 +26,7 @@ func byPage(marks []layouts.Mark) map[int][]layouts.Mark {
 }
 
 // kindOf is the kind of a page, by the words of its spine, and its stack.
-func kindOf(t *testing.T, j *Job, words []layouts.Mark) (kind, stack string) {
+func kindOf(t *testing.T, j *worked.Job, words []layouts.Mark) (kind, stack string) {
 	t.Helper()
 	name := ""
 	for _, m := range words {
@@ -35,7 +36,7 @@ func kindOf(t *testing.T, j *Job, words []layouts.Mark) (kind, stack string) {
 		}
 	}
 	first, rest, _ := strings.Cut(name, " ")
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		if h.ID == first {
 			stack = first
 		}
@@ -68,14 +69,14 @@ func TestChosenSheets(t *testing.T) {
 					only = append(only, k)
 				}
 			}
-			for _, h := range j.stacks {
+			for _, h := range j.Stacks {
 				if r.Intn(2) == 0 {
 					stacks = append(stacks, h.ID)
 				}
 			}
-			c, err := j.Choose(strings.Join(only, ","), strings.Join(stacks, ","))
+			c, err := Choose(j, strings.Join(only, ","), strings.Join(stacks, ","))
 			require.NoError(t, err)
-			paper, err := j.DrawChosen(c)
+			paper, err := DrawChosen(j, c)
 			require.NoError(t, err)
 			got := byPage(paper.Marks)
 			assert.Equal(t, len(pages), paper.Of)
@@ -118,9 +119,9 @@ func farthest(t *testing.T, pdf string) (last int) {
 // names.
 func TestClicksOfChosenSheets(t *testing.T) {
 	j := openFile(t, "../examples/concert.yaml")
-	whole, err := j.Draw()
+	whole, err := Draw(j)
 	require.NoError(t, err)
-	some, err := j.DrawChosen(Choice{Kinds: []string{"cover", "pins"}})
+	some, err := DrawChosen(j, Choice{Kinds: []string{"cover", "pins"}})
 	require.NoError(t, err)
 	dests := func(pdf string) (all []int) {
 		for _, m := range regexp.MustCompile(`/Subtype /Link.*?/Dest \[([0-9]+) 0 R`).FindAllStringSubmatch(pdf, -1) {
@@ -141,9 +142,9 @@ func TestClicksOfChosenSheets(t *testing.T) {
 // once, with the numbers of the whole pack; a held stack has its one page.
 func TestStackPapers(t *testing.T) {
 	for name, j := range readJobs(t) {
-		papers, err := j.DrawStacks()
+		papers, err := DrawStacks(j)
 		require.NoError(t, err)
-		assert.Equal(t, strings.Contains(j.job.URL, "{stack}"), j.TellsStacksApart(), name)
+		assert.Equal(t, strings.Contains(j.URL, "{stack}"), TellsStacksApart(j), name)
 		whole, _ := paperOf(t, j)
 		pages := byPage(whole.Marks)
 		for _, p := range papers {

@@ -33,7 +33,7 @@ func (c closestOf) spare(of string, m float64) {
 func closestChecks(t *testing.T) (cases int, worst float64) {
 	var seen offBy
 	for name, j := range readJobs(t) {
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			want := closestOf{map[string]float64{}, map[string]float64{}}
 			for _, v := range h.Ways() {
 				for _, s := range v.States() {
@@ -159,7 +159,7 @@ func (c closestOf) heights(h *rig.Hung) {
 // calculation sheet works out in full.
 func TestWorstJoint(t *testing.T) {
 	for name, j := range readJobs(t) {
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if h.Ratings(worstJoint(h)) == nil {
 				continue
 			}
@@ -182,7 +182,7 @@ func TestWorstJoint(t *testing.T) {
 func TestOpenItemsOfTheVenue(t *testing.T) {
 	items := func(yaml string) string {
 		var all []string
-		for _, o := range open(t, yaml).openItems() {
+		for _, o := range openItems(open(t, yaml)) {
 			all = append(all, o.Where+": "+o.Says)
 		}
 		return strings.Join(all, "\n")

@@ -34,7 +34,7 @@ func FuzzFigures(f *testing.F) {
 		if _, err := json.Marshal(j.Figures); err != nil {
 			t.Error(err)
 		}
-		if j.Report() == "" || j.PointsReport() == "" {
+		if Check(j) == "" || Points(j) == "" {
 			t.Error("no report")
 		}
 	})

@@ -13,13 +13,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // examples are the jobs of the examples folder, by name.
 var examples = []string{"concert", "arena", "held", "club"}
 
 // openFile reads a job file that has no complaint.
-func openFile(t *testing.T, file string) *Job {
+func openFile(t *testing.T, file string) *worked.Job {
 	t.Helper()
 	text, err := os.ReadFile(file)
 	require.NoError(t, err)
@@ -132,8 +133,8 @@ func golden(t *testing.T, name, got string) {
 func TestGoldenReports(t *testing.T) {
 	for _, name := range examples {
 		j := openFile(t, "../examples/"+name+".yaml")
-		golden(t, name+".check", j.Report())
-		golden(t, name+".points", j.PointsReport())
+		golden(t, name+".check", Check(j))
+		golden(t, name+".points", Points(j))
 	}
 }
 
@@ -142,8 +143,8 @@ func TestReportFitsItsColumns(t *testing.T) {
 	for seed := range int64(60) {
 		g := gamble(seed)
 		g.wild = seed%2 == 0
-		for _, line := range strings.Split(open(t, g.job()).Report(), "\n") {
-			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
+		for _, line := range strings.Split(Check(open(t, g.job())), "\n") {
+			assert.LessOrEqual(t, len([]rune(line)), Columns, "seed %d: %s", seed, line)
 		}
 	}
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // asked is a number from the environment, or the usual one.
@@ -65,12 +66,12 @@ func keep(t *testing.T, seed int64, yaml string) {
 func inkHolds(t *testing.T, yaml string, seed int64) int {
 	t.Helper()
 	j := open(t, yaml)
-	paper, err := j.Draw()
+	paper, err := Draw(j)
 	require.NoError(t, err)
 	lawful(t, "the pack", paper, j)
 	r := rand.New(rand.NewSource(seed))
-	only := Choice{Kinds: []string{Kinds()[r.Intn(len(Kinds()))]}, Stacks: []string{j.stacks[r.Intn(len(j.stacks))].ID}}
-	part, err := j.DrawChosen(only)
+	only := Choice{Kinds: []string{Kinds()[r.Intn(len(Kinds()))]}, Stacks: []string{j.Stacks[r.Intn(len(j.Stacks))].ID}}
+	part, err := DrawChosen(j, only)
 	require.NoError(t, err)
 	whole := byPage(paper.Marks)
 	for n, ink := range byPage(part.Marks) {
@@ -80,10 +81,10 @@ func inkHolds(t *testing.T, yaml string, seed int64) int {
 }
 
 // lawful reports what breaks a law of ink, up to a few lines.
-func lawful(t *testing.T, what string, paper layouts.Paper, j *Job) {
+func lawful(t *testing.T, what string, paper layouts.Paper, j *worked.Job) {
 	t.Helper()
 	const few = 12
-	faults := inkFaults(paper, j.job.Letter)
+	faults := inkFaults(paper, j.Letter)
 	for _, f := range faults[:min(few, len(faults))] {
 		t.Errorf("%s, %s", what, f)
 	}
@@ -122,7 +123,7 @@ func TestInkOfAThousandPages(t *testing.T) {
 	g := crowdOf(214)
 	g.stacks, g.long, g.dollies = 60, true, 1
 	j := open(t, g.job())
-	paper, err := j.Draw()
+	paper, err := Draw(j)
 	require.NoError(t, err)
 	require.Greater(t, paper.Pages, 1000)
 	lawful(t, "the pack", paper, j)

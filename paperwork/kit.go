@@ -10,6 +10,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // A kitItem is some pieces of gear that are alike: how many, where they go, and
@@ -43,15 +44,15 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 	}
 }
 
-// kit is all gear of the job, of held stacks too, sort by sort.
-func (j *Job) kit() (lists []kitList) {
+// kitOf is all gear of the job, of held stacks too, sort by sort.
+func kitOf(j *worked.Job) (lists []kitList) {
 	for _, sort := range []struct {
 		of  string
 		add func(*kitList, *rules.Checked)
 	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
 		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
 		l := kitList{of: sort.of}
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			sort.add(&l, h)
 		}
 		if len(l.items) > 0 {

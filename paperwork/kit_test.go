@@ -11,6 +11,7 @@ import (
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // kitWeighsTheStacks: what the lists of bars, cabinets and things tied on weigh
@@ -22,7 +23,7 @@ func kitWeighsTheStacks(t *testing.T) (cases int, worst float64) {
 		seen.cases++
 		j := open(t, gamble(23_000+seed).job())
 		hangs, bars, cabinets, pins := 0.0, 0.0, 0, 0
-		for i, h := range j.stacks {
+		for i, h := range j.Stacks {
 			hangs += j.Figures.Stacks[i].Mass
 			bars += h.Bar.Mass
 			for _, e := range h.Extras {
@@ -41,27 +42,27 @@ func kitWeighsTheStacks(t *testing.T) (cases int, worst float64) {
 		}
 		seen.inDelta(t, hangs, bars, 1e-6, "seed %d", seed)
 		listed, found, hoists, dollies := 0.0, map[string]int{}, 0, 0
-		for _, l := range j.kit() {
+		for _, l := range kitOf(j) {
 			for _, k := range l.items {
 				found[l.of] += k.count
 				switch l.of {
 				case "Bars", "Cabinets", "Tied on, and secondaries":
 					listed += float64(k.count) * k.each
 				case "Pins, in their cabinets and bars":
-					share := j.job.Spares * float64(k.count)
+					share := j.Spares * float64(k.count)
 					assert.GreaterOrEqual(t, float64(k.spare), share-1e-9)
 					assert.Less(t, float64(k.spare), share+1)
 				}
 			}
 		}
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			hoists += 2 * len(h.Picks) // and their chains
 			if h.Dolly != nil {
 				dollies += len(h.Sets)
 			}
 		}
 		seen.inDelta(t, hangs, listed, 1e-6, "seed %d", seed)
-		assert.Equal(t, []int{len(j.stacks), cabinets, pins, hoists, dollies},
+		assert.Equal(t, []int{len(j.Stacks), cabinets, pins, hoists, dollies},
 			[]int{found["Bars"], found["Cabinets"], found["Pins, in their cabinets and bars"], found["Hoists (motors)"], found["Dollies"]}, "seed %d", seed)
 	}
 	return seen.cases, seen.worst
@@ -79,7 +80,7 @@ func TestSpares(t *testing.T) {
 }
 
 // kitLines are the printed lines of a job's list.
-func kitLines(t *testing.T, j *Job) (lines []string) {
+func kitLines(t *testing.T, j *worked.Job) (lines []string) {
 	t.Helper()
 	_, pages := paperOf(t, j)
 	for _, page := range pages {
@@ -100,7 +101,7 @@ func TestKitItemsReadBack(t *testing.T) {
 	for _, name := range examples {
 		j := readJobs(t)[name]
 		counted := map[string]int{}
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			counted[h.Bar.Key]++
 			for _, c := range h.Cabinets {
 				counted[c.Name]++
@@ -131,7 +132,7 @@ func TestKitReadsBack(t *testing.T) {
 		lines := kitLines(t, j)
 		all := strings.Join(lines, "\n")
 		kg := 0.0
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			u := h.Unit()
 			kg += h.Bar.Mass
 			for _, p := range h.Picks {
@@ -157,7 +158,7 @@ func TestKitReadsBack(t *testing.T) {
 				kg += e.Mass
 			}
 		}
-		assert.Contains(t, all, "All of it together: "+j.unit().Load(kg), name)
+		assert.Contains(t, all, "All of it together: "+j.Unit().Load(kg), name)
 	}
 }
 

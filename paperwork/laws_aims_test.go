@@ -10,6 +10,7 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of how a stack hangs: upright, from which hole, and how far its cabinets look
@@ -17,7 +18,7 @@ import (
 
 // tipsOver: below one pick, with the bar level; below the line through two.
 func tipsOver(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		if len(h.Unknown()) > 0 {
 			return
 		}
@@ -35,7 +36,7 @@ func tipsOver(t *trial) {
 }
 
 func optionsHangPlumb(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		all := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
 		t.must(len(f.Options) == map[bool]int{true: len(h.Bar.PickHoles)}[len(h.Picks) == 1], "%s: %d options", f.ID, len(f.Options))
 		for i, o := range f.Options {
@@ -48,11 +49,11 @@ func optionsHangPlumb(t *trial) {
 }
 
 func closestHoleIsTaken(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		if h.Picks[0].Hole != job.Auto {
 			return
 		}
-		tips := func(o OptionFigures) bool { return math.Abs(o.Aim-h.Cabinets[0].Hole.Splay) > 90 }
+		tips := func(o worked.OptionFigures) bool { return math.Abs(o.Aim-h.Cabinets[0].Hole.Splay) > 90 }
 		off, taken, all := math.Inf(1), math.NaN(), true
 		for _, o := range f.Options {
 			all = all && tips(o)
@@ -71,7 +72,7 @@ func closestHoleIsTaken(t *trial) {
 }
 
 func twoPicksHoldTheAim(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		t.near(f.ID+": aim wanted", say.Degrees(h.Aim), f.AimWanted)
 		if len(h.Picks) == 2 {
 			t.near(s.of+": aim", f.AimWanted, s.aim)
@@ -80,7 +81,7 @@ func twoPicksHoldTheAim(t *trial) {
 }
 
 func aimsFollowSplays(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		t.near(s.of+": aim of cabinet 1", say.Degrees(s.tilt)+h.Cabinets[0].Hole.Splay, s.aim)
 		t.near(s.of+": aim of the lowest cabinet", say.Degrees(looks(h.Stack, s.flown, s.tilt)), s.last)
 		if s.lifted != nil {

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // A but says what becomes of some figures, by their path in check -json without
@@ -37,7 +38,7 @@ var anotherJob = but{"job": nil}
 
 // alike holds the figures of a changed job to those that they were: number for
 // number, and findings by rule and place.
-func (t *trial) alike(is *Job, b but) {
+func (t *trial) alike(is *worked.Job, b but) {
 	if is != nil {
 		t.cases++
 		t.compare("", reflect.ValueOf(t.Figures), reflect.ValueOf(is.Figures), b)
@@ -45,7 +46,7 @@ func (t *trial) alike(is *Job, b but) {
 }
 
 // alikeStacks holds the figures of one stack to those of another.
-func (t *trial) alikeStacks(was, is StackFigures, b but) {
+func (t *trial) alikeStacks(was, is worked.StackFigures, b but) {
 	t.compare("stacks", reflect.ValueOf(was), reflect.ValueOf(is), b)
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of jobs whose masses, ratings and factors are changed.
@@ -32,7 +33,7 @@ func twiceTheMass(t *trial) {
 		return
 	}
 	for i, s := range double.Figures.Stacks {
-		was, is := placesOf(notOfNewtons(t.Figures.Stacks[i].findings())), placesOf(notOfNewtons(s.findings()))
+		was, is := placesOf(notOfNewtons(findingsOf(t.Figures.Stacks[i]))), placesOf(notOfNewtons(findingsOf(s)))
 		t.must(slices.Equal(was, is), "%s: found are %q, have to be %q", s.ID, is, was)
 	}
 }
@@ -69,8 +70,8 @@ func heavierIsNeverLighter(t *trial) {
 	for i, is := range heavier.Figures.Stacks {
 		was := t.Figures.Stacks[i]
 		t.atLeast(is.ID+": mass", was.Mass, is.Mass)
-		t.atLeast(is.ID+": all its points", was.total().Static, is.total().Static)
-		t.atLeast(is.ID+": all its points, design", was.total().Design, is.total().Design)
+		t.atLeast(is.ID+": all its points", was.PointsTotal().Static, is.PointsTotal().Static)
+		t.atLeast(is.ID+": all its points, design", was.PointsTotal().Design, is.PointsTotal().Design)
 		for k, l := range is.Lifts {
 			t.atLeast(is.ID+": mass at a lift", was.Lifts[k].Mass, l.Mass)
 		}
@@ -104,7 +105,7 @@ type tie struct {
 
 // ties draws a place on each stack that is no twin.
 func (t *trial) ties() (all []tie) {
-	for _, h := range t.stacks {
+	for _, h := range t.Stacks {
 		if h.TwinOf == "" {
 			all = append(all, tie{t.Intn(len(h.Cabinets) + 1), t.Float64() - 0.3, t.Float64() - 0.5})
 		}
@@ -116,7 +117,7 @@ func (t *trial) ties() (all []tie) {
 // with it.
 func partsAtOnePlace(t *trial) {
 	ties, kg := t.ties(), 20*t.Float64()
-	tied := func(turned bool, parts ...float64) *Job {
+	tied := func(turned bool, parts ...float64) *worked.Job {
 		return t.changed(func(n tree) {
 			for i, s := range n.stacksInFull() {
 				for _, part := range parts {
@@ -132,7 +133,7 @@ func partsAtOnePlace(t *trial) {
 }
 
 // between holds the figures of one changed job to those of another.
-func (t *trial) between(was, is *Job, b but) {
+func (t *trial) between(was, is *worked.Job, b but) {
 	if was != nil && is != nil {
 		own := *t.base
 		own.Job = was
@@ -155,7 +156,7 @@ func nothingWeighsNothing(t *trial) {
 // gravity is, is as much of the cabinet.
 func extraAtTheCentre(t *trial) {
 	const kg = 4.0
-	c := t.stacks[0].Cabinets[t.Intn(len(t.stacks[0].Cabinets))].Cabinet
+	c := t.Stacks[0].Cabinets[t.Intn(len(t.Stacks[0].Cabinets))].Cabinet
 	if c.CentreUnknown {
 		return // it lies in another place for each check
 	}
@@ -165,7 +166,7 @@ func extraAtTheCentre(t *trial) {
 	})
 	tied := t.changed(func(n tree) {
 		full := n.stacksInFull()
-		for _, h := range t.stacks {
+		for _, h := range t.Stacks {
 			if h.TwinOf != "" {
 				continue
 			}

@@ -7,6 +7,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of stacks among others, and of parts of stacks.
@@ -42,26 +43,26 @@ func (n tree) inFull(twin tree) {
 }
 
 // withoutTwins leaves open what is said of twins.
-func withoutTwins(s StackFigures) StackFigures {
+func withoutTwins(s worked.StackFigures) worked.StackFigures {
 	s.Cautions = slices.DeleteFunc(slices.Clone(s.Cautions), func(f rules.Finding) bool { return f.Rule == "twin_differs" })
 	return s
 }
 
 func aloneAsAmongOthers(t *trial) {
 	t.cases++
-	i := t.Intn(len(t.stacks))
+	i := t.Intn(len(t.Stacks))
 	is := t.onlyStack(i, func(tree) {})
 	if is == nil {
 		return
 	}
 	was := withoutTwins(t.Figures.Stacks[i])
 	t.alikeStacks(was, is.Figures.Stacks[0], nil)
-	t.near("total static", was.total().Static+t.Figures.others().Static, is.Figures.Total.Static)
-	t.near("total design", was.total().Design+t.Figures.others().Design, is.Figures.Total.Design)
+	t.near("total static", was.PointsTotal().Static+t.Figures.OthersTotal().Static, is.Figures.Total.Static)
+	t.near("total design", was.PointsTotal().Design+t.Figures.OthersTotal().Design, is.Figures.Total.Design)
 }
 
 func orderOfStacks(t *trial) {
-	order := t.Perm(len(t.stacks))
+	order := t.Perm(len(t.Stacks))
 	is := t.changed(func(n tree) { n.keepStacks(order...) })
 	if is == nil || len(order) == 1 {
 		return
@@ -90,7 +91,7 @@ func twinIsTheOther(t *trial) {
 		return
 	}
 	t.cases++
-	twin, others := is.Figures.Stacks[len(t.stacks)], is.Figures.Stacks
+	twin, others := is.Figures.Stacks[len(t.Stacks)], is.Figures.Stacks
 	if first {
 		twin, others = others[0], others[1:]
 	}
@@ -98,15 +99,15 @@ func twinIsTheOther(t *trial) {
 	for i, s := range t.Figures.Stacks {
 		t.alikeStacks(s, others[i], nil)
 	}
-	t.near("total", t.Figures.Total.Static+t.Figures.Stacks[0].total().Static, is.Figures.Total.Static)
+	t.near("total", t.Figures.Total.Static+t.Figures.Stacks[0].PointsTotal().Static, is.Figures.Total.Static)
 }
 
 // one reports true once in n times.
 func (t *trial) one(n int) bool { return t.Intn(n) == 0 }
 
 // stackWith draws a stack of those that have something; -1 where none has.
-func (t *trial) stackWith(has func(StackFigures) bool) int {
-	for _, i := range t.Perm(len(t.stacks)) {
+func (t *trial) stackWith(has func(worked.StackFigures) bool) int {
+	for _, i := range t.Perm(len(t.Stacks)) {
 		if has(t.Figures.Stacks[i]) {
 			return i
 		}

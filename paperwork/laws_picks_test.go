@@ -11,13 +11,14 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of a stack that hangs in another way: cut after a lift, from another pick
 // hole, from one hoist of two.
 
 // onlyStack is a job of one stack, changed.
-func (t *trial) onlyStack(i int, change func(s tree)) *Job {
+func (t *trial) onlyStack(i int, change func(s tree)) *worked.Job {
 	return t.changed(func(n tree) {
 		s := n.at("stacks").items()[i]
 		n.inFull(s)
@@ -60,10 +61,10 @@ func (s tree) hangFrom(hole rig.Label) {
 }
 
 // cutJob is a job of one stack, cut to its first n cabinets.
-func (t *trial) cutJob(i, n int) *Job {
+func (t *trial) cutJob(i, n int) *worked.Job {
 	return t.onlyStack(i, func(s tree) {
 		s.cutTo(n)
-		if len(t.stacks[i].Picks) == 1 {
+		if len(t.Stacks[i].Picks) == 1 {
 			s.hangFrom(t.Figures.Stacks[i].Picks[0].Hole)
 		}
 	})
@@ -71,7 +72,7 @@ func (t *trial) cutJob(i, n int) *Job {
 
 // liftsAreStacks: after a lift the stack hangs as one does that ends there.
 func liftsAreStacks(t *trial) {
-	i := t.stackWith(func(f StackFigures) bool { return len(f.Lifts) > 0 })
+	i := t.stackWith(func(f worked.StackFigures) bool { return len(f.Lifts) > 0 })
 	if i < 0 {
 		return
 	}
@@ -116,7 +117,7 @@ func finishedWhateverItsSets(t *trial) {
 
 // optionsAreHoles: what is told of a pick hole is how the stack hangs from it.
 func optionsAreHoles(t *trial) {
-	i := t.stackWith(func(f StackFigures) bool { return len(f.Options) > 0 })
+	i := t.stackWith(func(f worked.StackFigures) bool { return len(f.Options) > 0 })
 	if i < 0 {
 		return
 	}
@@ -138,11 +139,11 @@ func optionsAreHoles(t *trial) {
 // aloneIsOnePick: with the other hoist slack a stack hangs as from one pick, and what
 // is found of that is what is found of the one, at rest.
 func aloneIsOnePick(t *trial) {
-	i, k := t.stackWith(func(f StackFigures) bool { return len(f.Picks) == 2 }), t.Intn(2)
+	i, k := t.stackWith(func(f worked.StackFigures) bool { return len(f.Picks) == 2 }), t.Intn(2)
 	if i < 0 {
 		return
 	}
-	was, state := t.Figures.Stacks[i], t.stacks[i].Swung[k]
+	was, state := t.Figures.Stacks[i], t.Stacks[i].Swung[k]
 	is := t.changed(func(n tree) {
 		n.at("practice").put("dynamic_factor", "1")
 		s := n.at("stacks").items()[i]
@@ -160,25 +161,25 @@ func aloneIsOnePick(t *trial) {
 	t.near(of+"tilt", one.Tilt, say.Degrees(state.Tilt))
 	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.Drop())
 	t.near(of+"hook", one.Hooks[0], was.Alone[k])
-	t.near(of+"point", one.Points[0].Static*(1+t.job.Practice.MassTolerance), was.Points[k].Alone)
+	t.near(of+"point", one.Points[0].Static*(1+t.Practice.MassTolerance), was.Points[k].Alone)
 	for n, c := range one.Cabinets {
 		t.near(of+"hinge", c.Hinge*1000, state.Joints[n].Hinge())
 		t.near(of+"link", c.Link*1000, state.Joints[n].Link)
 	}
 	end := [...]string{"front", "rear"}[k]
-	t.must(is.finds("hoist") == t.findsAt("one_hoist", was, end), "%shoist found otherwise", of)
-	gear := is.finds("bar", "pick_hole", "hinge_pin", "link_pin", "link_pushed", "tips_over")
-	t.must(gear == t.findsAt("one_hoist_gear", was, end), "%sgear found otherwise: %q, alone %q", of, placesOf(one.Holds), placesOf(was.findings()))
+	t.must(finds(is, "hoist") == t.findsAt("one_hoist", was, end), "%shoist found otherwise", of)
+	gear := finds(is, "bar", "pick_hole", "hinge_pin", "link_pin", "link_pushed", "tips_over")
+	t.must(gear == t.findsAt("one_hoist_gear", was, end), "%sgear found otherwise: %q, alone %q", of, placesOf(one.Holds), placesOf(findingsOf(was)))
 }
 
 // finds reports whether the first stack is held by any of some rules.
-func (j *Job) finds(ids ...string) bool {
+func finds(j *worked.Job, ids ...string) bool {
 	return slices.ContainsFunc(j.Figures.Stacks[0].Holds, func(f rules.Finding) bool { return slices.Contains(ids, f.Rule) })
 }
 
 // findsAt reports whether a stack has a finding of a rule at one of its two ends.
-func (t *trial) findsAt(rule string, s StackFigures, end string) bool {
-	return slices.ContainsFunc(s.findings(), func(f rules.Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where.String(), end) })
+func (t *trial) findsAt(rule string, s worked.StackFigures, end string) bool {
+	return slices.ContainsFunc(findingsOf(s), func(f rules.Finding) bool { return f.Rule == rule && strings.HasSuffix(f.Where.String(), end) })
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of jobs that stand elsewhere: in plan, in height, and in another size.
@@ -69,7 +70,7 @@ func panTurnsThePlan(t *trial) {
 	is := t.changed(func(n tree) {
 		for i, s := range n.at("stacks").items() {
 			pan := 360*t.Float64() - 180
-			turn[s.at("id").Value] = say.Radians(pan) - t.stacks[i].Pan
+			turn[s.at("id").Value] = say.Radians(pan) - t.Stacks[i].Pan
 			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(say.Radians(pan), "deg")))
 		}
 	})
@@ -78,7 +79,7 @@ func panTurnsThePlan(t *trial) {
 		return
 	}
 	for i, s := range is.Figures.Stacks {
-		hinge := complex(t.stacks[i].Downstage, t.stacks[i].StageLeft)
+		hinge := complex(t.Stacks[i].Downstage, t.Stacks[i].StageLeft)
 		for k, p := range s.Points {
 			was := t.Figures.Stacks[i].Points[k]
 			want := hinge + (complex(was.Downstage, was.StageLeft)-hinge)*cmplx.Rect(1, turn[s.ID])
@@ -126,14 +127,14 @@ func steelTakesChain(t *trial) {
 }
 
 // chainGrows: hoists need so many metres more for each fall.
-func (t *trial) chainGrows(is *Job, m float64) {
+func (t *trial) chainGrows(is *worked.Job, m float64) {
 	if is == nil {
 		return
 	}
 	for i, s := range is.Figures.Stacks {
 		for k, p := range s.Points {
 			if was := t.Figures.Stacks[i].Points[k]; p.ChainNeeded != nil {
-				t.near(p.ID+": chain needed", *was.ChainNeeded+m*float64(t.stacks[i].Picks[k].Hoist.Falls), *p.ChainNeeded)
+				t.near(p.ID+": chain needed", *was.ChainNeeded+m*float64(t.Stacks[i].Picks[k].Hoist.Falls), *p.ChainNeeded)
 			}
 		}
 	}
@@ -172,14 +173,14 @@ func smallerIsSimilar(t *trial) {
 // wantedAimTurnsAll by as much, and as far as an aim may be off the hooks stay within
 // what they may read.
 func wantedAimTurnsAll(t *trial) {
-	i, p := t.stackWith(func(f StackFigures) bool { return len(f.Picks) == 2 }), t.job.Practice
+	i, p := t.stackWith(func(f worked.StackFigures) bool { return len(f.Picks) == 2 }), t.Practice
 	if i < 0 {
 		return
 	}
 	off := p.AimTolerance * float64(2*t.Intn(2)-1)
 	is := t.changed(func(n tree) {
 		n.at("practice").put("aim_tolerance", "0")
-		wanted := t.stacks[i].Aim + off
+		wanted := t.Stacks[i].Aim + off
 		n.at("stacks").items()[i].put("aim", quantityText(math.Abs(wanted), "deg")+map[bool]string{true: " up", false: " down"}[wanted < 0])
 	})
 	if is == nil {
@@ -192,8 +193,8 @@ func wantedAimTurnsAll(t *trial) {
 		b[key] = nil
 	}
 	t.alikeStacks(t.Figures.Stacks[i], is.Figures.Stacks[i], b.and(anyFinding))
-	turned := allAloft(is.stacks[i], is.Figures.Stacks[i])
-	for k, s := range allAloft(t.stacks[i], t.Figures.Stacks[i]) {
+	turned := allAloft(is.Stacks[i], is.Figures.Stacks[i])
+	for k, s := range allAloft(t.Stacks[i], t.Figures.Stacks[i]) {
 		for hook, kg := range turned[k].hooks.Hooks {
 			for _, may := range []float64{kg * (1 - p.MassTolerance), kg * (1 + p.MassTolerance)} {
 				t.atLeast(s.of+": most, with its aim off", may, s.hooks.High[hook])

@@ -9,13 +9,14 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of points, heights and lifts, on the figures of each stack.
 
 // eachPoint looks at every point that carries a stack.
-func (t *trial) eachPoint(look func(h *rules.Checked, f StackFigures, i int, p rig.Point)) {
-	for k, h := range t.stacks {
+func (t *trial) eachPoint(look func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point)) {
+	for k, h := range t.Stacks {
 		for i, p := range t.Figures.Stacks[k].Points {
 			t.cases++
 			look(h, t.Figures.Stacks[k], i, p)
@@ -30,10 +31,10 @@ func inLine(h *rules.Checked, i int) float64 {
 }
 
 func pointsCarryTheirLine(t *trial) {
-	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
 		t.near(p.ID+": static", f.Picks[i].Load+inLine(h, i), p.Static)
 		if len(h.Picks) == 2 {
-			more := 1 + t.job.Practice.MassTolerance
+			more := 1 + t.Practice.MassTolerance
 			t.near(p.ID+": alone", (f.Mass+inLine(h, i))*more, p.Alone)
 			t.near(p.ID+": hook alone", f.Mass+h.Picks[i].Below.Mass, f.Alone[i])
 		}
@@ -42,17 +43,17 @@ func pointsCarryTheirLine(t *trial) {
 }
 
 func designHasItsFactors(t *trial) {
-	p := t.job.Practice
+	p := t.Practice
 	both := func(of string, c rig.Carried) {
 		t.near(of+": design", c.Static*(1+p.MassTolerance)*p.DynamicFactor, c.Design)
 	}
-	t.eachPoint(func(_ *rules.Checked, _ StackFigures, _ int, p rig.Point) {
+	t.eachPoint(func(_ *rules.Checked, _ worked.StackFigures, _ int, p rig.Point) {
 		both(p.ID, p.Carried)
 		both(p.ID+" at the most", p.Most.Carried)
 	})
 	for i, o := range t.Figures.Others {
 		both(o.ID, o.Carried)
-		t.near(o.ID+": static", t.job.OtherPoints[i].Mass, o.Static)
+		t.near(o.ID+": static", t.OtherPoints[i].Mass, o.Static)
 	}
 	both("total", t.Figures.Total)
 }
@@ -75,11 +76,11 @@ func totalIsTheSum(t *trial) {
 // mostIsTheWorst: a newton decides, as everywhere among loads, and a pick that would
 // have to push carries nothing.
 func mostIsTheWorst(t *trial) {
-	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
 		below := h.Picks[i].Below.Mass
 		hook := p.Most.Static - inLine(h, i) + below
-		limit := h.Picks[i].Hoist.Capacity * t.job.Practice.HoistUse / newton
-		t.near(p.ID+": use of the hoist", hook*(1+t.job.Practice.MassTolerance)/limit, p.HoistUse)
+		limit := h.Picks[i].Hoist.Capacity * t.Practice.HoistUse / newton
+		t.near(p.ID+": use of the hoist", hook*(1+t.Practice.MassTolerance)/limit, p.HoistUse)
 		for _, s := range allAloft(h, f) {
 			t.must(s.hooks.Hooks[i]-math.Max(hook, below) <= 1/newton+rounding, "%s: most is %v, %s has %v", p.ID, hook, s.of, s.hooks.Hooks[i])
 			if s.of == say.Listed(f.ID, p.Most.Where) {
@@ -91,7 +92,7 @@ func mostIsTheWorst(t *trial) {
 
 // heightsAreOfOneBody: the outline turned as the figures say, hung where they say.
 func heightsAreOfOneBody(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		picks := picksAt(h, f, say.Radians(f.Tilt))
 		hinge := f.Points[0].PickHeight - imag(picks[0])
 		lowest, highest := math.Inf(1), math.Inf(-1)
@@ -119,7 +120,7 @@ func lowestOf(corners [4]complex128) float64 {
 }
 
 func pointsStandOverTheirPicks(t *trial) {
-	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
 		ahead := real(picksAt(h, f, say.Radians(f.Tilt))[i])
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
@@ -128,7 +129,7 @@ func pointsStandOverTheirPicks(t *trial) {
 }
 
 func hooksAndChainReach(t *trial) {
-	t.eachPoint(func(h *rules.Checked, f StackFigures, i int, p rig.Point) {
+	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
 		pick := h.Picks[i]
 		t.near(p.ID+": low hook", p.PickHeight+pick.Below.Length, p.LowHook)
 		t.must((p.HighHook == nil) == (pick.Steel == nil), "%s: high hook without steel", p.ID)
@@ -146,13 +147,13 @@ func hooksAndChainReach(t *trial) {
 		short := *p.ChainNeeded - pick.Hoist.ChainLength
 		held := slices.Contains(placesOf(f.Holds), say.Listed("chain_reach", string(h.End(i))))
 		t.must(held == (short > 0) || math.Abs(short) < 1e-6, "%s: held for its chain: %v, which is %v m short", p.ID, held, short)
-		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.job.Practice.LimitReserve)/float64(pick.Hoist.Falls)
+		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.Practice.LimitReserve)/float64(pick.Hoist.Falls)
 		t.near(p.ID+": how low its hook comes with the chain needed", down, reaches)
 	})
 }
 
 func liftsGrow(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		n, mass, set := 0, 0.0, 0
 		for k, s := range allAloft(h, f) {
 			n, set = n+h.Sets[k], set+1
@@ -173,7 +174,7 @@ func liftsGrow(t *trial) {
 }
 
 func liftsHangInTheirRoom(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		if s.lifted == nil {
 			return
 		}
@@ -187,7 +188,7 @@ func liftsHangInTheirRoom(t *trial) {
 		t.near(s.of+": drop", high-low, s.lifted.Drop)
 		t.must((s.lifted.PickClear == nil) == (h.Dolly == nil), "%s: clear without a dolly", s.of)
 		if s.lifted.PickClear != nil {
-			clear := h.Floor + h.Dolly.DeckHeight + t.job.Practice.Clearance + s.lifted.Drop
+			clear := h.Floor + h.Dolly.DeckHeight + t.Practice.Clearance + s.lifted.Drop
 			for n := range h.Sets[s.lifted.Set] {
 				clear += h.Cabinets[s.flown+n].HingePitch
 			}
@@ -197,8 +198,8 @@ func liftsHangInTheirRoom(t *trial) {
 }
 
 func windowsHoldTheReading(t *trial) {
-	p := t.job.Practice
-	t.eachAloft(func(h *rules.Checked, _ StackFigures, s aloft) {
+	p := t.Practice
+	t.eachAloft(func(h *rules.Checked, _ worked.StackFigures, s aloft) {
 		for i, kg := range s.hooks.Hooks {
 			t.atLeast(s.of+": most less its floor", kg+p.ReadingFloor, s.hooks.High[i])
 			t.atLeast(s.of+": floor less its least", p.ReadingFloor-kg, -s.hooks.Low[i])

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of jobs whose ratings and factors are others, and of what hangs in a line.
@@ -15,7 +16,7 @@ import (
 // factorsAreOfDesign: a tolerance and a dynamic factor are in design loads and in
 // what is said of hoists, and in nothing that hangs.
 func factorsAreOfDesign(t *trial) {
-	p := t.job.Practice
+	p := t.Practice
 	tolerance, dynamic := float64(t.Intn(25))/100, 1+t.Float64()
 	is := t.changed(func(n tree) {
 		n.at("practice").put("mass_tolerance", quantityText(tolerance, "%"))
@@ -62,7 +63,7 @@ func strongerHoldsLess(t *trial) {
 
 func lessAllowedIsMoreUsed(t *trial) {
 	const factor = 0.8
-	p := t.job.Practice
+	p := t.Practice
 	is := t.changed(func(n tree) {
 		n.at("practice").put("hoist_use", quantityText(p.HoistUse*factor, "%"))
 		n.at("practice").put("gear_use", quantityText(p.GearUse*factor, "%"))
@@ -78,13 +79,13 @@ func lessAllowedIsMoreUsed(t *trial) {
 }
 
 // usesAre holds all uses of ratings to those that they were, times a factor.
-func (t *trial) usesAre(is *Job, factor float64) {
+func (t *trial) usesAre(is *worked.Job, factor float64) {
 	if is == nil {
 		return
 	}
-	for i, h := range is.stacks {
+	for i, h := range is.Stacks {
 		for k, u := range h.Uses {
-			t.near(h.ID+": use of "+u.Part, t.stacks[i].Uses[k].Of*factor, u.Of)
+			t.near(h.ID+": use of "+u.Part, t.Stacks[i].Uses[k].Of*factor, u.Of)
 		}
 	}
 }
@@ -92,9 +93,9 @@ func (t *trial) usesAre(is *Job, factor float64) {
 // partsUsedAsLoaded: no part is used less than the finished stack loads it, and no
 // more where that is all there is.
 func partsUsedAsLoaded(t *trial) {
-	p := t.job.Practice
+	p := t.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor / p.GearUse
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		least := map[string]float64{}
 		load := func(part string, n, rating float64) {
 			if rating > 0 {
@@ -174,7 +175,7 @@ func riggingIsOnThePoint(t *trial) {
 		n.eachRigging(key, func(r tree) { r.more("mass", kg, "kg") })
 	})
 	line := func(x float64) float64 { // nought where there is no other hoist
-		return x + map[bool]float64{false: kg * (1 + t.job.Practice.MassTolerance)}[x == 0]
+		return x + map[bool]float64{false: kg * (1 + t.Practice.MassTolerance)}[x == 0]
 	}
 	b := but{"static_kg": plus(kg), "stacks.points.alone_kg": line, "design_kg": nil, "total": nil, "other_points": nil}
 	if key == "rigging_below" {

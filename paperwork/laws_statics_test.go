@@ -7,6 +7,7 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of statics, on the figures of each stack. Weights and places are taken from
@@ -63,11 +64,11 @@ type aloft struct {
 	tilt   float64 // rad
 	aim    float64 // of cabinet 1, deg
 	last   float64 // of the lowest cabinet, deg
-	hooks  HookFigures
-	lifted *LiftFigures // nil of the finished one
+	hooks  worked.HookFigures
+	lifted *worked.LiftFigures // nil of the finished one
 }
 
-func allAloft(h *rules.Checked, f StackFigures) (all []aloft) {
+func allAloft(h *rules.Checked, f worked.StackFigures) (all []aloft) {
 	for i, l := range f.Lifts {
 		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, say.Radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
 	}
@@ -75,16 +76,16 @@ func allAloft(h *rules.Checked, f StackFigures) (all []aloft) {
 }
 
 // eachStack looks at every stack of the job.
-func (t *trial) eachStack(look func(h *rules.Checked, f StackFigures)) {
-	for i, h := range t.stacks {
+func (t *trial) eachStack(look func(h *rules.Checked, f worked.StackFigures)) {
+	for i, h := range t.Stacks {
 		t.cases++
 		look(h, t.Figures.Stacks[i])
 	}
 }
 
 // eachAloft looks at every stack as it hangs after each of its lifts.
-func (t *trial) eachAloft(look func(h *rules.Checked, f StackFigures, s aloft)) {
-	for i, h := range t.stacks {
+func (t *trial) eachAloft(look func(h *rules.Checked, f worked.StackFigures, s aloft)) {
+	for i, h := range t.Stacks {
 		for _, s := range allAloft(h, t.Figures.Stacks[i]) {
 			t.cases++
 			look(h, t.Figures.Stacks[i], s)
@@ -93,7 +94,7 @@ func (t *trial) eachAloft(look func(h *rules.Checked, f StackFigures, s aloft)) 
 }
 
 // picksAt are the places of the pick holes in use, with the bar at a tilt.
-func picksAt(h *rules.Checked, f StackFigures, tilt float64) (all []complex128) {
+func picksAt(h *rules.Checked, f worked.StackFigures, tilt float64) (all []complex128) {
 	for _, p := range f.Picks {
 		for _, hole := range h.Bar.PickHoles {
 			if hole.Label == p.Hole.Text {
@@ -105,7 +106,7 @@ func picksAt(h *rules.Checked, f StackFigures, tilt float64) (all []complex128) 
 }
 
 func picksCarryAll(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		load, share := 0.0, 0.0
 		for _, p := range f.Picks {
 			load, share = load+p.Load, share+p.Share
@@ -117,7 +118,7 @@ func picksCarryAll(t *trial) {
 }
 
 func massIsWhatHangs(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		t.near(s.of+": mass", together(weights(h.Stack, 0, s.flown, 0)).kg, s.mass)
 		hooks := s.mass
 		for i, p := range h.Picks {
@@ -138,7 +139,7 @@ func sumOf(all []float64) (sum float64) {
 }
 
 func centreIsTheMean(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		c := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
 		t.near(f.ID+": centre behind", -real(c), f.CentreOfGravity.Behind)
 		t.near(f.ID+": centre below", -imag(c), f.CentreOfGravity.Below)
@@ -146,7 +147,7 @@ func centreIsTheMean(t *trial) {
 }
 
 func momentsBalance(t *trial) {
-	t.eachAloft(func(h *rules.Checked, f StackFigures, s aloft) {
+	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
 		all := together(weights(h.Stack, 0, s.flown, s.tilt))
 		picks, up, about := picksAt(h, f, s.tilt), 0.0, 0.0
 		for i, kg := range s.hooks.Hooks {
@@ -162,7 +163,7 @@ func momentsBalance(t *trial) {
 
 // jointsCarryWhatHangs: along the joint, across it and about its hinge pin.
 func jointsCarryWhatHangs(t *trial) {
-	t.eachStack(func(h *rules.Checked, f StackFigures) {
+	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
 		n, pin, above := len(h.Cabinets), complex128(0), say.Radians(f.Tilt)
 		for k, c := range f.Cabinets {
 			t.cases++

@@ -12,6 +12,7 @@ import (
 	"sync"
 	"testing"
 
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/plausible"
 )
 
@@ -42,7 +43,7 @@ type law struct {
 // A base is a random job as it is written and worked out, shared by all laws: none
 // of them changes it.
 type base struct {
-	*Job
+	*worked.Job
 	seed int64
 	yaml string
 	tree tree

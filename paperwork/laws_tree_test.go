@@ -11,6 +11,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/worked"
 )
 
 // A tree is a job as YAML, or a part of it, that a law changes before it is read
@@ -218,17 +219,17 @@ func quantityText(x float64, unit string) string {
 }
 
 // changed works the job out as a law has changed it.
-func (t *trial) changed(change func(n tree)) *Job {
+func (t *trial) changed(change func(n tree)) *worked.Job {
 	n := t.tree.copied()
 	change(n)
 	return t.opened(n.text())
 }
 
 // opened reads a job that may have no complaint; nil where it has one.
-func (t *trial) opened(text string) *Job { return t.openedWith(text, "") }
+func (t *trial) opened(text string) *worked.Job { return t.openedWith(text, "") }
 
 // openedWith reads it beside one gear file.
-func (t *trial) openedWith(text, gear string) *Job {
+func (t *trial) openedWith(text, gear string) *worked.Job {
 	j, complaints, err := Open("job.yaml", strings.NewReader(text), func(string) (io.ReadCloser, error) {
 		return io.NopCloser(strings.NewReader(gear)), nil
 	})

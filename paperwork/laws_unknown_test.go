@@ -8,6 +8,7 @@ import (
 
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of what is not known exactly: windows of readings, unknown centres of
@@ -24,8 +25,8 @@ func windowsWiden(t *trial) {
 	if none == nil {
 		return
 	}
-	for i, h := range none.stacks {
-		wide := allAloft(t.stacks[i], t.Figures.Stacks[i])
+	for i, h := range none.Stacks {
+		wide := allAloft(t.Stacks[i], t.Figures.Stacks[i])
 		for k, exact := range allAloft(h, none.Figures.Stacks[i]) {
 			t.cases++
 			for n, kg := range exact.hooks.Hooks {
@@ -44,10 +45,10 @@ func windowsWiden(t *trial) {
 // most and the most loaded point are those of jobs that give them, in the middle of
 // the outline and in each corner of its middle third.
 func unknownIsEveryCorner(t *trial) {
-	if t.stackWith(func(f StackFigures) bool { return len(t.Job.stack(f.ID).Unknown()) > 0 }) < 0 {
+	if t.stackWith(func(f worked.StackFigures) bool { return len(t.Job.Stack(f.ID).Unknown()) > 0 }) < 0 {
 		return
 	}
-	var known []*Job
+	var known []*worked.Job
 	for _, at := range [][2]float64{{0, 0}, {-1, -1}, {-1, 1}, {1, -1}, {1, 1}} {
 		known = append(known, t.changed(func(n tree) { n.know(at) }))
 	}
@@ -58,35 +59,35 @@ func unknownIsEveryCorner(t *trial) {
 	}
 	for i, s := range t.Figures.Stacks {
 		t.cases++
-		all := make([]StackFigures, len(known))
+		all := make([]worked.StackFigures, len(known))
 		for k, j := range known {
 			all[k] = j.Figures.Stacks[i]
 		}
 		t.near(s.ID+": mass", all[0].Mass, s.Mass)
-		if len(t.stacks[i].Picks) == 1 && t.Figures.Stacks[i].Picks[0] != all[1].Picks[0] {
+		if len(t.Stacks[i].Picks) == 1 && t.Figures.Stacks[i].Picks[0] != all[1].Picks[0] {
 			continue // auto takes another hole for another centre
 		}
 		for n, p := range s.Points {
-			most := inLine(t.stacks[i], n) // a pick that would have to push carries nothing
+			most := inLine(t.Stacks[i], n) // a pick that would have to push carries nothing
 			for _, k := range all {
 				most = math.Max(most, k.Points[n].Most.Static)
 			}
-			t.must(math.Abs(most-math.Max(p.Most.Static, inLine(t.stacks[i], n))) <= 1.01/newton, "%s: most is %v, has to be %v", p.ID, p.Most.Static, most)
-			t.windowOfAll(s.ID, n, s.HookFigures, all, func(k StackFigures) HookFigures { return k.HookFigures })
+			t.must(math.Abs(most-math.Max(p.Most.Static, inLine(t.Stacks[i], n))) <= 1.01/newton, "%s: most is %v, has to be %v", p.ID, p.Most.Static, most)
+			t.windowOfAll(s.ID, n, s.HookFigures, all, func(k worked.StackFigures) worked.HookFigures { return k.HookFigures })
 			for l, lift := range s.Lifts {
-				t.windowOfAll(fmt.Sprintf("%s, lift %d", s.ID, l+1), n, lift.HookFigures, all, func(k StackFigures) HookFigures { return k.Lifts[l].HookFigures })
+				t.windowOfAll(fmt.Sprintf("%s, lift %d", s.ID, l+1), n, lift.HookFigures, all, func(k worked.StackFigures) worked.HookFigures { return k.Lifts[l].HookFigures })
 			}
 		}
 	}
 }
 
-func (t *trial) windowOfAll(of string, hook int, is HookFigures, all []StackFigures, hooks func(StackFigures) HookFigures) {
+func (t *trial) windowOfAll(of string, hook int, is worked.HookFigures, all []worked.StackFigures, hooks func(worked.StackFigures) worked.HookFigures) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, k := range all {
 		low, high = math.Min(low, hooks(k).Low[hook]), math.Max(high, hooks(k).High[hook])
 	}
 	t.near(of+": hook", hooks(all[0]).Hooks[hook], is.Hooks[hook])
-	floor := t.job.Practice.ReadingFloor
+	floor := t.Practice.ReadingFloor
 	t.atLeast(of+": least, turned", -low, -is.Low[hook]+floor)
 	t.must(is.Low[hook] <= low+floor && is.High[hook] >= high-floor, "%s: window %v to %v of %v to %v", of, is.Low[hook], is.High[hook], low, high)
 }
@@ -106,7 +107,7 @@ func (n tree) know(sixths [2]float64) {
 // oneMustHoldOrMay: what is a caution of one hoist alone is a hold where each must
 // hold all, and nothing else changes.
 func oneMustHoldOrMay(t *trial) {
-	other := !t.job.Practice.OneMustHold
+	other := !t.Practice.OneMustHold
 	is := t.changed(func(n tree) { n.at("practice").put("one_must_hold", map[bool]string{true: "yes", false: "no"}[other]) })
 	t.alike(is, anyFinding.and(anotherJob))
 	if is == nil {
@@ -114,7 +115,7 @@ func oneMustHoldOrMay(t *trial) {
 	}
 	for i, s := range is.Figures.Stacks {
 		was := t.Figures.Stacks[i]
-		t.must(slices.Equal(placesOf(was.findings()), placesOf(s.findings())), "%s: finds other things", s.ID)
+		t.must(slices.Equal(placesOf(findingsOf(was)), placesOf(findingsOf(s))), "%s: finds other things", s.ID)
 		loose, strict := s, was
 		if other {
 			loose, strict = was, s
@@ -125,5 +126,7 @@ func oneMustHoldOrMay(t *trial) {
 	}
 }
 
-// findings are holds and cautions.
-func (s StackFigures) findings() []rules.Finding { return append(slices.Clone(s.Holds), s.Cautions...) }
+// findingsOf are holds and cautions.
+func findingsOf(s worked.StackFigures) []rules.Finding {
+	return append(slices.Clone(s.Holds), s.Cautions...)
+}

@@ -7,12 +7,13 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/worked"
 )
 
 // Laws of jobs that say the same in another way.
 
 // sameFingerprint: the job says the same, and so is the same job.
-func (t *trial) sameFingerprint(is *Job) {
+func (t *trial) sameFingerprint(is *worked.Job) {
 	if is != nil {
 		was := t.Figures.Job.Fingerprint
 		t.must(is.Figures.Job.Fingerprint == was, "fingerprint %s, has to be %s", is.Figures.Job.Fingerprint, was)
@@ -28,7 +29,7 @@ func readTwice(t *trial) {
 	was, _ := json.Marshal(t.Figures)
 	is, _ := json.Marshal(again.Figures)
 	t.must(string(was) == string(is), "read again it is not the same")
-	t.must(t.Report() == again.Report() && t.PointsReport() == again.PointsReport(), "read again it reads otherwise")
+	t.must(Check(t.base.Job) == Check(again) && Points(t.base.Job) == Points(again), "read again it reads otherwise")
 }
 
 var otherUnit = map[job.Kind][2]string{job.Length: {"m", "in"}, job.Mass: {"kg", "lb"}, job.Load: {"N", "lbf"}, job.MassPerLength: {"kg/m", "lb/ft"}}

@@ -15,6 +15,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // The words of the cards against the job and its figures: which hole, which way
@@ -30,9 +31,9 @@ func stepsOf(c layouts.Card) string {
 
 // eachFlown asks of the stacks of random jobs that are not held and have no unknown
 // centres of gravity.
-func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f StackFigures)) {
+func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f worked.StackFigures)) {
 	t.Helper()
-	eachStack(t, from, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachStack(t, from, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		if !h.Held() && len(h.Unknown()) == 0 {
 			ask(t, h, f)
 		}
@@ -40,7 +41,7 @@ func eachFlown(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked
 }
 
 // tiltsOf are the bar's tilts after each lift, in degrees.
-func tiltsOf(f StackFigures) (tilts []float64) {
+func tiltsOf(f worked.StackFigures) (tilts []float64) {
 	for _, l := range f.Lifts {
 		tilts = append(tilts, l.Tilt)
 	}
@@ -51,7 +52,7 @@ func tiltsOf(f StackFigures) (tilts []float64) {
 // down it is the other way.
 func TestSwings(t *testing.T) {
 	swings := 0
-	eachFlown(t, 31_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 31_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		tilts, up, down := tiltsOf(f), liftSheet(h), downSheet(h)
 		for k := 1; k < len(tilts); k++ {
 			turn := tilts[k] - tilts[k-1]
@@ -81,7 +82,7 @@ func TestSwings(t *testing.T) {
 // two tilts.
 func TestEachDegreeMoves(t *testing.T) {
 	moves := 0
-	eachFlown(t, 33_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 33_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		if len(h.Holes) == 1 {
 			return
 		}
@@ -104,7 +105,7 @@ func TestEachDegreeMoves(t *testing.T) {
 // it, hooks go into their own holes, slack chains read their rigging, and on the way
 // down each set's pins are counted, the lowest set first.
 func TestCardsOfTheJob(t *testing.T) {
-	eachFlown(t, 35_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 35_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		up, down := liftSheet(h), downSheet(h)
 		require.Len(t, up.Cards, len(h.Sets)+1)
 		require.Len(t, down.Cards, len(h.Sets))
@@ -246,7 +247,7 @@ var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0
 // TestAloneTable: each column is of its own hoist, in the order front, rear.
 func TestAloneTable(t *testing.T) {
 	tables := 0
-	eachFlown(t, 37_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 37_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		for _, row := range aloneTable(h).Rows {
 			for i, says := range []string{row[1], row[4]} {
 				u, p := h.Unit(), h.Picks[i]
@@ -319,7 +320,7 @@ func solveTilt(h *rules.Checked, i int) float64 {
 // way down the other way round; so is a lift at which the bar tilts far.
 func TestHingesOnCards(t *testing.T) {
 	turns := 0
-	eachFlown(t, 39_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 39_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		up, down := liftSheet(h), downSheet(h)
 		for k := 1; k < len(h.Sets); k++ {
 			before, now := h.Joined(k-1), h.Joined(k)
@@ -358,7 +359,7 @@ func TestHingesOnCards(t *testing.T) {
 // TestTiltsOnCards: a lift at which the bar tilts far warns on its card, and again
 // on the way down when only that part is left.
 func TestTiltsOnCards(t *testing.T) {
-	h := open(t, edited(t, "practice: {", "practice: {lift_tilt: 2 deg, ")).stacks[0]
+	h := open(t, edited(t, "practice: {", "practice: {lift_tilt: 2 deg, ")).Stacks[0]
 	require.Contains(t, found(h.Cautions), "lift_tilt, lift 1")
 	assert.Contains(t, strings.Join(liftSheet(h).Cards[1].Warnings, " "), "the bar tilts to")
 	assert.Empty(t, liftSheet(h).Cards[2].Warnings)

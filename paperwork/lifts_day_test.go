@@ -64,7 +64,7 @@ func day(t *testing.T, edits ...string) *rules.Checked {
 		require.Contains(t, yaml, edits[i])
 		yaml = strings.ReplaceAll(yaml, edits[i], edits[i+1])
 	}
-	h := open(t, yaml).stacks[0]
+	h := open(t, yaml).Stacks[0]
 	require.False(t, h.Held(), "%v", h.Holds)
 	return h
 }

@@ -30,7 +30,7 @@ func sequences(t *testing.T, ask func(s sequence)) {
 	n := 0
 	for _, j := range readJobs(t) {
 		paper, pages := paperOf(t, j)
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if h.Held() {
 				continue
 			}

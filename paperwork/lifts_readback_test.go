@@ -12,6 +12,7 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // cardsOf are the texts of the cards of a stack's sheet, read back from the pages:
@@ -42,7 +43,7 @@ func cardsOf(pages []string, sheet string, begins ...string) (cards []string) {
 func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		for i, h := range j.stacks {
+		for i, h := range j.Stacks {
 			if len(h.Holds) > 0 || len(h.Unknown()) > 0 {
 				continue
 			}
@@ -69,7 +70,7 @@ func liftSheetsReadBack(t *testing.T) (cases int, worst float64) {
 
 // cellParts are what the load cells read after lift k, counted from 0, and their
 // windows, as they print.
-func cellParts(h *rules.Checked, s StackFigures, k int) (parts []string) {
+func cellParts(h *rules.Checked, s worked.StackFigures, k int) (parts []string) {
 	u, hooks := h.Unit(), s.HookFigures
 	if k < len(s.Lifts) {
 		hooks = s.Lifts[k].HookFigures
@@ -89,7 +90,7 @@ func cellParts(h *rules.Checked, s StackFigures, k int) (parts []string) {
 }
 
 // liftParts are what the card of lift k, counted from 0, has to say.
-func liftParts(h *rules.Checked, s StackFigures, k int) []string {
+func liftParts(h *rules.Checked, s worked.StackFigures, k int) []string {
 	parts, u := cellParts(h, s, k), h.Unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)

@@ -13,6 +13,7 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // What the cards of random stacks show and ask to read, against geometry and statics
@@ -84,7 +85,7 @@ func between(deg float64) bool {
 func onlyLifts(t *testing.T, from int64, ask func(h *rules.Checked, c layouts.Card, k, flown int, tilt float64)) {
 	t.Helper()
 	cards := 0
-	eachFlown(t, from, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, from, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		flown := 0
 		for k, c := range liftSheet(h).Cards[1:] {
 			flown += h.Sets[k]
@@ -168,7 +169,7 @@ func shows(t *testing.T, e layouts.Elevation, s *job.Stack, n int, tilt float64)
 // weight is below that hoist, and says which.
 func TestAloneShows(t *testing.T) {
 	views := 0
-	eachFlown(t, 47_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 47_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		for i, v := range aloneTable(h).Views {
 			assert.Equal(t, []string{"front hoist alone", "rear hoist alone"}[i], v.Says)
 			if !strings.Contains(aloneTable(h).Rows[0][1+3*i], "tips over") {
@@ -184,7 +185,7 @@ func TestAloneShows(t *testing.T) {
 // their rigging, with its window.
 func TestBarToRead(t *testing.T) {
 	bars, slack := 0, 0
-	eachFlown(t, 49_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachFlown(t, 49_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		card, p := startCard(h), h.Job.Practice
 		for i, pick := range h.Picks {
 			own := 0.0
@@ -225,7 +226,7 @@ func TestBarToRead(t *testing.T) {
 func TestNoReadingBelowNothing(t *testing.T) {
 	for cell, own := range map[string]string{"": "0 to ", ", load_cell: below_hoist": "0 to ", ", load_cell: above_hoist": "78 to "} { // 52 kg and 24 m of 1.1 kg/m are 78.4 kg
 		yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 22, rear_hole: 41"+cell+"}", "practice: {", "practice: {reading_floor: 40 kg, ")
-		reads := liftSheet(open(t, yaml).stacks[0]).Cards[0].Reads
+		reads := liftSheet(open(t, yaml).Stacks[0]).Cards[0].Reads
 		for _, r := range reads[:2] {
 			assert.True(t, strings.HasPrefix(r.May, own), "%s: %s", r.Of, r.May)
 		}

@@ -12,6 +12,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // The lifts and one hoist alone against a solve of its own: bar and cabinets are
@@ -100,11 +101,11 @@ func solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) s
 }
 
 // eachStack asks of the stacks of random jobs.
-func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f StackFigures)) {
+func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f worked.StackFigures)) {
 	t.Helper()
 	for seed := range int64(120) {
 		j := open(t, gamble(from+seed).job())
-		for i, h := range j.stacks {
+		for i, h := range j.Stacks {
 			ask(t, h, j.Figures.Stacks[i])
 		}
 		if t.Failed() {
@@ -119,7 +120,7 @@ func eachStack(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked
 func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 	const g = 9.80665
 	var seen offBy
-	eachStack(t, 9000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachStack(t, 9000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		if len(h.Unknown()) > 0 {
 			return // unknownCentresAsJobs
 		}
@@ -163,7 +164,7 @@ func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 // system gives; and what each part is used is worked out anew from that.
 func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 	var seen offBy
-	eachStack(t, 11_000, func(t *testing.T, h *rules.Checked, f StackFigures) {
+	eachStack(t, 11_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
 		for i := range h.Swung {
 			if len(h.Unknown()) > 0 {
 				continue

@@ -13,6 +13,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // unknownJob is the job of centres that nobody knows.
@@ -34,7 +35,7 @@ func fileText(t *testing.T, file string) string {
 func unknownCentresAsJobs(t *testing.T) (cases int, worst float64) {
 	yaml := strings.Replace(unknownJob(t), "picks: 1, hoist: half-tonne", "picks: 1, hoist: half-tonne, pick_hole: 14", 1)
 	j := open(t, yaml)
-	var known []*Job
+	var known []*worked.Job
 	// depth 480 mm, front 300 mm: a third of each is 160 and 100 mm
 	for _, at := range [][2]int{{240, 150}, {160, 100}, {160, 200}, {320, 100}, {320, 200}} {
 		centre := fmt.Sprintf("centre_of_gravity: {behind_hinge: %d mm, below_hinge: %d mm}", at[0], at[1])
@@ -144,7 +145,7 @@ func TestTipsOverAlone(t *testing.T) {
 func TestBarAlone(t *testing.T) {
 	// its centre of gravity is 260 mm behind the hinge, hole n at 15 mm · (n - 1) - 60 mm
 	for holes, level := range map[string]bool{"front_hole: 1, rear_hole: 41": true, "front_hole: 1, rear_hole: 22": false, "front_hole: 23, rear_hole: 41": false, "front_hole: 22, rear_hole: 41": true, "front_hole: 1, rear_hole: 23": true} {
-		h := open(t, edited(t, onePick, "{picks: 2, hoist: hoist, "+holes+"}")).stacks[0]
+		h := open(t, edited(t, onePick, "{picks: 2, hoist: hoist, "+holes+"}")).Stacks[0]
 		assert.Equal(t, level, h.Start != nil, holes)
 		card := startCard(h)
 		assert.Equal(t, level, len(card.Warnings) == 0, holes)
@@ -155,7 +156,7 @@ func TestBarAlone(t *testing.T) {
 // TestAloneCells: what is more than may be held says so, and a bar past its limit,
 // each way by its own.
 func TestAloneCells(t *testing.T) {
-	cell := func(yaml, row string, i int) string { return aloneRow(open(t, yaml).stacks[0], row)[2*i] }
+	cell := func(yaml, row string, i int) string { return aloneRow(open(t, yaml).Stacks[0], row)[2*i] }
 	two := edited(t, onePick, twoPicks)
 	small := strings.Replace(two, "capacity: 500 kg", "capacity: 300 kg", 1)
 	assert.Contains(t, cell(two, "hoist", 0), " of 500 kg")

@@ -11,6 +11,7 @@ import (
 
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // TestOneNewtonHasNoSign: a link or a hinge is pulled or pushed from more than
@@ -25,7 +26,7 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 		0: {"none", "0.00 kN", false}, 0.9: {"none", "0.01 kN", false}, -0.9: {"none", "0.01 kN", false},
 		1.1: {"0.01 kN pull", "0.01 kN", false}, -1.1: {"0.01 kN push", "-0.01 kN", true},
 	} {
-		strict, allowed := open(t, plainJob).stacks[0], open(t, pushes).stacks[0]
+		strict, allowed := open(t, plainJob).Stacks[0], open(t, pushes).Stacks[0]
 		for _, h := range []*rules.Checked{strict, allowed} {
 			h.Finished.Joints[7].Link = n
 		}
@@ -52,7 +53,7 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 // caution where both are more than a newton.
 func TestHingeTurnsFromANewton(t *testing.T) {
 	for n, want := range map[float64][]string{-0.9: {}, -1.1: {"hinge_turns, joint 2"}, 0.9: {}, 1.1: {}} {
-		h := open(t, plainJob).stacks[0]
+		h := open(t, plainJob).Stacks[0]
 		require.Len(t, h.Lifts, 1)
 		require.Greater(t, h.Finished.Joints[1].HingePull, 1.1)
 		h.Lifts[0].Joints[1].HingePull = n
@@ -67,7 +68,7 @@ func TestHingeTurnsFromANewton(t *testing.T) {
 func TestGearUseOnPaper(t *testing.T) {
 	half := []string{"practice: {", "practice: {gear_use: 50 %, ", "capacity: 500 kg", "capacity: 2000 kg", "rating: 750 kg", "rating: 2000 kg", "pick_rating: 600 kg", "pick_rating: 2000 kg"}
 	j := open(t, edited(t, half...))
-	h := j.stacks[0]
+	h := j.Stacks[0]
 	require.Empty(t, h.Holds)
 	_, pages := paperOf(t, j)
 	paper := textOf(pages, "SL CALCULATION")
@@ -91,7 +92,7 @@ func TestGearUseOnPaper(t *testing.T) {
 	for past, want := range map[float64][]string{0.9: nil, 1.1: {"link_pin, joint 1"}} {
 		rating := fmt.Sprintf("link: %.3f N}\n  bars", 2*(one-past))
 		held := open(t, edited(t, append(half, "link: 4.5 kN}\n  bars", rating)...))
-		assert.Equal(t, want, found(held.stacks[0].Holds), "%g N past", past)
+		assert.Equal(t, want, found(held.Stacks[0].Holds), "%g N past", past)
 	}
 }
 
@@ -103,7 +104,7 @@ func TestCountsInTheChecks(t *testing.T) {
 	assert.Contains(t, calculationOf(t, j), "number of box the finished stack 8 at most 12 (bar) -")
 	seen := 0
 	for name, j := range readJobs(t) {
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if h.Held() {
 				continue
 			}
@@ -128,10 +129,10 @@ func TestCountsInTheChecks(t *testing.T) {
 	assert.NotZero(t, seen)
 }
 
-func calculationOf(t *testing.T, j *Job) string {
+func calculationOf(t *testing.T, j *worked.Job) string {
 	t.Helper()
 	_, pages := paperOf(t, j)
-	return textOf(pages, j.stacks[0].ID+" CALCULATION")
+	return textOf(pages, j.Stacks[0].ID+" CALCULATION")
 }
 
 // largestSet is the row of the first of the largest sets of a stack.

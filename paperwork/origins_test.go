@@ -20,7 +20,7 @@ func again(id string) string {
 func TestOriginsOnPaper(t *testing.T) {
 	j := openFile(t, "../examples/held.yaml") // two stacks of the same gear
 	var got []layouts.OpenItem
-	for _, o := range j.openItems() {
+	for _, o := range openItems(j) {
 		if o.Where != "slim-cabinet" && (o.Says[:9] == "Estimated" || o.Says[:16] == "Not known: where") {
 			got = append(got, o)
 		}

@@ -9,55 +9,56 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // Version is printed small on the cover.
 const Version = "hangpack 0.1"
 
-// A sheet is one sheet of a pack: which kind it is of, and the stack it belongs to,
+// A Sheet is one sheet of a pack: which kind it is of, and the stack it belongs to,
 // "" where it is of the whole job.
-type sheet struct {
-	kind, stack string
+type Sheet struct {
+	Kind, Stack string
 	layouts.Sheet
 }
 
-// kinds are the kinds of sheets in the order of the pack; ofJob are those of the
+// kindsInOrder are the kinds of sheets in the order of the pack; ofJob are those of the
 // whole job.
-var kinds = []struct {
+var kindsInOrder = []struct {
 	name  string
 	ofJob bool
 }{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
 
-// sheets are all sheets of a pack in their order: the cover and what the venue
+// All are all sheets of a pack in their order: the cover and what the venue
 // reads, then those of each stack, then the kit and the cautions.
-func (j *Job) sheets() []sheet {
-	all := []sheet{{"cover", "", j.cover()}, {"points", "", j.pointSheet()}, {"points", "", j.planSheet()}}
-	for _, h := range j.stacks {
+func All(j *worked.Job) []Sheet {
+	all := []Sheet{{"cover", "", coverSheet(j)}, {"points", "", pointSheet(j)}, {"points", "", planSheet(j)}}
+	for _, h := range j.Stacks {
 		all = append(all, stackSheets(h)...)
 	}
-	return append(all, sheet{"kit", "", j.kitSheet()}, sheet{"cautions", "", j.cautionSheet()})
+	return append(all, Sheet{"kit", "", kitSheet(j)}, Sheet{"cautions", "", cautionSheet(j)})
 }
 
-// packOf is some sheets as a pack of this job.
-func (j *Job) packOf(sheets []layouts.Sheet) (layouts.Pack, error) {
-	day, err := time.Parse("2006-01-02", j.job.Date)
+// PackOf is some sheets as a pack of this job.
+func PackOf(j *worked.Job, sheets []layouts.Sheet) (layouts.Pack, error) {
+	day, err := time.Parse("2006-01-02", j.Date)
 	if err != nil {
 		return layouts.Pack{}, fmt.Errorf("date of the job: %w", err)
 	}
 	return layouts.Pack{
-		Letter: j.job.Letter, Title: j.job.Title + ", revision " + j.job.Revision, Day: day, Sheets: sheets,
-		Spine: layouts.Spine{Title: j.job.Title, Venue: j.job.Venue, Date: j.job.Date, Revision: j.job.Revision, Fingerprint: j.job.Fingerprint},
+		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
+		Spine: layouts.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
 	}, nil
 }
 
-// lay cuts the pack into pages.
-func (j *Job) lay() (*layouts.Laid, []sheet, error) {
-	sheets := j.sheets()
+// Lay cuts the pack into pages.
+func Lay(j *worked.Job) (*layouts.Laid, []Sheet, error) {
+	sheets := All(j)
 	var all []layouts.Sheet
 	for _, s := range sheets {
 		all = append(all, s.Sheet)
 	}
-	pack, err := j.packOf(all)
+	pack, err := PackOf(j, all)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -66,12 +67,12 @@ func (j *Job) lay() (*layouts.Laid, []sheet, error) {
 }
 
 // Draw sets the whole pack on paper.
-func (j *Job) Draw() (layouts.Paper, error) { return j.DrawChosen(Choice{}) }
+func Draw(j *worked.Job) (layouts.Paper, error) { return DrawChosen(j, Choice{}) }
 
 // DrawChosen sets the chosen sheets on paper, with the page numbers and codes that
 // they have in the whole pack.
-func (j *Job) DrawChosen(c Choice) (layouts.Paper, error) {
-	laid, sheets, err := j.lay()
+func DrawChosen(j *worked.Job, c Choice) (layouts.Paper, error) {
+	laid, sheets, err := Lay(j)
 	if err != nil {
 		return layouts.Paper{}, err
 	}
@@ -85,17 +86,17 @@ type StackPaper struct {
 }
 
 // TellsStacksApart reports whether the job's address is another one for each stack.
-func (j *Job) TellsStacksApart() bool { return strings.Contains(j.job.URL, "{stack}") }
+func TellsStacksApart(j *worked.Job) bool { return strings.Contains(j.URL, "{stack}") }
 
 // DrawStacks sets the sheets of each stack on paper of its own, with the page
 // numbers and codes that they have in the whole pack.
-func (j *Job) DrawStacks() (papers []StackPaper, err error) {
-	laid, sheets, err := j.lay()
+func DrawStacks(j *worked.Job) (papers []StackPaper, err error) {
+	laid, sheets, err := Lay(j)
 	if err != nil {
 		return nil, err
 	}
-	for _, h := range j.stacks {
-		paper, err := laid.Draw(func(i int) bool { return sheets[i].stack == h.ID })
+	for _, h := range j.Stacks {
+		paper, err := laid.Draw(func(i int) bool { return sheets[i].Stack == h.ID })
 		if err != nil {
 			return nil, err
 		}
@@ -106,8 +107,8 @@ func (j *Job) DrawStacks() (papers []StackPaper, err error) {
 
 // stackSheets are the sheets of one stack in their order: or in place of them all one
 // page that says why it must not be flown.
-func stackSheets(h *rules.Checked) (sheets []sheet) {
-	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, sheet{kind, h.ID, s}) }
+func stackSheets(h *rules.Checked) (sheets []Sheet) {
+	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
 	if h.Held() {
 		add(doNotFly, doNotFlySheet(h))
 		return sheets
@@ -150,13 +151,13 @@ func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
 
 // Summary says what was written: the file, its pages, a line per stack, and
 // what is not checked.
-func (j *Job) Summary(out string, paper layouts.Paper) string {
+func Summary(j *worked.Job, out string, paper layouts.Paper) string {
 	var b strings.Builder
-	b.WriteString(j.wrote(out, paper) + "\n")
-	for _, h := range j.stacks {
+	b.WriteString(wrote(j, out, paper) + "\n")
+	for _, h := range j.Stacks {
 		b.WriteString(verdictLine(h))
 	}
-	for _, line := range j.unchecked() {
+	for _, line := range uncheckedAll(j) {
 		b.WriteString(line + "\n")
 	}
 	return b.String()
@@ -164,30 +165,30 @@ func (j *Job) Summary(out string, paper layouts.Paper) string {
 
 // ShortSummary says it of one among many jobs: the file, its pages, how many
 // cautions there are and how much is not checked, and a line per held stack.
-func (j *Job) ShortSummary(out string, paper layouts.Paper) string {
+func ShortSummary(j *worked.Job, out string, paper layouts.Paper) string {
 	cautions, held := 0, ""
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		n, _ := h.Counts()
 		cautions += n
 		if h.Held() {
 			held += verdictLine(h)
 		}
 	}
-	return fmt.Sprintf("%s; %s; %d not checked\n", j.wrote(out, paper), say.Count(cautions, "caution"), len(j.unchecked())) + held
+	return fmt.Sprintf("%s; %s; %d not checked\n", wrote(j, out, paper), say.Count(cautions, "caution"), len(uncheckedAll(j))) + held
 }
 
 // wrote says which file was written, and of which job.
-func (j *Job) wrote(out string, paper layouts.Paper) string {
-	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.job.Revision, j.job.Fingerprint)
+func wrote(j *worked.Job, out string, paper layouts.Paper) string {
+	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.Revision, j.Fingerprint)
 }
 
 func verdictLine(h *rules.Checked) string {
 	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.Verdict())
 }
 
-// unchecked writes what is not checked of a job, once of gear that stacks share.
-func (j *Job) unchecked() (lines []string) {
-	for _, h := range j.stacks {
+// uncheckedAll writes what is not checked of a job, once of gear that stacks share.
+func uncheckedAll(j *worked.Job) (lines []string) {
+	for _, h := range j.Stacks {
 		for _, line := range h.Unchecked() {
 			if !slices.Contains(lines, line) {
 				lines = append(lines, line)

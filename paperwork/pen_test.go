@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // What people write on by hand: the venue's boxes beside each point, the three
@@ -81,7 +82,7 @@ func TestRoomForThePen(t *testing.T) {
 
 // venueBoxes: beside every point stand three boxes, apart, tall enough for
 // figures, each under its heading.
-func venueBoxes(t *testing.T, name string, j *Job, points []slip) {
+func venueBoxes(t *testing.T, name string, j *worked.Job, points []slip) {
 	t.Helper()
 	var heads slip
 	var got, want []string
@@ -141,7 +142,7 @@ func signBoxes(t *testing.T, name string, cover []slip) {
 
 // linesForNames: every open item has room for the name that closes it, under
 // its heading, over a rule.
-func linesForNames(t *testing.T, name string, j *Job, cover []slip) {
+func linesForNames(t *testing.T, name string, j *worked.Job, cover []slip) {
 	t.Helper()
 	var closes *layouts.Mark
 	rows := 0
@@ -162,5 +163,5 @@ func linesForNames(t *testing.T, name string, j *Job, cover []slip) {
 			assert.Less(t, m.X1, closes.X0, "%s: %s", name, m.Text)
 		}
 	}
-	assert.Equal(t, len(j.openItems()), rows, name)
+	assert.Equal(t, len(openItems(j)), rows, name)
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // A sketch is the ink of one page's plan, with what it takes to turn metres from
@@ -88,7 +89,7 @@ type plannedPoint struct {
 	held, other bool
 }
 
-func plannedPoints(j *Job) (points []plannedPoint) {
+func plannedPoints(j *worked.Job) (points []plannedPoint) {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
 			points = append(points, plannedPoint{p.ID, onPlan{p.StageLeft, p.Downstage}, s.Held, false})
@@ -109,7 +110,7 @@ func TestPlanInk(t *testing.T) {
 		paper, pages := paperOf(t, j)
 		for _, s := range sketches(paper, pages) {
 			s.scaleBar(t, name)
-			for _, h := range j.stacks {
+			for _, h := range j.Stacks {
 				c := outlineOf(h) // front left, front right, rear right, rear left
 				assert.Equal(t, 1, s.lines(s.at(c[0]), s.at(c[1]), heavy), "%s: the front of %s", name, h.ID)
 				crossed := s.lines(s.at(c[0]), s.at(c[2]), 0) + s.lines(s.at(c[1]), s.at(c[3]), 0)

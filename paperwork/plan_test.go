@@ -86,7 +86,7 @@ func planAsDrawn(t *testing.T) (cases int, worst float64) {
 		read := planPages(t, paper, pages)
 		require.NotEmpty(t, read, name)
 		var want []onPlan
-		for _, c := range j.allChalks() {
+		for _, c := range allChalks(j) {
 			want = append(want, onPlan{c.left, c.down})
 		}
 		drawn := 0
@@ -96,8 +96,8 @@ func planAsDrawn(t *testing.T) (cases int, worst float64) {
 			for _, at := range p.points {
 				assert.True(t, near(at, want, p.dust), "%s: a point at %v is none of the job's", name, at)
 			}
-			require.Len(t, p.outlines, len(j.stacks), name)
-			for i, h := range j.stacks {
+			require.Len(t, p.outlines, len(j.Stacks), name)
+			for i, h := range j.Stacks {
 				for k, corner := range outlineOf(h) {
 					assert.InDelta(t, corner.left, p.outlines[i][k].left, p.dust, "%s: %s", name, h.ID)
 					assert.InDelta(t, corner.down, p.outlines[i][k].down, p.dust, "%s: %s", name, h.ID)
@@ -166,9 +166,9 @@ func tapeChecks(t *testing.T) (cases int, worst float64) {
 			at[o.ID] = onPlan{o.StageLeft, o.Downstage}
 		}
 		pairs := map[string]bool{}
-		for _, c := range j.tapeChecks() {
+		for _, c := range tapeChecksOf(j) {
 			a, b := at[c.From], at[c.To]
-			is := say.Units{Imperial: j.job.Imperial}.Tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
+			is := say.Units{Imperial: j.Imperial}.Tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
 			assert.Equal(t, is, c.Is, "%s: %s to %s", name, c.From, c.To)
 			assert.Contains(t, paper, c.From+" to "+c.To+" "+is, name)
 			cases++

@@ -16,6 +16,7 @@ import (
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // pointsReadBack finds every point of the figures on the venue's table, its
@@ -23,13 +24,13 @@ import (
 func pointsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		paper, u := textOf(pages, "POINTS"), say.Units{Imperial: j.job.Imperial}
+		paper, u := textOf(pages, "POINTS"), say.Units{Imperial: j.Imperial}
 		for i, s := range j.Figures.Stacks {
 			for n, p := range s.Points {
 				cases++
 				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
 				assert.Contains(t, paper, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
-				hoist := j.stacks[i].Picks[n].Hoist
+				hoist := j.Stacks[i].Picks[n].Hoist
 				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}
 			held := ""
@@ -37,9 +38,9 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 				held = ", HELD"
 				assert.Contains(t, paper, s.ID+" HELD: DO NOT FLY. ", name)
 			}
-			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.stacks[i].Picks[0].Hoist.Key, say.Given(j.stacks[i].Picks[0].Hoist.Class)), name)
-			c := s.total()
-			assert.Contains(t, paper, strings.Join([]string{s.ID + held, pointsAndHoists(len(s.Points), len(s.Points)), onPaper(u, c)}, " "), name)
+			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.Stacks[i].Picks[0].Hoist.Key, say.Given(j.Stacks[i].Picks[0].Hoist.Class)), name)
+			c := s.PointsTotal()
+			assert.Contains(t, paper, strings.Join([]string{s.ID + held, say.Count(len(s.Points), "point") + ", " + say.Count(len(s.Points), "hoist"), onPaper(u, c)}, " "), name)
 		}
 		for _, o := range j.Figures.Others {
 			cases++
@@ -51,11 +52,11 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 	return cases, 0
 }
 
-func atUse(j *Job) string {
-	if j.job.Practice.HoistUse == 1 {
+func atUse(j *worked.Job) string {
+	if j.Practice.HoistUse == 1 {
 		return ""
 	}
-	return " at " + say.Share(j.job.Practice.HoistUse)
+	return " at " + say.Share(j.Practice.HoistUse)
 }
 
 func onPaper(u say.Units, c rig.Carried) string {
@@ -91,7 +92,7 @@ func TestPointFigures(t *testing.T) {
 	assert.InDelta(t, 14-0.55-(0.18+4*0.29+0.095)+0.3, *one.ChainNeeded, 1e-9, "headroom 0.55 m, reserve 0.3 m, one fall")
 	assert.Zero(t, one.Alone, "there is no other hoist")
 	two := open(t, edited(t, onePick, twoPicks+"\n    rigging_below: {mass: 4 kg, length: 200 mm}\n    rigging_above: {mass: 6 kg, length: 0.4 m}")).Figures.Stacks[0]
-	alone := open(t, edited(t, onePick, twoPicks)).pointSheet().Groups[0].Points[0].Sums[2]
+	alone := pointSheet(open(t, edited(t, onePick, twoPicks))).Groups[0].Points[0].Sums[2]
 	assert.Equal(t, "Other slack: 288 kg + 5 % = 303 kg of 500 kg (hoist), 61 % used; MORE THAN a link that may only be pulled MAY HOLD", alone) // 302.4 / 500
 	for _, p := range two.Points {
 		assert.InDelta(t, (288+4+52+26.4+6)*1.05, p.Alone, 1e-9, "the whole stack on one point")
@@ -127,13 +128,13 @@ func TestPointsAtALift(t *testing.T) {
 	assert.Greater(t, front.Most.Static, front.Design, "at rest at lift 2: more than the design load finished")
 	assert.InDelta(t, (built.Static-52-26.4)*1.05/800, front.HoistUse, 1e-9, "the hoist is used most there too")
 	_, pages := paperOf(t, j)
-	u := j.unit()
+	u := j.Unit()
 	static, design := u.Load(built.Static), u.Load(built.Design)
 	assert.Contains(t, textOf(pages, "POINTS"), strings.Join([]string{"AT LIFT 2, more", static, u.Also(built.Static), design, u.Also(built.Design)}, " "))
 	assert.Contains(t, textOf(pages, "COVER"), "AT LIFT 2 "+static+" static, "+design+" design")
 	assert.Contains(t, textOf(pages, "SL PINS"), "MORE AT LIFT 2: "+static+" static, "+design+" design")
 	assert.Contains(t, textOf(pages, "SL CALCULATION"), "prints "+u.Venue(built.Static))
-	assert.Regexp(t, `MORE AT LIFT 2: +`+static+` +`+design, j.PointsReport())
+	assert.Regexp(t, `MORE AT LIFT 2: +`+static+` +`+design, Points(j))
 }
 
 // TestOtherPoints: what carries no stack is counted by hand: 60 and 40 kg, at
@@ -148,10 +149,10 @@ func TestOtherPoints(t *testing.T) {
 	assert.InDelta(t, 60*1.05*1.25, a.Design, 1e-9)
 	assert.InDelta(t, 366.4+100, j.Figures.Total.Static, 1e-9)
 	assert.InDelta(t, (366.4+100)*1.05*1.25, j.Figures.Total.Design, 1e-9)
-	others := j.sums()[1]
-	assert.Equal(t, "2 points", others.count)
+	others := worked.Sums(j)[1]
+	assert.Equal(t, "2 points", others.Count)
 	assert.InDelta(t, 100, others.Static, 1e-9)
-	assert.Equal(t, "3 points, 1 hoist", j.sums()[2].count)
+	assert.Equal(t, "3 points, 1 hoist", worked.Sums(j)[2].Count)
 }
 
 // pointsAsData reads the CSV back with the standard library's reader: every
@@ -159,7 +160,7 @@ func TestOtherPoints(t *testing.T) {
 func pointsAsData(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		var b bytes.Buffer
-		require.NoError(t, j.PointsCSV(&b))
+		require.NoError(t, PointsCSV(j, &b))
 		assert.Equal(t, strings.Count(b.String(), "\n"), strings.Count(b.String(), "\r\n"))
 		rows, err := csv.NewReader(&b).ReadAll()
 		require.NoError(t, err)
@@ -186,7 +187,7 @@ func pointsAsData(t *testing.T) (cases int, worst float64) {
 				assert.Equal(t, map[bool]string{true: "yes", false: "no"}[s.Held], at[p.ID]["held"], name)
 				assert.Equal(t, p.HighHook == nil, at[p.ID]["high_hook_m"] == "", name)
 				assert.Equal(t, len(s.Points) == 1, at[p.ID]["alone_kg"] == "", name)
-				assert.Equal(t, j.stacks[i].Name, at[p.ID]["what"], name)
+				assert.Equal(t, j.Stacks[i].Name, at[p.ID]["what"], name)
 			}
 		}
 		for _, o := range j.Figures.Others {
@@ -200,8 +201,8 @@ func pointsAsData(t *testing.T) (cases int, worst float64) {
 }
 
 // capacityOf is a hoist's capacity in kN.
-func capacityOf(j *Job, key string) float64 {
-	for _, h := range j.stacks {
+func capacityOf(j *worked.Job, key string) float64 {
+	for _, h := range j.Stacks {
 		for _, p := range h.Picks {
 			if p.Hoist.Key == key {
 				return p.Hoist.Capacity / 1000
@@ -227,11 +228,11 @@ func TestPointsReportFitsItsColumns(t *testing.T) {
 		g := gamble(seed)
 		g.wild = seed%2 == 0
 		j := open(t, g.job())
-		report := j.PointsReport()
+		report := Points(j)
 		for _, line := range strings.Split(report, "\n") {
-			assert.LessOrEqual(t, len([]rune(line)), columns, "seed %d: %s", seed, line)
+			assert.LessOrEqual(t, len([]rune(line)), Columns, "seed %d: %s", seed, line)
 		}
-		u := say.Units{Imperial: j.job.Imperial}
+		u := say.Units{Imperial: j.Imperial}
 		for _, s := range j.Figures.Stacks {
 			for _, p := range s.Points {
 				for _, figure := range []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Length(p.PickHeight), u.Known(p.HighHook), say.Percent(p.HoistUse)} {
@@ -251,7 +252,7 @@ func TestMoreThanItMayHold(t *testing.T) {
 		j := open(t, edited(t, onePick, twoPicks, "capacity: 500 kg", capacity))
 		cautions := found(j.Figures.Stacks[0].Cautions)
 		for i, end := range []string{"front", "rear"} {
-			assert.Equal(t, want, strings.Contains(aloneSum(j.stacks[0], i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
+			assert.Equal(t, want, strings.Contains(aloneSum(j.Stacks[0], i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
 			assert.Equal(t, want, slices.Contains(cautions, "one_hoist, "+end), "%s, %g N past", end, past)
 		}
 	}
@@ -271,12 +272,12 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 	half := open(t, edited(t, "practice: {", "practice: {gear_use: 50 %, "))
 	for k, c := range whole.Figures.Stacks[0].Cabinets {
 		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
-		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.stacks[0], k)[6:])
-		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.stacks[0], k)[6:])
+		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.Stacks[0], k)[6:])
+		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.Stacks[0], k)[6:])
 	}
-	for i, u := range half.stacks[0].Uses {
+	for i, u := range half.Stacks[0].Uses {
 		if u.Part == "hinge pin" || u.Part == "link pin" {
-			assert.InDelta(t, 2*whole.stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
+			assert.InDelta(t, 2*whole.Stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
 		}
 	}
 }

@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/plausible"
 )
 
@@ -30,7 +31,7 @@ var splays = plausible.Splays
 func exampleGear(path string) (io.ReadCloser, error) { return os.Open("../examples/" + path) }
 
 // open reads a job that has no complaint.
-func open(t *testing.T, yaml string) *Job {
+func open(t *testing.T, yaml string) *worked.Job {
 	t.Helper()
 	j, complaints, err := Open("job.yaml", strings.NewReader(yaml), exampleGear)
 	require.NoError(t, err)
@@ -46,7 +47,7 @@ func TestEveryJobPacks(t *testing.T) {
 		g.wild = seed%2 == 1
 		yaml := g.job()
 		j := open(t, yaml)
-		if _, err := j.Draw(); err != nil {
+		if _, err := Draw(j); err != nil {
 			t.Errorf("seed %d: %v", seed, err)
 		}
 	}
@@ -65,7 +66,7 @@ func TestManyPagesPack(t *testing.T) {
 		}
 		yaml += one
 	}
-	paper, err := open(t, yaml).Draw()
+	paper, err := Draw(open(t, yaml))
 	require.NoError(t, err)
 	require.Greater(t, paper.Pages, 100)
 }

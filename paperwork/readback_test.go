@@ -14,6 +14,7 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // The paper is read back here: what the texts and codes of a pack say must be
@@ -22,8 +23,8 @@ import (
 // The jobs that many tests read, and what is drawn of them, are made once: no test
 // changes them.
 var (
-	jobsRead = map[string]*Job{}
-	drawn    = map[*Job]drawnPack{}
+	jobsRead = map[string]*worked.Job{}
+	drawn    = map[*worked.Job]drawnPack{}
 )
 
 type drawnPack struct {
@@ -32,12 +33,12 @@ type drawnPack struct {
 }
 
 // readJobs are the examples and a few random jobs.
-func readJobs(t *testing.T) map[string]*Job {
+func readJobs(t *testing.T) map[string]*worked.Job {
 	t.Helper()
 	if len(jobsRead) > 0 {
 		return jobsRead
 	}
-	jobs := map[string]*Job{}
+	jobs := map[string]*worked.Job{}
 	for _, name := range examples {
 		jobs[name] = openFile(t, "../examples/"+name+".yaml")
 	}
@@ -48,12 +49,12 @@ func readJobs(t *testing.T) map[string]*Job {
 	return jobs
 }
 
-func paperOf(t *testing.T, j *Job) (layouts.Paper, []string) {
+func paperOf(t *testing.T, j *worked.Job) (layouts.Paper, []string) {
 	t.Helper()
 	if d, ok := drawn[j]; ok {
 		return d.paper, d.pages
 	}
-	paper, err := j.Draw()
+	paper, err := Draw(j)
 	require.NoError(t, err)
 	pages := contents(t, paper.PDF)
 	require.Len(t, pages, paper.Pages)
@@ -138,7 +139,7 @@ func dollySheetsReadBack(t *testing.T) (cases int, worst float64) {
 			readDolly(t, words, texts[id])
 			readCode(t, j, id, codesOn(t, page), codes[id])
 		}
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				assert.Nil(t, texts[h.ID], "%s: held %s has dolly sheets", name, h.ID)
 				continue
@@ -154,12 +155,12 @@ func dollySheetsReadBack(t *testing.T) (cases int, worst float64) {
 
 var pinCode = regexp.MustCompile(`^(\S+) REV (\S+) ([0-9A-F]{8}) PICK ((?:[A-Z0-9./-]+ )*?)((?: ?[0-9]+:\S+)+)$`)
 
-func readCode(t *testing.T, j *Job, id string, codes []string, into *pinned) {
+func readCode(t *testing.T, j *worked.Job, id string, codes []string, into *pinned) {
 	t.Helper()
 	require.Len(t, codes, 1)
 	m := pinCode.FindStringSubmatch(codes[0])
 	require.NotNil(t, m, codes[0])
-	assert.Equal(t, []string{id, strings.ToUpper(j.job.Revision), strings.ToUpper(j.job.Fingerprint)}, m[1:4])
+	assert.Equal(t, []string{id, strings.ToUpper(j.Revision), strings.ToUpper(j.Fingerprint)}, m[1:4])
 	into.picks = strings.Fields(m[4])
 	for _, pin := range strings.Fields(m[5]) {
 		n, label, _ := strings.Cut(pin, ":")
@@ -189,7 +190,7 @@ func rows(words []word) (lines [][]string) {
 func figuresReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range readJobs(t) {
 		_, pages := paperOf(t, j)
-		for i, h := range j.stacks {
+		for i, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				continue
 			}
@@ -232,7 +233,7 @@ func inOrder(line string, parts []string) bool {
 }
 
 // expected is what the figures of a stack say, as it prints.
-func expected(u say.Units, s StackFigures) map[string][]string {
+func expected(u say.Units, s worked.StackFigures) map[string][]string {
 	want := map[string][]string{
 		"mass":    {"Below the hooks", u.Load(s.Mass)},
 		"first":   {"Cabinet 1 reads", say.Aim(say.Radians(s.Aim)), "wanted " + say.Aim(say.Radians(s.AimWanted)), "bar " + say.Aim(say.Radians(s.Tilt))},
@@ -262,7 +263,7 @@ func TestCornersAsDrawn(t *testing.T) {
 	scale := regexp.MustCompile(`^From the side, 1:([0-9]+)$`)
 	for name, j := range readJobs(t) {
 		paper, pages := paperOf(t, j)
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				continue
 			}
@@ -321,14 +322,14 @@ func TestCodesLeadToTheirSheets(t *testing.T) {
 // hole.
 func TestHeldStacksCarryNoPins(t *testing.T) {
 	j := openFile(t, "../examples/held.yaml")
-	require.NotEmpty(t, j.stacks[1].Holds)
+	require.NotEmpty(t, j.Stacks[1].Holds)
 	_, pages := paperOf(t, j)
 	found := 0
 	for _, page := range pages {
 		if s := sheetOf(wordsOn(page)); strings.HasPrefix(s, "D2 ") {
 			found++
 			assert.Equal(t, "D2 DO NOT FLY", s)
-			assert.Equal(t, []string{codeHead(j.stacks[1]) + " DO NOT FLY"}, codesOn(t, page))
+			assert.Equal(t, []string{codeHead(j.Stacks[1]) + " DO NOT FLY"}, codesOn(t, page))
 		}
 	}
 	assert.Equal(t, 1, found)
@@ -337,9 +338,9 @@ func TestHeldStacksCarryNoPins(t *testing.T) {
 // TestSameJobSameBytes: one job makes the same pack every time.
 func TestSameJobSameBytes(t *testing.T) {
 	yaml := gamble(7).job()
-	a, err := open(t, yaml).Draw()
+	a, err := Draw(open(t, yaml))
 	require.NoError(t, err)
-	b, err := open(t, yaml).Draw()
+	b, err := Draw(open(t, yaml))
 	require.NoError(t, err)
 	assert.Equal(t, a.PDF, b.PDF)
 }

@@ -8,39 +8,40 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
-// columns is how wide a report may be.
-const columns = 100
+// Columns is how wide a report may be.
+const Columns = 100
 
-// spaced joins parts with wide gaps, or where that is too wide with a line each.
-func spaced(parts ...string) string {
+// Spaced joins parts with wide gaps, or where that is too wide with a line each.
+func Spaced(parts ...string) string {
 	for _, gap := range []string{"     ", "   "} {
-		if s := strings.Join(parts, gap); len([]rune(s)) <= columns {
+		if s := strings.Join(parts, gap); len([]rune(s)) <= Columns {
 			return s
 		}
 	}
 	return strings.Join(parts, "\n    ")
 }
 
-// Report writes the figures for a person at a terminal: held stacks first, the
+// Check writes the figures for a person at a terminal: held stacks first, the
 // verdict last, at most 100 columns.
-func (j *Job) Report() string {
+func Check(j *worked.Job) string {
 	var b strings.Builder
-	stacks := append([]*rules.Checked{}, j.stacks...)
+	stacks := append([]*rules.Checked{}, j.Stacks...)
 	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].Holds) > 0 && len(stacks[c].Holds) == 0 })
 	for _, h := range stacks {
 		reportHung(h, &b)
 		b.WriteString("\n")
 	}
-	j.reportOthers(&b)
-	b.WriteString(strings.Join(folded(j.verdict(), columns), "\n") + "\n")
+	reportOthers(j, &b)
+	b.WriteString(strings.Join(Folded(verdictOf(j), Columns), "\n") + "\n")
 	return b.String()
 }
 
 // reportOthers writes what else the job hangs from the roof.
-func (j *Job) reportOthers(b *strings.Builder) {
-	u := j.unit()
+func reportOthers(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
 	for i, o := range j.Figures.Others {
 		if i == 0 {
 			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
@@ -55,39 +56,11 @@ func (j *Job) reportOthers(b *strings.Builder) {
 // pointLine is how a point stands in a report.
 const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
 
-// verdict is the last line: how many stacks, which are held, the roof's total.
-func (j *Job) verdict() string {
-	u, t := j.unit(), j.Figures.Total
-	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.stacks), "stack"), j.heldWords(),
-		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.includesHeld()))
-}
-
-// heldWords says which stacks are held: '1 held: SR', 'none held'.
-func (j *Job) heldWords() string {
-	var held []string
-	for _, h := range j.stacks {
-		if h.Held() {
-			held = append(held, h.ID)
-		}
-	}
-	if len(held) == 0 {
-		return "no hold found by this calculation"
-	}
-	return fmt.Sprintf("%d held: %s", len(held), strings.Join(held, ", "))
-}
-
-// includesHeld says that totals count held stacks too, where there are any.
-func (j *Job) includesHeld() string {
-	n := 0
-	for _, h := range j.stacks {
-		if h.Held() {
-			n++
-		}
-	}
-	if n == 0 {
-		return ""
-	}
-	return "includes " + say.Count(n, "held stack")
+// verdictOf is the last line: how many stacks, which are held, the roof's total.
+func verdictOf(j *worked.Job) string {
+	u, t := j.Unit(), j.Figures.Total
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
+		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
 }
 
 func reportHung(h *rules.Checked, b *strings.Builder) {
@@ -95,7 +68,7 @@ func reportHung(h *rules.Checked, b *strings.Builder) {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		reportFindings(h, b, "", h.Holds)
 	} else {
-		fmt.Fprintln(b, spaced(h.ID+"  "+h.Name, h.Verdict()))
+		fmt.Fprintln(b, Spaced(h.ID+"  "+h.Name, h.Verdict()))
 		reportStack(h, b)
 		reportJoints(h, b)
 		reportLifts(h, b)
@@ -106,7 +79,7 @@ func reportHung(h *rules.Checked, b *strings.Builder) {
 
 func reportStack(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
-	fmt.Fprintln(b, spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoles(h.Hung),
+	fmt.Fprintln(b, Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoles(h.Hung),
 		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
 		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
 	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
@@ -163,16 +136,16 @@ func reportPoints(h *rules.Checked, b *strings.Builder) {
 func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings []rules.Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
-		for _, line := range folded(f.Says, columns-len([]rune(head))-1) {
+		for _, line := range Folded(f.Says, Columns-len([]rune(head))-1) {
 			fmt.Fprintf(b, "%s %s\n", head, line)
 			head = strings.Repeat(" ", len([]rune(head)))
 		}
 	}
 }
 
-// folded breaks a sentence into lines of at most n characters: at blanks, and
+// Folded breaks a sentence into lines of at most n characters: at blanks, and
 // inside a word only where the word alone is longer.
-func folded(s string, n int) (lines []string) {
+func Folded(s string, n int) (lines []string) {
 	line := ""
 	for _, word := range strings.Fields(s) {
 		for r := []rune(word); len(r) > n; r = []rune(word) {

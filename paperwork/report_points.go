@@ -10,44 +10,45 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
-// PointsReport writes the venue's table for a person at a terminal, at most 100
+// Points writes the venue's table for a person at a terminal, at most 100
 // columns wide: places and loads, heights and hoists, totals.
-func (j *Job) PointsReport() string {
+func Points(j *worked.Job) string {
 	var b strings.Builder
-	j.reportPlaces(&b)
-	j.reportHeights(&b)
-	u := j.unit()
+	reportPlaces(j, &b)
+	reportHeights(j, &b)
+	u := j.Unit()
 	fmt.Fprintf(&b, "\n%-48s %10s %10s  %10s\n", "total of", "static", "", "design")
-	for _, t := range j.sums() {
-		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.of+": "+t.count, u.Load(t.Static), u.Also(t.Static), u.Load(t.Design), u.Also(t.Design))
+	for _, t := range worked.Sums(j) {
+		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.Of+": "+t.Count, u.Load(t.Static), u.Also(t.Static), u.Load(t.Design), u.Also(t.Design))
 	}
-	p := j.job.Practice
+	p := j.Practice
 	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		rules.Factors(p), say.Trimmed(1+p.MassTolerance), j.job.HeightsFrom)
-	b.WriteString("\n" + strings.Join(folded(says, columns), "\n") + "\n" + strings.Join(folded(j.verdict(), columns), "\n") + "\n")
+		rules.Factors(p), say.Trimmed(1+p.MassTolerance), j.HeightsFrom)
+	b.WriteString("\n" + strings.Join(Folded(says, Columns), "\n") + "\n" + strings.Join(Folded(verdictOf(j), Columns), "\n") + "\n")
 	return b.String()
 }
 
 // reportPlaces writes where each point is and what it carries.
-func (j *Job) reportPlaces(b *strings.Builder) {
-	u := j.unit()
+func reportPlaces(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
 	row := func(id, across, upDown, static, design, alone string) {
 		line := strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " ")
-		if len(line) > columns {
+		if len(line) > Columns {
 			line = strings.Join(strings.Fields(line), " ")
 		}
 		fmt.Fprintln(b, line)
 	}
 	row("point", "across", "up/down", "static", "design", "alone")
-	for i, h := range j.stacks {
+	for i, h := range j.Stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
 			alone := "-"
 			if len(h.Picks) == 2 {
 				alone = u.Load(p.Alone)
 			}
-			row(strings.TrimSpace(heldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
+			row(strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
 			if m := p.Most; m.Where != "" {
 				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
 			}
@@ -59,26 +60,26 @@ func (j *Job) reportPlaces(b *strings.Builder) {
 }
 
 // reportHeights writes the heights of each point and the use of its hoist.
-func (j *Job) reportHeights(b *strings.Builder) {
-	u := j.unit()
+func reportHeights(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
 	fmt.Fprintf(b, "\n%-12s %16s %16s %16s %16s  %s\n", "point", "pick hole", "low hook", "high hook", "chain needed", "hoist used")
-	for i, h := range j.stacks {
+	for i, h := range j.Stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
 			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.Length(p.PickHeight), u.Length(p.LowHook), u.Known(p.HighHook), u.Known(p.ChainNeeded), say.Percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
-			writeUnder(b, p.ID+": "+hoistSum(h, n))
+			Under(b, p.ID+": "+hoistSum(h, n))
 		}
 	}
 	for _, o := range j.Figures.Others {
 		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.Length(o.Height))
-		writeUnder(b, o.ID+": "+o.What)
+		Under(b, o.ID+": "+o.What)
 	}
 }
 
-// writeUnder writes a sentence set in below a row.
-func writeUnder(b *strings.Builder, says string) {
-	fmt.Fprintln(b, "  "+strings.Join(folded(says, columns-4), "\n    "))
+// Under writes a sentence set in below a row.
+func Under(b *strings.Builder, says string) {
+	fmt.Fprintln(b, "  "+strings.Join(Folded(says, Columns-4), "\n    "))
 }
 
 // pointColumns head the venue's table as data. SI units stand in the names.
@@ -90,11 +91,11 @@ var pointColumns = []string{"point", "stack", "what", "held", "stage_left_m", "d
 // The error is the writer's.
 //
 // Source: RFC 4180.
-func (j *Job) PointsCSV(to io.Writer) error {
+func PointsCSV(j *worked.Job, to io.Writer) error {
 	w := csv.NewWriter(to)
 	w.UseCRLF = true
 	rows := [][]string{pointColumns}
-	for i, h := range j.stacks {
+	for i, h := range j.Stacks {
 		for n, p := range j.Figures.Stacks[i].Points {
 			rows = append(rows, csvRow(h, n, p))
 		}

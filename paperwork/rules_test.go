@@ -238,7 +238,7 @@ func TestCautions(t *testing.T) {
 func TestNoShareAtAll(t *testing.T) {
 	yaml := edited(t, onePick, "{picks: 2, hoist: hoist, front_hole: 1, rear_hole: 41}", "practice: {", "practice: {least_share: 0 %, ")
 	j := open(t, yaml)
-	h := j.stacks[0]
+	h := j.Stacks[0]
 	h.Finished.Loads[1] = -0.05
 	assert.Empty(t, found(rules.Check(h.Hung).Holds))
 	h.Finished.Loads[1] = -0.2
@@ -250,7 +250,7 @@ func TestNoShareAtAll(t *testing.T) {
 func TestHingeTurns(t *testing.T) {
 	for seed := range int64(60) {
 		j := open(t, gamble(seed).job())
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Unknown()) > 0 {
 				continue // its cautions are of more than these states
 			}

@@ -8,21 +8,22 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // cautionSheet is this job's own cautions, who answers for what, what holds for
 // every such lift, and what to look at before use.
-func (j *Job) cautionSheet() layouts.Cautions {
+func cautionSheet(j *worked.Job) layouts.Cautions {
 	s := layouts.Cautions{
 		Hoist:  "read aloud before the lift; hoist here means chain hoist (motor)",
-		Stacks: j.ownCautions(),
+		Stacks: ownCautions(j),
 		Roles:  roles,
 		Anyone: anyone,
 		Checks: checkList(),
 		Rules:  precedence, Sources: sourceKey,
 	}
 	for _, g := range generals {
-		if items := j.generalCautions(g.cautions); len(items) > 0 {
+		if items := generalCautions(j, g.cautions); len(items) > 0 {
 			s.General = append(s.General, layouts.CautionGroup{Head: g.head, Items: items})
 		}
 	}
@@ -30,9 +31,9 @@ func (j *Job) cautionSheet() layouts.Cautions {
 }
 
 // ownCautions are the cautions found in this job, of held stacks first.
-func (j *Job) ownCautions() (stacks []layouts.StackCautions) {
+func ownCautions(j *worked.Job) (stacks []layouts.StackCautions) {
 	for _, held := range []bool{true, false} {
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if held == h.Held() {
 				stacks = amongStacks(h, stacks)
 			}

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/worked"
 )
 
 // A general caution holds for every lift of its kind. It prints if it applies
@@ -26,19 +27,19 @@ type generalGroup struct {
 }
 
 // generalCautions are those that apply to the job.
-func (j *Job) generalCautions(all []general) (items []layouts.GeneralCaution) {
+func generalCautions(j *worked.Job, all []general) (items []layouts.GeneralCaution) {
 	for _, g := range all {
-		items = append(items, j.generalCaution(g)...)
+		items = append(items, generalCaution(j, g)...)
 	}
 	return items
 }
 
 // generalCaution is one general caution as it prints: once for all stacks of
 // which it says the same, and not at all if it applies to none.
-func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
+func generalCaution(j *worked.Job, g general) (items []layouts.GeneralCaution) {
 	var fills []string
 	of := map[string][]string{}
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		fill, ok := g.filled(h.Hung)
 		if !ok {
 			continue
@@ -49,7 +50,7 @@ func (j *Job) generalCaution(g general) (items []layouts.GeneralCaution) {
 		of[fill] = append(of[fill], h.ID)
 	}
 	for _, fill := range fills {
-		items = append(items, g.printed(j.only(of[fill]), fill))
+		items = append(items, g.printed(onlyOf(j, of[fill]), fill))
 	}
 	return items
 }
@@ -65,9 +66,9 @@ func (g general) filled(h *rig.Hung) (fill string, ok bool) {
 	return g.fill(h), true
 }
 
-// only names stacks, if they are not all of the job: 'SL, SR: '.
-func (j *Job) only(ids []string) string {
-	if len(ids) == len(j.stacks) {
+// onlyOf names stacks, if they are not all of the job: 'SL, SR: '.
+func onlyOf(j *worked.Job, ids []string) string {
+	if len(ids) == len(j.Stacks) {
 		return ""
 	}
 	return strings.Join(ids, ", ") + ": "

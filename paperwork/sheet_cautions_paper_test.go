@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // solid is a text without its blanks, so that it does not matter where lines
@@ -18,13 +19,13 @@ func solid(s string) string { return strings.Join(strings.Fields(s), "") }
 
 // cautionPages reads the texts of a pack's caution pages, without blanks, and
 // how many pages they are. None is small, and no ink runs off the page.
-func cautionPages(t *testing.T, j *Job) (string, []layouts.Mark, int) {
+func cautionPages(t *testing.T, j *worked.Job) (string, []layouts.Mark, int) {
 	t.Helper()
 	paper, pages := paperOf(t, j)
 	var b strings.Builder
 	var marks []layouts.Mark
 	n, bottom := 0, 287.0
-	if j.job.Letter {
+	if j.Letter {
 		bottom = 269.4
 	}
 	for i, page := range pages {
@@ -54,7 +55,7 @@ func cautionPages(t *testing.T, j *Job) (string, []layouts.Mark, int) {
 func TestCautionsReadBack(t *testing.T) {
 	for name, j := range readJobs(t) {
 		text, marks, _ := cautionPages(t, j)
-		s := j.cautionSheet()
+		s := cautionSheet(j)
 		want := append([]string{s.Hoist, s.Sources, s.Anyone.Do + s.Anyone.Says + s.Anyone.From}, s.Rules...)
 		for _, stack := range s.Stacks {
 			for _, item := range stack.Items {
@@ -98,15 +99,15 @@ func TestLongestWordsFit(t *testing.T) {
 	}
 	for _, paper := range []string{"", "paper: {size: Letter}\n"} {
 		j := open(t, paper+head)
-		require.Len(t, j.cautionSheet().Stacks, 1)
+		require.Len(t, cautionSheet(j).Stacks, 1)
 		cautionPages(t, j)
 		require.Equal(t, 60, openItemsOf(j, "Not known: no secondary named: ask the venue"), "each stack stands at the item, however many rows it takes")
 	}
 }
 
 // openItemsOf counts the stacks and gear entries at which an open item stands.
-func openItemsOf(j *Job, says string) (n int) {
-	for _, o := range j.openItems() {
+func openItemsOf(j *worked.Job, says string) (n int) {
+	for _, o := range openItems(j) {
 		if o.Says == says {
 			n += len(strings.Split(o.Where, ", "))
 		}
@@ -129,18 +130,18 @@ func TestHoistIsAMotor(t *testing.T) {
 // TestTwinsShareTheirCautions: stacks of which the very same was found stand
 // over one list, held ones first; an ordinary job takes two pages.
 func TestTwinsShareTheirCautions(t *testing.T) {
-	open := func(name string) *Job {
+	open := func(name string) *worked.Job {
 		text, err := os.ReadFile("../examples/" + name + ".yaml")
 		require.NoError(t, err)
 		return open(t, string(text))
 	}
-	s := open("concert").cautionSheet()
+	s := cautionSheet(open("concert"))
 	require.Len(t, s.Stacks, 1)
 	assert.Equal(t, "SL", s.Stacks[0].Of[0].ID)
 	assert.Equal(t, "SR", s.Stacks[0].Of[1].ID)
 	_, _, pages := cautionPages(t, open("concert"))
 	assert.Equal(t, 2, pages)
-	s = open("held").cautionSheet()
+	s = cautionSheet(open("held"))
 	require.Len(t, s.Stacks, 2)
 	assert.Equal(t, "D2", s.Stacks[0].Of[0].ID)
 	assert.True(t, strings.HasPrefix(s.Stacks[0].Items[0].Says, "HELD. "))

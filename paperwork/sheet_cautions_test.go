@@ -10,12 +10,13 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // printedGenerals are the general cautions of a job, by what they say to do.
-func printedGenerals(j *Job) map[string]layouts.GeneralCaution {
+func printedGenerals(j *worked.Job) map[string]layouts.GeneralCaution {
 	all := map[string]layouts.GeneralCaution{}
-	for _, g := range j.cautionSheet().General {
+	for _, g := range cautionSheet(j).General {
 		for _, item := range g.Items {
 			all[item.Do] = item
 		}
@@ -24,7 +25,7 @@ func printedGenerals(j *Job) map[string]layouts.GeneralCaution {
 }
 
 // has reports whether a general caution with some words prints.
-func has(j *Job, words string) bool {
+func has(j *worked.Job, words string) bool {
 	for _, g := range printedGenerals(j) {
 		if strings.Contains(g.Do+" "+g.Says, words) {
 			return true
@@ -95,7 +96,7 @@ func TestGeneralCautionsApply(t *testing.T) {
 func TestNeverOnPaper(t *testing.T) {
 	never := []string{"more than two hoists", "three hoists", "ground stack", "slope", "ratchet", "http", "www.", ".com", ".org"}
 	for name, j := range readJobs(t) {
-		s := j.cautionSheet()
+		s := cautionSheet(j)
 		words := strings.ToLower(strings.Join(s.Rules, " ") + s.Sources)
 		for _, g := range printedGenerals(j) {
 			words += strings.ToLower(" " + g.Do + " " + g.Says + " " + g.From)

@@ -16,10 +16,10 @@ func (c Changes) sheet() (layouts.Changes, error) {
 		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: paper, Closing: c.closing() + ".",
 	}
 	for _, id := range c.changedStacks() {
-		s.Stacks = append(s.Stacks, c.stackBlock(c.new.stack(id)))
+		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id)))
 	}
 	for _, p := range c.Points {
-		s.Points = append(s.Points, changedPoint(c.new.unit(), p))
+		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
 	}
 	return s, err
 }
@@ -35,7 +35,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 // stackBlock is what changes of one stack.
 func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
-	was := c.old.stack(h.ID)
+	was := c.old.Stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {
 		k, above := j.Cabinet-1, fmt.Sprint(j.Cabinet-1)
 		if k == 0 {
@@ -43,7 +43,7 @@ func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
 		}
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
 			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: hole(was.Cabinets[k].Hole), To: hole(h.Cabinets[k].Hole), Dolly: SetName(h, h.Sets.Of(j.Cabinet)),
+			From: HoleOf(was.Cabinets[k].Hole), To: HoleOf(h.Cabinets[k].Hole), Dolly: SetName(h, h.Sets.Of(j.Cabinet)),
 		})
 	}
 	return s

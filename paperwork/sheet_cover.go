@@ -9,14 +9,15 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // includesOthers says that the total counts other points too, where there are any.
-func (j *Job) includesOthers() string {
+func includesOthers(j *worked.Job) string {
 	if len(j.Figures.Others) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.unit().Load(j.Figures.others().Static))
+	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
 }
 
 // approvedAgain is what the venue has to accept anew. Common practice: venues ask
@@ -24,17 +25,17 @@ func (j *Job) includesOthers() string {
 const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
 	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
 
-// cover is the first sheet.
-func (j *Job) cover() layouts.Cover {
-	u, t := j.unit(), j.Figures.Total
+// coverSheet is the first sheet.
+func coverSheet(j *worked.Job) layouts.Cover {
+	u, t := j.Unit(), j.Figures.Total
 	c := layouts.Cover{
-		Title: j.job.Title, Revision: j.job.Revision, Facts: j.facts(), Open: j.openItems(),
-		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), j.includesOthers(), say.After("; ", j.includesHeld())),
-		Alone: j.aloneWords(), Again: approvedAgain,
+		Title: j.Title, Revision: j.Revision, Facts: jobFacts(j), Open: openItems(j),
+		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), includesOthers(j), say.After("; ", j.IncludesHeld())),
+		Alone: aloneWords(j), Again: approvedAgain,
 		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
 	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		c.Stacks = append(c.Stacks, coverRow(h))
 		if h.Held() {
 			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: pinTarget(h)})
@@ -47,9 +48,9 @@ func (j *Job) cover() layouts.Cover {
 
 // aloneWords name the stacks that one of their two hoists could not hold alone, with
 // all that it holds by, and "" where there are none.
-func (j *Job) aloneWords() string {
+func aloneWords(j *worked.Job) string {
 	var ids []string
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		if !h.Held() && aloneShort(h) != "" {
 			ids = append(ids, h.ID)
 		}
@@ -60,12 +61,12 @@ func (j *Job) aloneWords() string {
 	return "One hoist (motor) alone: MORE THAN it or its gear MAY HOLD at " + strings.Join(ids, ", ") + ": see LIFTS."
 }
 
-func (j *Job) facts() []layouts.Fact {
+func jobFacts(j *worked.Job) []layouts.Fact {
 	return []layouts.Fact{
-		{Of: "Venue, date", Is: j.job.Venue + ", " + j.job.Date},
-		{Of: "Prepared by", Is: say.Given(j.job.PreparedBy) + "; contact " + say.Given(j.job.Contact)},
-		{Of: "Datum of the plan", Is: j.datum()},
-		{Of: "Heights above", Is: j.job.HeightsFrom},
+		{Of: "Venue, date", Is: j.Venue + ", " + j.Date},
+		{Of: "Prepared by", Is: say.Given(j.PreparedBy) + "; contact " + say.Given(j.Contact)},
+		{Of: "Datum of the plan", Is: datumOf(j)},
+		{Of: "Heights above", Is: j.HeightsFrom},
 	}
 }
 
@@ -82,21 +83,13 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 		if len(h.Picks) == 2 {
 			is += ", " + u.Load(p.Alone) + " if alone"
 		}
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", heldMark(h))})
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
 	}
 	if r.Held {
 		return r
 	}
 	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
 	return flownFacts(h, r)
-}
-
-// heldMark is what marks a held stack, and "" on others.
-func heldMark(h *rules.Checked) string {
-	if h.Held() {
-		return "HELD"
-	}
-	return ""
 }
 
 func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
@@ -110,21 +103,21 @@ func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
 
 // openItems gathers what is not settled, held stacks first. What is said alike of
 // several stacks or gear entries is said once.
-func (j *Job) openItems() (items []layouts.OpenItem) {
-	for _, h := range j.stacks {
+func openItems(j *worked.Job) (items []layouts.OpenItem) {
+	for _, h := range j.Stacks {
 		for _, f := range h.Holds {
 			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + f.Sentence()})
 		}
 	}
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		if words := rules.TwinWords(h); words != "" && h.TwinOf != "" {
 			items = append(items, layouts.OpenItem{Where: h.Twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
 		}
 	}
-	if j.job.Datum == "" {
+	if j.Datum == "" {
 		items = append(items, layouts.OpenItem{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
 	}
-	return append(items, j.openOfStacks()...)
+	return append(items, openOfStacks(j)...)
 }
 
 // itemMost is the most stacks or gear entries that stand together at one open
@@ -132,9 +125,9 @@ func (j *Job) openItems() (items []layouts.OpenItem) {
 const itemMost = 12
 
 // openOfStacks gathers what is not settled of stacks and gear.
-func (j *Job) openOfStacks() (items []layouts.OpenItem) {
+func openOfStacks(j *worked.Job) (items []layouts.OpenItem) {
 	at, listed := map[string]int{}, map[layouts.OpenItem]bool{} // of each sentence, its latest place among the items; what is in them
-	for _, h := range j.stacks {
+	for _, h := range j.Stacks {
 		for _, o := range openOf(h) {
 			if listed[o] {
 				continue

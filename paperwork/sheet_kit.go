@@ -8,13 +8,14 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // kitSheet is what has to come out of the truck and go back into it.
-func (j *Job) kitSheet() layouts.Kit {
-	u, lists := j.unit(), j.kit()
+func kitSheet(j *worked.Job) layouts.Kit {
+	u, lists := j.Unit(), kitOf(j)
 	k := layouts.Kit{
-		Says: []string{j.kitWords()}, Trucks: j.truckRows(),
+		Says: []string{kitWords(j)}, Trucks: truckRows(j),
 		Total: fmt.Sprintf("All of it together: %s, but for what has no mass given.", u.Load(kitMass(lists))),
 	}
 	for _, l := range lists {
@@ -39,17 +40,17 @@ func kitRow(u say.Units, i kitItem) layouts.KitRow {
 }
 
 // kitWords say what is on the list and what is not.
-func (j *Job) kitWords() string {
-	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + say.After("; ", j.includesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
-	if j.job.Spares > 0 {
-		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", say.Share(j.job.Spares))
+func kitWords(j *worked.Job) string {
+	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + say.After("; ", j.IncludesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
+	if j.Spares > 0 {
+		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", say.Share(j.Spares))
 	}
 	return words + " Spares: the job asks for none."
 }
 
 // truckRows are a line per dolly.
-func (j *Job) truckRows() (rows []layouts.TruckRow) {
-	for _, h := range j.stacks {
+func truckRows(j *worked.Job) (rows []layouts.TruckRow) {
+	for _, h := range j.Stacks {
 		if h.Dolly == nil {
 			rows = append(rows, noDollyRow(h))
 			continue

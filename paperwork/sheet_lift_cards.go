@@ -35,7 +35,7 @@ func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
 	if n == 0 {
 		above = "bar"
 	}
-	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: hole(h.Cabinets[n].Hole)}
+	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: HoleOf(h.Cabinets[n].Hole)}
 }
 
 // liftCard is lift k, counted from 0.

@@ -62,7 +62,7 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
-		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: hole(c.Hole), Pins: c.LinkPins}
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: HoleOf(c.Hole), Pins: c.LinkPins}
 		for i, other := range c.Joint {
 			if other == c.Hole {
 				r.Ladder = layouts.Ladder{Of: len(c.Joint), Right: i}
@@ -77,9 +77,9 @@ func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	return rows
 }
 
-// hole is a hole as it prints: as stamped, with its splay beside it where the
+// HoleOf is a hole as it prints: as stamped, with its splay beside it where the
 // label is not the same figure.
-func hole(at job.Hole) layouts.Hole {
+func HoleOf(at job.Hole) layouts.Hole {
 	p := layouts.Hole{Label: at.Label}
 	if !say.SameFigure(at.Label, at.Splay) {
 		p.Splay = say.Splay(at.Splay) + "°"

@@ -8,13 +8,14 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
 )
 
 // planSheet is all points from above, with what a tape should read between them.
-func (j *Job) planSheet() layouts.Plan {
-	u := j.unit()
-	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: j.datum(), Checks: j.tapeChecks(), Rounding: u.TapeRounding()}
-	for _, h := range j.stacks {
+func planSheet(j *worked.Job) layouts.Plan {
+	u := j.Unit()
+	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: datumOf(j), Checks: tapeChecksOf(j), Rounding: u.TapeRounding()}
+	for _, h := range j.Stacks {
 		p.Stacks = append(p.Stacks, footprintOf(h))
 		for _, f := range h.Points {
 			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
@@ -61,15 +62,15 @@ func chalksOf(h *rules.Checked) (marks []chalk) {
 	return marks
 }
 
-// tapeChecks are what a tape should read along the floor: from front to rear of
+// tapeChecksOf are what a tape should read along the floor: from front to rear of
 // each stack, from each stack to the next one across, both ways and diagonally,
 // and from the datum to every point.
-func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
-	u := j.unit()
+func tapeChecksOf(j *worked.Job) (checks []layouts.TapeCheck) {
+	u := j.Unit()
 	add := func(from, to chalk) {
 		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}
-	stacks := slices.Clone(j.stacks)
+	stacks := slices.Clone(j.Stacks)
 	slices.SortStableFunc(stacks, func(a, b *rules.Checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
 	for i, h := range stacks {
 		marks := chalksOf(h)
@@ -85,15 +86,15 @@ func (j *Job) tapeChecks() (checks []layouts.TapeCheck) {
 			}
 		}
 	}
-	for _, mark := range j.allChalks() {
+	for _, mark := range allChalks(j) {
 		add(chalk{id: "datum"}, mark)
 	}
 	return checks
 }
 
 // allChalks are the points of all stacks, then the others.
-func (j *Job) allChalks() (marks []chalk) {
-	for _, h := range j.stacks {
+func allChalks(j *worked.Job) (marks []chalk) {
+	for _, h := range j.Stacks {
 		marks = append(marks, chalksOf(h)...)
 	}
 	for _, o := range j.Figures.Others {

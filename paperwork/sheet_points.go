@@ -9,38 +9,39 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 )
 
 // pointSheet is the venue's table of all points.
-func (j *Job) pointSheet() layouts.Points {
-	s := layouts.Points{Facts: j.pointFacts(), Notes: pointNotes}
-	for _, h := range j.stacks {
+func pointSheet(j *worked.Job) layouts.Points {
+	s := layouts.Points{Facts: pointFacts(j), Notes: pointNotes}
+	for _, h := range j.Stacks {
 		s.Groups = append(s.Groups, pointGroup(h))
 	}
 	if len(j.Figures.Others) > 0 {
-		s.Groups = append(s.Groups, j.otherGroup())
+		s.Groups = append(s.Groups, otherGroup(j))
 	}
-	s.Totals = j.totals()
+	s.Totals = totalRows(j)
 	return s
 }
 
 // pointFacts say what the figures of the table are.
-func (j *Job) pointFacts() []layouts.Fact {
-	p := j.job.Practice
+func pointFacts(j *worked.Job) []layouts.Fact {
+	p := j.Practice
 	facts := []layouts.Fact{
-		{Of: "Datum of the plan", Is: strings.TrimRight(j.datum(), ".") + ". Stage left is the audience's right"},
-		{Of: "Heights above", Is: j.job.HeightsFrom},
+		{Of: "Datum of the plan", Is: strings.TrimRight(datumOf(j), ".") + ". Stage left is the audience's right"},
+		{Of: "Heights above", Is: j.HeightsFrom},
 		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
 			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
 		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", say.Trimmed(1+p.MassTolerance))},
-		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.unit().Length(p.LimitReserve))},
+		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.Unit().Length(p.LimitReserve))},
 	}
-	if j.peaks() {
+	if anyPeaks(j) {
 		facts = append(facts, layouts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
 	}
-	if held := j.includesHeld(); held != "" {
-		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.heldWords() + ". It must not be flown as described; its points stand here and in every total"})
+	if held := j.IncludesHeld(); held != "" {
+		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.HeldWords() + ". It must not be flown as described; its points stand here and in every total"})
 	}
 	return facts
 }
@@ -54,8 +55,8 @@ var pointNotes = []string{
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 
-// datum is what the plan is measured from, in words.
-func (j *Job) datum() string { return say.Given(j.job.Datum) }
+// datumOf is what the plan is measured from, in words.
+func datumOf(j *worked.Job) string { return say.Given(j.Datum) }
 
 func pointGroup(h *rules.Checked) layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h), classWords(h) + " Steel: " + steelWords(h) + "."}}
@@ -89,8 +90,8 @@ func venuePoint(h *rules.Checked, i int, p rig.Point) layouts.VenuePoint {
 	}
 }
 
-// peaks reports whether any point carries more at a lift than finished.
-func (j *Job) peaks() bool {
+// anyPeaks reports whether any point carries more at a lift than finished.
+func anyPeaks(j *worked.Job) bool {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
 			if p.Most.Where != "" {
@@ -180,8 +181,8 @@ func classWords(h *rules.Checked) string {
 }
 
 // otherGroup is what hangs from the roof and belongs to no stack.
-func (j *Job) otherGroup() layouts.PointGroup {
-	u := j.unit()
+func otherGroup(j *worked.Job) layouts.PointGroup {
+	u := j.Unit()
 	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
 	for _, o := range j.Figures.Others {
 		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
@@ -194,35 +195,11 @@ func (j *Job) otherGroup() layouts.PointGroup {
 	return g
 }
 
-// A sum is what some points carry together.
-type sum struct {
-	of, count string
-	rig.Carried
-}
-
-// sums are of every stack, of the other points and of all.
-func (j *Job) sums() (sums []sum) {
-	points, hoists := 0, 0
-	for i, h := range j.stacks {
-		n := len(h.Picks)
-		sums = append(sums, sum{h.ID + say.After(", ", heldMark(h)), pointsAndHoists(n, n), j.Figures.Stacks[i].total()})
-		points, hoists = points+n, hoists+n
-	}
-	if n := len(j.Figures.Others); n > 0 {
-		sums, points = append(sums, sum{"other points", say.Count(n, "point"), j.Figures.others()}), points+n
-	}
-	return append(sums, sum{"all" + say.After(", ", j.includesHeld()), pointsAndHoists(points, hoists), j.Figures.Total})
-}
-
-func pointsAndHoists(points, hoists int) string {
-	return say.Count(points, "point") + ", " + say.Count(hoists, "hoist")
-}
-
-// totals are the sums in words.
-func (j *Job) totals() (rows []layouts.TotalRow) {
-	u := j.unit()
-	for _, s := range j.sums() {
-		rows = append(rows, layouts.TotalRow{Of: s.of, Count: s.count,
+// totalRows are the sums in words.
+func totalRows(j *worked.Job) (rows []layouts.TotalRow) {
+	u := j.Unit()
+	for _, s := range worked.Sums(j) {
+		rows = append(rows, layouts.TotalRow{Of: s.Of, Count: s.Count,
 			Static: u.Load(s.Static) + ", " + u.Also(s.Static), Design: u.Load(s.Design) + ", " + u.Also(s.Design)})
 	}
 	return rows

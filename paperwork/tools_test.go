@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/worked"
 )
 
 // The pack seen by other programs: .ci/run installs them and sets
@@ -33,9 +34,9 @@ func tool(t *testing.T, name string, args ...string) string {
 }
 
 // packs writes the examples' packs, and some random ones, into files.
-func packs(t *testing.T) map[string]*Job {
+func packs(t *testing.T) map[string]*worked.Job {
 	t.Helper()
-	files := map[string]*Job{}
+	files := map[string]*worked.Job{}
 	for name, j := range readJobs(t) {
 		if strings.HasPrefix(name, "seed") && !strings.HasSuffix(name, "0") {
 			continue
@@ -49,13 +50,13 @@ func packs(t *testing.T) map[string]*Job {
 }
 
 // wildPacks adds packs with the longest names to some others.
-func wildPacks(t *testing.T, files map[string]*Job) map[string]*Job {
+func wildPacks(t *testing.T, files map[string]*worked.Job) map[string]*worked.Job {
 	t.Helper()
 	for seed := range int64(20) {
 		g := gamble(3000 + seed)
 		g.wild = true
 		j := open(t, g.job())
-		paper, err := j.Draw()
+		paper, err := Draw(j)
 		require.NoError(t, err)
 		file := filepath.Join(t.TempDir(), fmt.Sprintf("wild-%d.pdf", seed))
 		require.NoError(t, os.WriteFile(file, paper.PDF, 0o644))
@@ -84,7 +85,7 @@ func TestWordsKeepApart(t *testing.T) {
 	const edge, spine = 8 * 72 / 25.4, 23 * 72 / 25.4
 	for file, j := range wildPacks(t, packs(t)) {
 		w, h := 595.28, 841.89
-		if j.job.Letter {
+		if j.Letter {
 			w, h = 612, 792
 		}
 		for n, page := range strings.Split(tool(t, "pdftotext", "-bbox", file, "-"), "</page>") {
@@ -176,7 +177,7 @@ func readCodes(t *testing.T, image string) []string {
 func TestPagesReadByAnother(t *testing.T) {
 	for file, j := range packs(t) {
 		text := strings.Join(strings.Fields(tool(t, "pdftotext", "-layout", file, "-")), " ")
-		for _, h := range j.stacks {
+		for _, h := range j.Stacks {
 			if len(h.Holds) == 0 {
 				assert.Contains(t, text, codeHead(h)+" PICK", file)
 			}

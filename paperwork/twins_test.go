@@ -92,7 +92,7 @@ func TestTwinsDiffer(t *testing.T) {
 			require.NotEmpty(t, got, tt.gives)
 			assert.True(t, strings.Contains(strings.Join(got, "\n"), tt.where+"|"+says), "%s: %q is not in %q", tt.gives, says, got)
 		}
-		paper, err := j.Draw()
+		paper, err := Draw(j)
 		require.NoError(t, err)
 		cover := ""
 		for _, m := range paper.Marks {

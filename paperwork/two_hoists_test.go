@@ -10,6 +10,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/worked"
 )
 
 // Two hoists that differ: what is said of the one must not be said of the other.
@@ -62,7 +64,7 @@ func TestClassOfEachHoist(t *testing.T) {
 }
 
 // classesStand: of the hoists at both ends, each type once, with its class.
-func classesStand(t *testing.T, j *Job, ends []string, classes map[string]string) {
+func classesStand(t *testing.T, j *worked.Job, ends []string, classes map[string]string) {
 	t.Helper()
 	var known, unknown, all []string
 	for _, key := range slices.Compact(slices.Clone(ends)) {
@@ -86,8 +88,8 @@ func classesStand(t *testing.T, j *Job, ends []string, classes map[string]string
 }
 
 // openAt is where an open item stands, "" where it is none.
-func openAt(j *Job, says string) string {
-	for _, o := range j.openItems() {
+func openAt(j *worked.Job, says string) string {
+	for _, o := range openItems(j) {
 		if o.Says == says {
 			return o.Where
 		}
@@ -96,10 +98,10 @@ func openAt(j *Job, says string) string {
 }
 
 // csvOf reads the points' data back, a row per point by headings.
-func csvOf(t *testing.T, j *Job) (points []map[string]string) {
+func csvOf(t *testing.T, j *worked.Job) (points []map[string]string) {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, j.PointsCSV(&b))
+	require.NoError(t, PointsCSV(j, &b))
 	rows, err := csv.NewReader(&b).ReadAll()
 	require.NoError(t, err)
 	for _, row := range rows[1:] {

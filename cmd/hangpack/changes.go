@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/worked"
 )
 
 // changes prints what moved between two revisions of a job, and writes the sheet of
@@ -40,7 +41,7 @@ func (c *call) refusesChanges(out outlet) error {
 }
 
 // both reads the two jobs of a call. What is wrong with either is said of both.
-func (c *call) both() (old, new *paperwork.Job, code int) {
+func (c *call) both() (old, new *worked.Job, code int) {
 	old, complaints, okOld := c.read(c.operands[0])
 	new, more, okNew := c.read(c.operands[1])
 	switch all := append(complaints, more...); {

@@ -3,6 +3,8 @@ package main
 import (
 	"encoding/json"
 	"io"
+
+	"hangpack/paperwork"
 )
 
 // check prints the figures of a job: for people, or as JSON.
@@ -14,7 +16,7 @@ func check(c *call) int {
 	if c.has("json") {
 		printJSON(c.stdout, j.Figures)
 	} else {
-		io.WriteString(c.stdout, j.Report())
+		io.WriteString(c.stdout, paperwork.Check(j))
 	}
 	return verdict(j)
 }

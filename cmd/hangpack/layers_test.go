@@ -20,14 +20,15 @@ func TestImportsGoOneWay(t *testing.T) {
 		imports[words[0]] = words[1:]
 	}
 	allowed := map[string]string{
-		"hangpack/calc":            "",
-		"hangpack/layouts":         "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
-		"hangpack/paperwork/job":   "hangpack/calc gopkg.in/yaml.v3",
-		"hangpack/paperwork/say":   "hangpack/calc",
-		"hangpack/paperwork/rig":   "hangpack/calc hangpack/paperwork/job hangpack/paperwork/say",
-		"hangpack/paperwork/rules": "hangpack/calc hangpack/paperwork/job hangpack/paperwork/rig hangpack/paperwork/say",
-		"hangpack/paperwork":       "hangpack/calc hangpack/layouts hangpack/paperwork/job hangpack/paperwork/say hangpack/paperwork/rig hangpack/paperwork/rules",
-		"hangpack/cmd/hangpack":    "hangpack/paperwork hangpack/paperwork/job",
+		"hangpack/calc":             "",
+		"hangpack/layouts":          "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
+		"hangpack/paperwork/job":    "hangpack/calc gopkg.in/yaml.v3",
+		"hangpack/paperwork/say":    "hangpack/calc",
+		"hangpack/paperwork/rig":    "hangpack/calc hangpack/paperwork/job hangpack/paperwork/say",
+		"hangpack/paperwork/worked": "hangpack/calc hangpack/paperwork/job hangpack/paperwork/rig hangpack/paperwork/rules hangpack/paperwork/say",
+		"hangpack/paperwork/rules":  "hangpack/calc hangpack/paperwork/job hangpack/paperwork/rig hangpack/paperwork/say",
+		"hangpack/paperwork":        "hangpack/calc hangpack/layouts hangpack/paperwork/job hangpack/paperwork/say hangpack/paperwork/rig hangpack/paperwork/rules hangpack/paperwork/worked",
+		"hangpack/cmd/hangpack":     "hangpack/paperwork hangpack/paperwork/job hangpack/paperwork/worked",
 	}
 	assert.Len(t, imports, len(allowed))
 	for pkg, list := range imports {

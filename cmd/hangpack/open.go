@@ -8,6 +8,7 @@ import (
 
 	"hangpack/paperwork"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/worked"
 )
 
 // readMost is more than any job that is not refused for its length.
@@ -15,7 +16,7 @@ const readMost = 2 << 20
 
 // open reads and works out the job of a call. ok is false when that ends the
 // command, with code.
-func (c *call) open() (j *paperwork.Job, code int, ok bool) {
+func (c *call) open() (j *worked.Job, code int, ok bool) {
 	j, complaints, ok := c.read(c.operand())
 	switch {
 	case !ok:
@@ -28,7 +29,7 @@ func (c *call) open() (j *paperwork.Job, code int, ok bool) {
 }
 
 // read reads and works out a job, or says why it cannot and returns false.
-func (c *call) read(file string) (j *paperwork.Job, complaints job.Complaints, ok bool) {
+func (c *call) read(file string) (j *worked.Job, complaints job.Complaints, ok bool) {
 	text, err := contents(file)
 	if err != nil {
 		say(c.stderr, "cannot read %s: %v", file, err)
@@ -72,7 +73,7 @@ func contents(file string) ([]byte, error) {
 }
 
 // verdict is the exit code of a job that was worked out.
-func verdict(j *paperwork.Job) int {
+func verdict(j *worked.Job) int {
 	if j.Held() {
 		return exitHeld
 	}

@@ -6,6 +6,7 @@ import (
 	"io"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/worked"
 )
 
 // pack writes the packs of jobs and says what it wrote.
@@ -23,7 +24,7 @@ func pack(c *call) int {
 // A task is one job to be packed.
 type task struct {
 	*call  // with this job alone
-	job    *paperwork.Job
+	job    *worked.Job
 	choice paperwork.Choice
 	out    outlet
 	stacks []stackFile
@@ -44,7 +45,7 @@ func (t *task) settle() int {
 		return code
 	}
 	t.job, t.stacks = j, t.stackFiles(j)
-	choice, err := j.Choose(t.flags["only"], t.flags["stack"])
+	choice, err := paperwork.Choose(j, t.flags["only"], t.flags["stack"])
 	t.choice = choice
 	if err = cmp.Or(err, t.out.clash(j.Files()), clashes(t.stacks, t.out, j.Files())); err != nil {
 		return t.wrong(err)
@@ -65,7 +66,7 @@ func (t *task) wrong(err error) int {
 // write draws the pack, and the sheets of each stack that go into files of their
 // own, and then puts them where they go.
 func (t *task) write() int {
-	paper, err := t.job.DrawChosen(t.choice)
+	paper, err := paperwork.DrawChosen(t.job, t.choice)
 	stacks, more := t.drawStacks()
 	if err = cmp.Or(err, more); err != nil {
 		say(t.stderr, "%s: %v", t.operand(), err)
@@ -75,11 +76,11 @@ func (t *task) write() int {
 		return exitFailed
 	}
 	t.pages = paper.Pages
-	summary := t.job.Summary
+	summary := paperwork.Summary
 	if t.among {
-		summary = t.job.ShortSummary
+		summary = paperwork.ShortSummary
 	}
-	t.tell(t.out, summary(plain(t.out.name), paper))
+	t.tell(t.out, summary(t.job, plain(t.out.name), paper))
 	for i, s := range stacks {
 		out := t.stacks[i].outlet
 		if !t.put(out, s.PDF) {

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/worked"
 )
 
 // packSeveral packs jobs side by side. Each fails alone, and is spoken of in the order
@@ -36,7 +37,7 @@ func (c *call) refusesSeveral() error {
 	if c.has("o") {
 		return fmt.Errorf("-o names one file, and there are %d jobs; leave it out, or pack them one by one", len(c.operands))
 	}
-	_, err := new(paperwork.Job).Choose(c.flags["only"], "")
+	_, err := paperwork.Choose(new(worked.Job), c.flags["only"], "")
 	return err
 }
 

@@ -1,6 +1,10 @@
 package main
 
-import "io"
+import (
+	"io"
+
+	"hangpack/paperwork"
+)
 
 // points prints the venue's table of all points: for people, or as CSV.
 func points(c *call) int {
@@ -9,9 +13,9 @@ func points(c *call) int {
 		return code
 	}
 	if c.has("csv") {
-		c.stdout.keep(j.PointsCSV(c.stdout))
+		c.stdout.keep(paperwork.PointsCSV(j, c.stdout))
 	} else {
-		io.WriteString(c.stdout, j.PointsReport())
+		io.WriteString(c.stdout, paperwork.Points(j))
 	}
 	return verdict(j)
 }

@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/worked"
 )
 
 // A stackFile is the PDF of one stack, which stands beside the pack for phones
@@ -16,7 +17,7 @@ type stackFile struct {
 
 // stackFiles are those of a job whose address tells stacks apart: SL.pdf beside the
 // pack. Chosen sheets are written alone, and so is a pack on standard output.
-func (t *task) stackFiles(j *paperwork.Job) (files []stackFile) {
+func (t *task) stackFiles(j *worked.Job) (files []stackFile) {
 	if !t.wantsStacks(j) || t.out.stdout != nil {
 		return nil
 	}
@@ -28,8 +29,8 @@ func (t *task) stackFiles(j *paperwork.Job) (files []stackFile) {
 
 // wantsStacks reports whether the whole pack is wanted of a job whose address tells
 // stacks apart.
-func (t *task) wantsStacks(j *paperwork.Job) bool {
-	return !t.has("only") && !t.has("stack") && j.TellsStacksApart()
+func (t *task) wantsStacks(j *worked.Job) bool {
+	return !t.has("only") && !t.has("stack") && paperwork.TellsStacksApart(j)
 }
 
 // drawStacks draws what goes into the stack files, in their order. Where there are
@@ -37,7 +38,7 @@ func (t *task) wantsStacks(j *paperwork.Job) bool {
 func (t *task) drawStacks() ([]paperwork.StackPaper, error) {
 	switch {
 	case len(t.stacks) > 0:
-		return t.job.DrawStacks()
+		return paperwork.DrawStacks(t.job)
 	case t.wantsStacks(t.job):
 		t.tell(t.out, "no PDF per stack is written beside standard output\n")
 	}

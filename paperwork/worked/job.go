@@ -1,0 +1,98 @@
+// Package worked works a whole job out: its stacks, checked, and its figures as data.
+package worked
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// Stack returns the stack of an id, or nil.
+func (j *Job) Stack(id string) *rules.Checked {
+	for _, h := range j.Stacks {
+		if h.ID == id {
+			return h
+		}
+	}
+	return nil
+}
+
+// Job is a job with all that has been worked out of it.
+type Job struct {
+	*job.Job
+	File    string           // the path that it was read from
+	Stacks  []*rules.Checked // in the order of the job
+	Figures Figures
+}
+
+// Out works out a job that was read from a file. An error is a fault of hangpack.
+func Out(file string, j *job.Job) (*Job, error) {
+	w := &Job{Job: j, File: file}
+	for i := range j.Stacks {
+		h, err := rig.Hang(j, &j.Stacks[i])
+		if err != nil {
+			return nil, err
+		}
+		w.Stacks = append(w.Stacks, rules.Check(h))
+	}
+	rules.CompareTwins(w.Stacks)
+	w.Figures = FiguresOf(j, w.Stacks)
+	return w, nil
+}
+
+// Files returns the paths of the files that the job was read from: its own and
+// those of its gear files.
+func (j *Job) Files() []string { return append([]string{j.File}, j.GearFiles...) }
+
+// Held reports whether any stack of the job is held.
+func (j *Job) Held() bool {
+	for _, s := range j.Figures.Stacks {
+		if s.Held {
+			return true
+		}
+	}
+	return false
+}
+
+// Unit is the units of the paper.
+func (j *Job) Unit() say.Units { return say.Units{Imperial: j.Imperial} }
+
+// HeldWords says which stacks are held: '1 held: SR', 'none held'.
+func (j *Job) HeldWords() string {
+	var held []string
+	for _, h := range j.Stacks {
+		if h.Held() {
+			held = append(held, h.ID)
+		}
+	}
+	if len(held) == 0 {
+		return "no hold found by this calculation"
+	}
+	return fmt.Sprintf("%d held: %s", len(held), strings.Join(held, ", "))
+}
+
+// IncludesHeld says that totals count held stacks too, where there are any.
+func (j *Job) IncludesHeld() string {
+	n := 0
+	for _, h := range j.Stacks {
+		if h.Held() {
+			n++
+		}
+	}
+	if n == 0 {
+		return ""
+	}
+	return "includes " + say.Count(n, "held stack")
+}
+
+// HeldMark is what marks a held stack, and "" on others.
+func HeldMark(h *rules.Checked) string {
+	if h.Held() {
+		return "HELD"
+	}
+	return ""
+}

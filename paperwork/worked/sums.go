@@ -1,0 +1,40 @@
+package worked
+
+import (
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+func otherFigures(j *job.Job) []OtherFigures {
+	others := []OtherFigures{}
+	for _, o := range j.OtherPoints {
+		others = append(others, OtherFigures{ID: o.ID, What: o.What, StageLeft: o.StageLeft, Downstage: o.Downstage,
+			Height: o.Height, Carried: rig.Carried{Static: o.Mass, Design: j.Practice.Design(o.Mass)}})
+	}
+	return others
+}
+
+// A Sum is what some points carry together.
+type Sum struct {
+	Of, Count string
+	rig.Carried
+}
+
+// Sums are of every stack, of the other points and of all.
+func Sums(j *Job) (sums []Sum) {
+	points, hoists := 0, 0
+	for i, h := range j.Stacks {
+		n := len(h.Picks)
+		sums = append(sums, Sum{h.ID + say.After(", ", HeldMark(h)), pointsAndHoists(n, n), j.Figures.Stacks[i].PointsTotal()})
+		points, hoists = points+n, hoists+n
+	}
+	if n := len(j.Figures.Others); n > 0 {
+		sums, points = append(sums, Sum{"other points", say.Count(n, "point"), j.Figures.OthersTotal()}), points+n
+	}
+	return append(sums, Sum{"all" + say.After(", ", j.IncludesHeld()), pointsAndHoists(points, hoists), j.Figures.Total})
+}
+
+func pointsAndHoists(points, hoists int) string {
+	return say.Count(points, "point") + ", " + say.Count(hoists, "hoist")
+}
