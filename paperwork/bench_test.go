@@ -11,17 +11,19 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/trials"
 )
 
 // arena reads the example of 58 pages.
 func arena(b *testing.B) *worked.Job {
 	b.Helper()
-	text, err := os.ReadFile("../examples/arena.yaml")
+	text, err := os.ReadFile(trials.File("examples/arena.yaml"))
 	if err != nil {
 		b.Fatal(err)
 	}
-	j, complaints, err := Open("arena.yaml", strings.NewReader(string(text)), exampleGear)
+	j, complaints, err := Open("arena.yaml", strings.NewReader(string(text)), trials.GearFile)
 	if err != nil || complaints != nil {
 		b.Fatal(complaints, err)
 	}
@@ -64,7 +66,7 @@ func BenchmarkThousandStacks(b *testing.B) {
 func BenchmarkPack(b *testing.B) {
 	j := arena(b)
 	for b.Loop() {
-		if _, err := Draw(j); err != nil {
+		if _, err := sheets.Draw(j); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -75,13 +77,13 @@ func BenchmarkPack(b *testing.B) {
 func BenchmarkPages(b *testing.B) {
 	j := arena(b)
 	var once []layouts.Sheet
-	for _, h := range j.Stacks {
-		for _, s := range stackSheets(h) {
+	for _, s := range sheets.All(j) {
+		if s.Stack != "" {
 			once = append(once, s.Sheet)
 		}
 	}
 	for _, times := range []int{1, 11, 56} {
-		pack, err := PackOf(j, slices.Repeat(once, times))
+		pack, err := sheets.PackOf(j, slices.Repeat(once, times))
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -6,12 +6,9 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
 )
-
-// doNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
-// left out where any sheet of its stack is wanted.
-const doNotFly = "do not fly"
 
 // A Choice is some sheets of a pack: kinds of sheets and ids of stacks. Without
 // kinds it is every sheet of its stacks, without either every sheet.
@@ -19,8 +16,8 @@ type Choice struct{ Kinds, Stacks []string }
 
 // Kinds returns the words by which sheets are chosen, in the order of the pack.
 func Kinds() (names []string) {
-	for _, k := range kindsInOrder {
-		names = append(names, k.name)
+	for _, k := range sheets.Order {
+		names = append(names, k.Name)
 	}
 	return names
 }
@@ -67,7 +64,7 @@ func meantAmong(word string, known []string) string {
 // takes reports whether a sheet is chosen. Sheets of the whole job are, where their
 // kind is named, or where nothing is; a held stack's one sheet is, where any sheet
 // of a stack is.
-func (c Choice) takes(s Sheet) bool {
+func (c Choice) takes(s sheets.Sheet) bool {
 	ofJob := s.Stack == ""
 	switch {
 	case ofJob && len(c.Kinds) == 0:
@@ -76,7 +73,7 @@ func (c Choice) takes(s Sheet) bool {
 		return slices.Contains(c.Kinds, s.Kind)
 	case len(c.Stacks) > 0 && !slices.Contains(c.Stacks, s.Stack):
 		return false
-	case s.Kind == doNotFly:
+	case s.Kind == sheets.DoNotFly:
 		return len(c.Kinds) == 0 || c.ofStacks()
 	}
 	return len(c.Kinds) == 0 || slices.Contains(c.Kinds, s.Kind)
@@ -84,8 +81,8 @@ func (c Choice) takes(s Sheet) bool {
 
 // ofStacks reports whether any kind that is named is of stacks.
 func (c Choice) ofStacks() bool {
-	for _, k := range kindsInOrder {
-		if !k.ofJob && slices.Contains(c.Kinds, k.name) {
+	for _, k := range sheets.Order {
+		if !k.OfJob && slices.Contains(c.Kinds, k.Name) {
 			return true
 		}
 	}

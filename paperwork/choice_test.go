@@ -13,7 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/trials"
 )
 
 // byPage is the ink of each page.
@@ -59,8 +61,9 @@ func kindOf(t *testing.T, j *worked.Job, words []layouts.Mark) (kind, stack stri
 // those are written that are asked for.
 func TestChosenSheets(t *testing.T) {
 	r := rand.New(rand.NewSource(4))
-	for name, j := range readJobs(t) {
-		whole, _ := paperOf(t, j)
+	for name, j := range trials.ReadJobs(t) {
+		whole, err := sheets.Draw(j)
+		require.NoError(t, err)
 		pages := byPage(whole.Marks)
 		for range 3 {
 			var only, stacks []string
@@ -118,8 +121,8 @@ func farthest(t *testing.T, pdf string) (last int) {
 // TestClicksOfChosenSheets: what can be clicked leads to the page that its number
 // names.
 func TestClicksOfChosenSheets(t *testing.T) {
-	j := openFile(t, "../examples/concert.yaml")
-	whole, err := Draw(j)
+	j := trials.OpenFile(t, "examples/concert.yaml")
+	whole, err := sheets.Draw(j)
 	require.NoError(t, err)
 	some, err := DrawChosen(j, Choice{Kinds: []string{"cover", "pins"}})
 	require.NoError(t, err)
@@ -141,11 +144,12 @@ func TestClicksOfChosenSheets(t *testing.T) {
 // TestStackPapers: the PDFs of the stacks are together all of their pages, each
 // once, with the numbers of the whole pack; a held stack has its one page.
 func TestStackPapers(t *testing.T) {
-	for name, j := range readJobs(t) {
+	for name, j := range trials.ReadJobs(t) {
 		papers, err := DrawStacks(j)
 		require.NoError(t, err)
 		assert.Equal(t, strings.Contains(j.URL, "{stack}"), TellsStacksApart(j), name)
-		whole, _ := paperOf(t, j)
+		whole, err := sheets.Draw(j)
+		require.NoError(t, err)
 		pages := byPage(whole.Marks)
 		for _, p := range papers {
 			for n, ink := range byPage(p.Marks) {

@@ -4,17 +4,19 @@ import (
 	"encoding/json"
 	"os"
 	"path/filepath"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/report"
+	"hangpack/testdata/trials"
 )
 
 // FuzzFigures works out whatever job is accepted: every figure is a finite
 // number, for JSON has no others, and every report is written.
 func FuzzFigures(f *testing.F) {
-	for _, glob := range []string{"../examples/*.yaml", "../testdata/jobs/*.yaml", "../testdata/bad/base.yaml"} {
-		files, err := filepath.Glob(glob)
+	for _, glob := range []string{"examples/*.yaml", "testdata/jobs/*.yaml", "testdata/bad/base.yaml"} {
+		files, err := filepath.Glob(trials.File(glob))
 		require.NoError(f, err)
 		for _, file := range files {
 			text, err := os.ReadFile(file)
@@ -22,9 +24,9 @@ func FuzzFigures(f *testing.F) {
 			f.Add(string(text))
 		}
 	}
-	f.Add(plainJob)
+	f.Add(trials.Plain)
 	f.Fuzz(func(t *testing.T, text string) {
-		j, complaints, err := Open("job.yaml", strings.NewReader(text), exampleGear)
+		j, complaints, err := trials.Try(text, trials.GearFile)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -34,7 +36,7 @@ func FuzzFigures(f *testing.F) {
 		if _, err := json.Marshal(j.Figures); err != nil {
 			t.Error(err)
 		}
-		if Check(j) == "" || Points(j) == "" {
+		if report.Check(j) == "" || report.Points(j) == "" {
 			t.Error("no report")
 		}
 	})

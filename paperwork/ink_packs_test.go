@@ -12,7 +12,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/changes"
+	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/trials"
 )
 
 // asked is a number from the environment, or the usual one.
@@ -30,9 +33,9 @@ func inkJob(seed int64) string {
 	if seed%3 > 0 {
 		return crowdOf(seed - seed/3).job()
 	}
-	g := gamble(50_000 + seed)
-	g.wild = seed%2 == 1
-	return g.job()
+	g := trials.Gamble(50_000 + seed)
+	g.Wild = seed%2 == 1
+	return g.Job()
 }
 
 // TestInk: every job that has no complaint packs, whole and in part, and so do the
@@ -65,8 +68,8 @@ func keep(t *testing.T, seed int64, yaml string) {
 // many pages it has.
 func inkHolds(t *testing.T, yaml string, seed int64) int {
 	t.Helper()
-	j := open(t, yaml)
-	paper, err := Draw(j)
+	j := trials.OpenJob(t, yaml)
+	paper, err := sheets.Draw(j)
 	require.NoError(t, err)
 	lawful(t, "the pack", paper, j)
 	r := rand.New(rand.NewSource(seed))
@@ -104,10 +107,10 @@ func revised(yaml string) string {
 // changesHold compares a job with a next revision of it, and with another job.
 func changesHold(t *testing.T, yaml, another string) {
 	t.Helper()
-	j := open(t, yaml)
+	j := trials.OpenJob(t, yaml)
 	for what, other := range map[string]string{"the next revision": revised(yaml), "another job": another} {
-		k := open(t, other)
-		c := Compare(j, k)
+		k := trials.OpenJob(t, other)
+		c := changes.Compare(j, k)
 		paper, err := c.Paper()
 		require.NoError(t, err, what)
 		lawful(t, "changes to "+what, paper, k)
@@ -122,8 +125,8 @@ func changesHold(t *testing.T, yaml, another string) {
 func TestInkOfAThousandPages(t *testing.T) {
 	g := crowdOf(214)
 	g.stacks, g.long, g.dollies = 60, true, 1
-	j := open(t, g.job())
-	paper, err := Draw(j)
+	j := trials.OpenJob(t, g.job())
+	paper, err := sheets.Draw(j)
 	require.NoError(t, err)
 	require.Greater(t, paper.Pages, 1000)
 	lawful(t, "the pack", paper, j)

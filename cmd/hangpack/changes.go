@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"io"
 
-	"hangpack/paperwork"
+	"hangpack/paperwork/changes"
 	"hangpack/paperwork/worked"
 )
 
-// changes prints what moved between two revisions of a job, and writes the sheet of
+// changesOf prints what moved between two revisions of a job, and writes the sheet of
 // that where the line says so.
-func changes(c *call) int {
+func changesOf(c *call) int {
 	var out outlet // of the sheet, if there is to be one
 	if c.has("o") {
 		out = c.outlet()
@@ -23,7 +23,7 @@ func changes(c *call) int {
 	if code != exitDone {
 		return code
 	}
-	moved := paperwork.Compare(old, new)
+	moved := changes.Compare(old, new)
 	if c.has("o") {
 		if code := c.writeChanges(moved, out, append(old.Files(), new.Files()...)); code != exitDone {
 			return code
@@ -55,7 +55,7 @@ func (c *call) both() (old, new *worked.Job, code int) {
 }
 
 // writeChanges writes the sheet of changes, over none of the files of both jobs.
-func (c *call) writeChanges(moved paperwork.Changes, out outlet, files []string) int {
+func (c *call) writeChanges(moved changes.Changes, out outlet, files []string) int {
 	if err := out.clash(files); err != nil {
 		say(c.stderr, "changes: %v", err)
 		return exitWrong
@@ -72,7 +72,7 @@ func (c *call) writeChanges(moved paperwork.Changes, out outlet, files []string)
 }
 
 // tellChanges prints them, for a program or for a person.
-func (c *call) tellChanges(to *stream, moved paperwork.Changes) int {
+func (c *call) tellChanges(to *stream, moved changes.Changes) int {
 	if c.has("json") {
 		printJSON(to, moved)
 		return exitDone

@@ -4,7 +4,7 @@ import (
 	"encoding/json"
 	"io"
 
-	"hangpack/paperwork"
+	"hangpack/paperwork/report"
 )
 
 // check prints the figures of a job: for people, or as JSON.
@@ -16,7 +16,7 @@ func check(c *call) int {
 	if c.has("json") {
 		printJSON(c.stdout, j.Figures)
 	} else {
-		io.WriteString(c.stdout, paperwork.Check(j))
+		io.WriteString(c.stdout, report.Check(j))
 	}
 	return verdict(j)
 }

@@ -101,7 +101,7 @@ read from, are not packed. The exit code is the worst of them: 1, then 2, then 3
 	exits: `0 done, whether anything changes or not
 1 something could not be read or written
 2 the command line or a job is wrong; nothing is written`,
-	run: changes,
+	run: changesOf,
 }, {
 	name: "new", operand: "FILE", about: "the job to write; what is there already is never written over",
 	flags:   []option{{"q", "", "do not say what was written"}},

@@ -19,16 +19,24 @@ func TestImportsGoOneWay(t *testing.T) {
 		words := strings.Fields(line)
 		imports[words[0]] = words[1:]
 	}
+	own := func(names string) string {
+		return "hangpack/" + strings.ReplaceAll(names, " ", " hangpack/")
+	}
+	below := "calc paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/worked"
 	allowed := map[string]string{
-		"hangpack/calc":             "",
-		"hangpack/layouts":          "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
-		"hangpack/paperwork/job":    "hangpack/calc gopkg.in/yaml.v3",
-		"hangpack/paperwork/say":    "hangpack/calc",
-		"hangpack/paperwork/rig":    "hangpack/calc hangpack/paperwork/job hangpack/paperwork/say",
-		"hangpack/paperwork/worked": "hangpack/calc hangpack/paperwork/job hangpack/paperwork/rig hangpack/paperwork/rules hangpack/paperwork/say",
-		"hangpack/paperwork/rules":  "hangpack/calc hangpack/paperwork/job hangpack/paperwork/rig hangpack/paperwork/say",
-		"hangpack/paperwork":        "hangpack/calc hangpack/layouts hangpack/paperwork/job hangpack/paperwork/say hangpack/paperwork/rig hangpack/paperwork/rules hangpack/paperwork/worked",
-		"hangpack/cmd/hangpack":     "hangpack/paperwork hangpack/paperwork/job hangpack/paperwork/worked",
+		"hangpack/calc":              "",
+		"hangpack/layouts":           "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
+		"hangpack/paperwork/job":     "hangpack/calc gopkg.in/yaml.v3",
+		"hangpack/paperwork/say":     "hangpack/calc",
+		"hangpack/paperwork/rig":     own("calc paperwork/job paperwork/say"),
+		"hangpack/paperwork/rules":   own("calc paperwork/job paperwork/say paperwork/rig"),
+		"hangpack/paperwork/worked":  own("calc paperwork/job paperwork/say paperwork/rig paperwork/rules"),
+		"hangpack/paperwork/sheets":  own("layouts " + below),
+		"hangpack/paperwork/report":  own("layouts " + below),
+		"hangpack/paperwork/changes": own("layouts paperwork/sheets " + below),
+		"hangpack/paperwork/laws":    "",
+		"hangpack/paperwork":         own("layouts paperwork/job paperwork/worked paperwork/sheets"),
+		"hangpack/cmd/hangpack":      own("paperwork paperwork/job paperwork/worked paperwork/sheets paperwork/report paperwork/changes"),
 	}
 	assert.Len(t, imports, len(allowed))
 	for pkg, list := range imports {

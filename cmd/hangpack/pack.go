@@ -6,6 +6,7 @@ import (
 	"io"
 
 	"hangpack/paperwork"
+	"hangpack/paperwork/report"
 	"hangpack/paperwork/worked"
 )
 
@@ -76,9 +77,9 @@ func (t *task) write() int {
 		return exitFailed
 	}
 	t.pages = paper.Pages
-	summary := paperwork.Summary
+	summary := report.Summary
 	if t.among {
-		summary = paperwork.ShortSummary
+		summary = report.ShortSummary
 	}
 	t.tell(t.out, summary(t.job, plain(t.out.name), paper))
 	for i, s := range stacks {

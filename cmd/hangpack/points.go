@@ -3,7 +3,7 @@ package main
 import (
 	"io"
 
-	"hangpack/paperwork"
+	"hangpack/paperwork/report"
 )
 
 // points prints the venue's table of all points: for people, or as CSV.
@@ -13,9 +13,9 @@ func points(c *call) int {
 		return code
 	}
 	if c.has("csv") {
-		c.stdout.keep(paperwork.PointsCSV(j, c.stdout))
+		c.stdout.keep(report.PointsCSV(j, c.stdout))
 	} else {
-		io.WriteString(c.stdout, paperwork.Points(j))
+		io.WriteString(c.stdout, report.Points(j))
 	}
 	return verdict(j)
 }

@@ -3,11 +3,11 @@ package main
 import (
 	"fmt"
 
-	"hangpack/paperwork"
+	"hangpack/paperwork/sheets"
 )
 
 // version prints which hangpack this is, as the cover of a pack does.
 func version(c *call) int {
-	fmt.Fprintln(c.stdout, paperwork.Version)
+	fmt.Fprintln(c.stdout, sheets.Version)
 	return exitDone
 }

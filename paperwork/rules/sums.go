@@ -63,3 +63,9 @@ func pinLimit(h *rig.Hung, rating float64) string {
 	}
 	return fmt.Sprintf("%s x %s = %s", h.Unit().ForceLimit(rating), say.Share(use), h.Unit().ForceLimit(rating*use))
 }
+
+// HoistSum writes a hoist, the most that it holds and how much of it that is.
+func HoistSum(h *Checked, i int) string {
+	m, peak := h.Picks[i].Hoist, h.Peak(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h.Hung, h.Hook(peak, i)), HoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
+}

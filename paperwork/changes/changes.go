@@ -1,0 +1,130 @@
+// Package changes finds what moved from one revision of a job to the next, and
+// writes it for a terminal and for paper.
+package changes
+
+import (
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/worked"
+)
+
+// Changes are what moved from one revision of a job to the next, as data. Splays
+// are in degrees, loads in kg, design loads where nothing else is said. A stack that
+// is held in either has none of its holes in it.
+type Changes struct {
+	Move   int           `json:"move"` // joints whose link pins go to another hole
+	Stay   int           `json:"stay"`
+	Joints []JointChange `json:"joints"`
+	Picks  []PickChange  `json:"picks"`
+	Points []PointChange `json:"points"`
+	Added  []string      `json:"stacks_added"`
+	Gone   []string      `json:"stacks_gone"`
+	Old    string        `json:"old"` // fingerprints
+	New    string        `json:"new"`
+
+	CabinetsAdded []CabinetChange `json:"cabinets_added"`
+	CabinetsGone  []CabinetChange `json:"cabinets_gone"`
+	Held          []string        `json:"held"`     // in the new revision
+	WasHeld       []string        `json:"was_held"` // in the old one alone
+	Others        []OtherChange   `json:"others"`
+	PointsAdded   []string        `json:"points_added"`
+	PointsGone    []string        `json:"points_gone"`
+
+	old, new *worked.Job
+}
+
+// A JointChange is the joint above a cabinet whose link goes to another hole.
+type JointChange struct {
+	Stack   string  `json:"stack"`
+	Cabinet int     `json:"cabinet"`
+	From    float64 `json:"from"`
+	To      float64 `json:"to"`
+}
+
+// A CabinetChange is a cabinet that only one revision has, with the splay of the
+// joint above it.
+type CabinetChange struct {
+	Stack   string  `json:"stack"`
+	Cabinet int     `json:"cabinet"`
+	Splay   float64 `json:"splay_deg"`
+}
+
+// A PickChange is a stack that hangs from other pick holes, front first.
+type PickChange struct {
+	Stack string      `json:"stack"`
+	From  []rig.Label `json:"from"`
+	To    []rig.Label `json:"to"`
+}
+
+// A PointChange is a point of the roof that both revisions have and whose load or
+// place is another one.
+type PointChange struct {
+	ID         string  `json:"id"`
+	From       float64 `json:"from_kg"`
+	To         float64 `json:"to_kg"`
+	FromStatic float64 `json:"from_static_kg"`
+	ToStatic   float64 `json:"to_static_kg"`
+	FromMost   float64 `json:"from_most_kg"` // design load, at the lift or wherever it is most
+	ToMost     float64 `json:"to_most_kg"`
+	Moved      bool    `json:"moved"` // in plan or in height
+}
+
+// An OtherChange is anything else of a stack, in words, or of the job where Stack
+// is "".
+type OtherChange struct {
+	Stack string `json:"stack"`
+	What  string `json:"what"`
+	From  string `json:"from"`
+	To    string `json:"to"`
+}
+
+// Compare finds what moved from an old revision of a job to a new one.
+func Compare(old, new *worked.Job) Changes {
+	c := unchanged(old, new)
+	c.compareJobs()
+	c.compareGear()
+	in := inUnitsOf(old, new)
+	for _, h := range new.Stacks {
+		if was := in.Stack(h.ID); was != nil {
+			c.compareStacks(was, h)
+		} else {
+			c.Added = append(c.Added, h.ID)
+		}
+		if h.Held() {
+			c.Held = append(c.Held, h.ID)
+		}
+	}
+	for _, h := range old.Stacks {
+		if new.Stack(h.ID) == nil {
+			c.Gone = append(c.Gone, h.ID)
+		}
+	}
+	c.comparePoints()
+	return c
+}
+
+// inUnitsOf is a job with words in the units of another one, so that only what
+// differs reads differently.
+func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
+	if j.Imperial == other.Job.Imperial {
+		return j
+	}
+	paper, same := *j.Job, *j
+	paper.Imperial = other.Job.Imperial
+	same.Job, same.Stacks = &paper, nil
+	for _, h := range j.Stacks {
+		hung, again := *h.Hung, *h
+		hung.Job, again.Hung = &paper, &hung
+		same.Stacks = append(same.Stacks, &again)
+	}
+	return &same
+}
+
+// unchanged has every list, empty: as data none of them is null.
+func unchanged(old, new *worked.Job) Changes {
+	return Changes{
+		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
+		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
+		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
+		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
+	}
+}

@@ -1,0 +1,51 @@
+package changes
+
+import (
+	"fmt"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/sheets"
+)
+
+// sheet is the sheet of changes, for the crew that has set its pins already and
+// for the venue.
+func (c Changes) sheet() (layouts.Changes, error) {
+	paper, err := c.paperWords()
+	s := layouts.Changes{
+		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: paper, Closing: c.closing() + ".",
+	}
+	for _, id := range c.changedStacks() {
+		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id)))
+	}
+	for _, p := range c.Points {
+		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
+	}
+	return s, err
+}
+
+func changedPoint(u say.Units, p PointChange) []string {
+	place := "where it was"
+	if p.Moved {
+		place = "MOVED: see POINTS"
+	}
+	return []string{p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), place + say.After("; ", mostWords(u, p))}
+}
+
+// stackBlock is what changes of one stack.
+func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
+	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
+	was := c.old.Stack(h.ID)
+	for _, j := range c.jointsOf(h.ID) {
+		k, above := j.Cabinet-1, fmt.Sprint(j.Cabinet-1)
+		if k == 0 {
+			above = "bar"
+		}
+		s.Joints = append(s.Joints, layouts.ChangedJoint{
+			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
+			From: sheets.HoleOf(was.Cabinets[k].Hole), To: sheets.HoleOf(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
+		})
+	}
+	return s
+}

@@ -1,0 +1,155 @@
+package changes
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/sheets"
+	"hangpack/paperwork/worked"
+)
+
+// ofVenue are the parts of a stack that the venue accepts anew when they change,
+// ofVenueJob those of the job; see approvedAgain.
+var (
+	ofVenue    = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
+	ofVenueJob = []string{"venue", "date", "datum", "heights above"}
+)
+
+// venueWords say what the venue has to accept anew.
+func (c Changes) venueWords() []string {
+	again := c.again()
+	if len(again) == 0 {
+		return []string{"Nothing that the cover wants accepted again has changed. The venue may want the new revision all the same: ask."}
+	}
+	return []string{"Ask the venue again, before it flies: " + strings.Join(again, ", ") + "."}
+}
+
+// again is what the venue has to accept anew.
+func (c Changes) again() (again []string) {
+	for _, p := range c.Points {
+		again = append(again, "point "+p.ID)
+	}
+	for _, id := range slices.Concat(c.PointsAdded, c.PointsGone) {
+		again = append(again, "point "+id)
+	}
+	for _, p := range c.Picks {
+		again = append(again, "pick holes of "+p.Stack)
+	}
+	for _, o := range c.Others {
+		switch {
+		case o.Stack != "" && slices.Contains(ofVenue, o.What):
+			again = append(again, o.What+" of "+o.Stack)
+		case o.Stack == "" && (slices.Contains(ofVenueJob, o.What) || strings.HasPrefix(o.What, figuresOf)):
+			again = append(again, o.What)
+		}
+	}
+	return again
+}
+
+// sheetChanges are sheets of both revisions by what has to be done with them.
+type sheetChanges struct{ other, same, added, gone []string }
+
+// sheetChanges draws both packs and compares them page by page, but for what every
+// new revision changes: its spine, its REV, page numbers, fingerprints and codes.
+func (c Changes) sheetChanges() (sheetChanges, error) {
+	was, err := pageWordsOf(c.old)
+	if err != nil {
+		return sheetChanges{}, err
+	}
+	now, err := pageWordsOf(c.new)
+	if err != nil {
+		return sheetChanges{}, err
+	}
+	return compareSheets(was, now), nil
+}
+
+func compareSheets(was, now pageWords) (s sheetChanges) {
+	for _, name := range now.names {
+		switch text, both := was.says[name]; {
+		case !both:
+			s.added = append(s.added, name)
+		case text != now.says[name]:
+			s.other = append(s.other, name)
+		default:
+			s.same = append(s.same, name)
+		}
+	}
+	for _, name := range was.names {
+		if _, both := now.says[name]; !both {
+			s.gone = append(s.gone, name)
+		}
+	}
+	return s
+}
+
+// pageWords are what the pages of a pack say, by their names in their order.
+type pageWords struct {
+	names []string
+	says  map[string]string
+}
+
+func pageWordsOf(j *worked.Job) (p pageWords, err error) {
+	paper, err := sheets.Draw(j)
+	if err != nil {
+		return p, err
+	}
+	p.says = map[string]string{}
+	name, page, everNew := "", 0, everNew(j)
+	for _, m := range paper.Marks {
+		if m.Page != page && m.Text != "" {
+			name, page = m.Text, m.Page
+			p.names = append(p.names, name)
+		}
+		if m.Block != "spine" && m.Kind != "code" {
+			p.says[name] += "\n" + said(m, everNew)
+		}
+	}
+	return p, nil
+}
+
+// everNew takes out of a text what is another one in every revision.
+func everNew(j *worked.Job) *strings.Replacer {
+	rev, mark := j.Revision, j.Fingerprint
+	return strings.NewReplacer("REV "+rev, "REV", strings.ToUpper("REV "+rev), "REV", mark, "", strings.ToUpper(mark), "", "revision "+rev, "revision")
+}
+
+var pageNumbers = regexp.MustCompile(`page [0-9]+`)
+
+// said is what a mark says and where.
+func said(m layouts.Mark, everNew *strings.Replacer) string {
+	text := pageNumbers.ReplaceAllString(everNew.Replace(m.Text), "page")
+	if strings.HasPrefix(text, "REV") {
+		return "REV" // it stands further left the longer it is
+	}
+	return fmt.Sprintf("%s %.1f %.1f %s", m.Kind, m.X0, m.Y1, text)
+}
+
+// paperWords say which sheets to bin and which to print again.
+func (c Changes) paperWords() ([]string, error) {
+	s, err := c.sheetChanges()
+	if err != nil {
+		return nil, err
+	}
+	if c.Old == c.New {
+		return []string{"Both are one and the same job: no sheet has to be changed."}, nil
+	}
+	return append([]string{fmt.Sprintf("Bin every sheet of REV %s %s; print the new pack.", c.old.Revision, c.Old)}, listed(".",
+		nameList{"These say something else now", s.other}, nameList{"New", s.added}, nameList{"Gone", s.gone},
+		nameList{"These say the same, but for revision and page number", s.same})...), nil
+}
+
+// Paper sets the changes on paper.
+func (c Changes) Paper() (layouts.Paper, error) {
+	sheet, err := c.sheet()
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	pack, err := sheets.PackOf(c.new, []layouts.Sheet{sheet})
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	return layouts.Draw(pack)
+}

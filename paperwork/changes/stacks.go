@@ -1,0 +1,125 @@
+package changes
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/sheets"
+)
+
+// compareStacks compares a stack that both revisions have.
+func (c *Changes) compareStacks(was, h *rules.Checked) {
+	for _, d := range partsOf(was, h) {
+		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
+	}
+	if was.Held() && !h.Held() {
+		c.WasHeld = append(c.WasHeld, h.ID)
+	}
+	if was.Held() || h.Held() {
+		return
+	}
+	c.compareJoints(was, h)
+	if from, to := pickLabels(was), pickLabels(h); !slices.Equal(from, to) {
+		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
+	}
+}
+
+func pickLabels(h *rules.Checked) (labels []rig.Label) {
+	for _, hole := range h.Holes {
+		labels = append(labels, h.Label(hole))
+	}
+	return labels
+}
+
+// compareJoints compares joints by the number of the cabinet below them. A cabinet of
+// another type is another cabinet, whose joint is set anew.
+func (c *Changes) compareJoints(was, h *rules.Checked) {
+	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
+		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
+		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
+			c.compareJoint(h.ID, k+1, was.Cabinets[k].Hole, h.Cabinets[k].Hole)
+			continue
+		}
+		if old {
+			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
+		}
+		if new {
+			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
+		}
+	}
+}
+
+// compareJoint compares the hole of the joint above cabinet n.
+func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
+	if was == now {
+		c.Stay++
+		return
+	}
+	c.Move++
+	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
+}
+
+// partsOf are what two revisions of a stack do not have alike besides joints and
+// pick holes: cabinets by type, place, and all that twins are compared by.
+func partsOf(was, h *rules.Checked) (all []rules.Difference) {
+	differ := func(of, this, other string) {
+		if this != other {
+			all = append(all, rules.Difference{Of: of, This: this, Other: other})
+		}
+	}
+	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ("place", placeWords(was), placeWords(h))
+	for _, d := range rules.PartDifferences(was, h) {
+		if d.Of != "pick holes" && d.Of != "number of cabinets" {
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// placeWords write where a stack's bar stands in plan, and its pan.
+func placeWords(h *rules.Checked) string {
+	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
+	if h.Pan != 0 {
+		way := "left"
+		if h.Pan < 0 {
+			way = "right"
+		}
+		words += ", pan " + say.Trimmed(math.Abs(say.Degrees(h.Pan))) + "° stage " + way
+	}
+	return words
+}
+
+// compareJobs compares what is of the whole job.
+func (c *Changes) compareJobs() {
+	words := func(j *job.Job) []string {
+		units := "metric"
+		if j.Imperial {
+			units = "imperial"
+		}
+		return []string{j.Revision, j.Title, j.Venue, j.Date, say.Given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
+	}
+	from, to := words(c.old.Job), words(c.new.Job)
+	for i, what := range strings.Split("revision,title,venue,date,datum,heights above,units,practice", ",") {
+		if from[i] != to[i] {
+			c.Others = append(c.Others, OtherChange{"", what, from[i], to[i]})
+		}
+	}
+}
+
+// practiceWords write what a shop checks by.
+func practiceWords(p job.Practice) string {
+	held := "no"
+	if p.OneMustHold {
+		held = "yes"
+	}
+	return fmt.Sprintf("tolerance %s, dynamic factor %s, hoists %s, gear %s, side share %s, least share %s, aim %s°, lift tilt %s°, clearance %s m, reserve %s m, readings %s kg, one must hold %s",
+		say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), say.Share(p.LeastShare),
+		say.Trimmed(say.Degrees(p.AimTolerance)), say.Trimmed(say.Degrees(p.LiftTilt)), say.Trimmed(p.Clearance), say.Trimmed(p.LimitReserve), say.Trimmed(p.ReadingFloor), held)
+}

@@ -1,0 +1,133 @@
+// Package report writes a worked job for people at a terminal, the venue's table as
+// data, and what a pack that was written holds.
+package report
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+)
+
+// Check writes the figures for a person at a terminal: held stacks first, the
+// verdict last, at most 100 columns.
+func Check(j *worked.Job) string {
+	var b strings.Builder
+	stacks := append([]*rules.Checked{}, j.Stacks...)
+	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].Holds) > 0 && len(stacks[c].Holds) == 0 })
+	for _, h := range stacks {
+		reportHung(h, &b)
+		b.WriteString("\n")
+	}
+	reportOthers(j, &b)
+	b.WriteString(strings.Join(say.Folded(verdictOf(j), say.Columns), "\n") + "\n")
+	return b.String()
+}
+
+// reportOthers writes what else the job hangs from the roof.
+func reportOthers(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
+	for i, o := range j.Figures.Others {
+		if i == 0 {
+			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
+		}
+		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
+	}
+	if len(j.Figures.Others) > 0 {
+		b.WriteString("\n")
+	}
+}
+
+// pointLine is how a point stands in a report.
+const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
+
+// verdictOf is the last line: how many stacks, which are held, the roof's total.
+func verdictOf(j *worked.Job) string {
+	u, t := j.Unit(), j.Figures.Total
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
+		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
+}
+
+func reportHung(h *rules.Checked, b *strings.Builder) {
+	if h.Held() {
+		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
+		reportFindings(h, b, "", h.Holds)
+	} else {
+		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, h.Verdict()))
+		reportStack(h, b)
+		reportJoints(h, b)
+		reportLifts(h, b)
+	}
+	reportPoints(h, b)
+	reportFindings(h, b, "caution  ", h.Cautions)
+}
+
+func reportStack(h *rules.Checked, b *strings.Builder) {
+	u := h.Unit()
+	fmt.Fprintln(b, say.Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoles(h.Hung),
+		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
+		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
+	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
+}
+
+func reportJoints(h *rules.Checked, b *strings.Builder) {
+	u := h.Unit()
+	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
+	for k, c := range h.Cabinets {
+		j := h.Finished.Joints[k]
+		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
+			say.Aim(h.Finished.Poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), say.Dolly(h.Sets.Of(k+1)))
+	}
+}
+
+// linkWords writes a link's force; a minus stands for one that is pushed.
+func linkWords(u say.Units, n float64) string {
+	if n < -rig.Alike {
+		return "-" + u.Force(n)
+	}
+	return u.Force(n)
+}
+
+func reportLifts(h *rules.Checked, b *strings.Builder) {
+	if len(h.Lifts) == 0 {
+		return
+	}
+	u := h.Unit()
+	fmt.Fprintf(b, "  %-4s  %5s  %-21s %12s  %s\n", "lift", "flown", "hook", "aim", "drop")
+	for _, s := range h.Lifts {
+		fmt.Fprintf(b, "  %-4s  %5d  %-21s %12s  %s\n", say.Dolly(h.Sets.Of(s.Flown)), s.Flown,
+			hookWords(h, s), say.Aim(s.Poses[0].Aim), u.Length(s.Drop()))
+	}
+}
+
+// hookWords writes what the hooks hold, front first.
+func hookWords(h *rules.Checked, s *rig.State) string {
+	var hooks []string
+	for i := range s.Loads {
+		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))
+	}
+	return strings.Join(hooks, ", ")
+}
+
+func reportPoints(h *rules.Checked, b *strings.Builder) {
+	u := h.Unit()
+	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
+	for _, p := range h.Points {
+		fmt.Fprintf(b, pointLine, p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design))
+	}
+}
+
+// reportFindings writes findings in columns, long sentences on lines of their own.
+func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings []rules.Finding) {
+	for _, f := range findings {
+		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
+		for _, line := range say.Folded(f.Says, say.Columns-len([]rune(head))-1) {
+			fmt.Fprintf(b, "%s %s\n", head, line)
+			head = strings.Repeat(" ", len([]rune(head)))
+		}
+	}
+}

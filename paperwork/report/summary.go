@@ -1,0 +1,69 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+)
+
+// Summary says what was written: the file, its pages, a line per stack, and
+// what is not checked.
+func Summary(j *worked.Job, out string, paper layouts.Paper) string {
+	var b strings.Builder
+	b.WriteString(wrote(j, out, paper) + "\n")
+	for _, h := range j.Stacks {
+		b.WriteString(verdictLine(h))
+	}
+	for _, line := range uncheckedAll(j) {
+		b.WriteString(line + "\n")
+	}
+	return b.String()
+}
+
+// ShortSummary says it of one among many jobs: the file, its pages, how many
+// cautions there are and how much is not checked, and a line per held stack.
+func ShortSummary(j *worked.Job, out string, paper layouts.Paper) string {
+	cautions, held := 0, ""
+	for _, h := range j.Stacks {
+		n, _ := h.Counts()
+		cautions += n
+		if h.Held() {
+			held += verdictLine(h)
+		}
+	}
+	return fmt.Sprintf("%s; %s; %d not checked\n", wrote(j, out, paper), say.Count(cautions, "caution"), len(uncheckedAll(j))) + held
+}
+
+// wrote says which file was written, and of which job.
+func wrote(j *worked.Job, out string, paper layouts.Paper) string {
+	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.Revision, j.Fingerprint)
+}
+
+func verdictLine(h *rules.Checked) string {
+	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.Verdict())
+}
+
+// uncheckedAll writes what is not checked of a job, once of gear that stacks share.
+func uncheckedAll(j *worked.Job) (lines []string) {
+	for _, h := range j.Stacks {
+		for _, line := range h.Unchecked() {
+			if !slices.Contains(lines, line) {
+				lines = append(lines, line)
+			}
+		}
+	}
+	return lines
+}
+
+// pagesOf writes how many pages there are: '21 pages', '3 of 21 pages'.
+func pagesOf(p layouts.Paper) string {
+	if p.Pages == p.Of {
+		return say.Count(p.Pages, "page")
+	}
+	return fmt.Sprintf("%d of %s", p.Pages, say.Count(p.Of, "page"))
+}

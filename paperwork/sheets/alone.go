@@ -1,0 +1,150 @@
+package sheets
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// stepsApart is how far the aim may be off before one of two hoists that runs on
+// alone is worth a figure in seconds. Common practice.
+const stepsApart = 3.0
+
+// aloneTable is what each of two hoists holds with the other one slack, and how
+// soon two of them are out of step.
+func aloneTable(h *rules.Checked) layouts.AloneTable {
+	if len(h.Swung) == 0 {
+		return layouts.AloneTable{}
+	}
+	t := layouts.AloneTable{Heading: "One hoist (motor) alone", Note: fmt.Sprintf(
+		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
+			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.Job.Practice.MassTolerance))}
+	for i, s := range h.Swung {
+		t.Views = append(t.Views, layouts.View{Says: string(h.End(i)) + " hoist alone", Side: sideOf(h, s, 0)})
+	}
+	t.Rows = append([][]string{bothEnds(h, "cabinet 1 looks", func(i int) (string, string) { return swungAim(h, i) })}, aloneRows(h)...)
+	t.Rows = append(t.Rows,
+		bothEnds(h, "link most pushed", func(i int) (string, string) { return mostPushed(h, i) }),
+		bothEnds(h, "roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].Alone), "" }),
+		bothEnds(h, fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), func(i int) (string, string) { return outOfStep(h, i) }))
+	return t
+}
+
+// aloneRows are those of the parts that hold the stack; both ends have the same parts.
+func aloneRows(h *rules.Checked) (rows [][]string) {
+	checks := [2][]rules.AloneCheck{rules.AloneChecks(h.Hung, 0), rules.AloneChecks(h.Hung, 1)}
+	for n, c := range checks[0] {
+		rows = append(rows, bothEnds(h, c.Part, func(i int) (string, string) { return aloneCell(h, checks[i][n]) }))
+	}
+	return rows
+}
+
+// bothEnds is a row of the table.
+func bothEnds(h *rules.Checked, of string, at func(i int) (says, used string)) []string {
+	front, usedFront := at(0)
+	rear, usedRear := at(1)
+	return []string{of, front, usedFront, "", rear, usedRear}
+}
+
+// aloneCell writes one check.
+func aloneCell(h *rules.Checked, c rules.AloneCheck) (says, used string) {
+	at := ""
+	if c.Joint >= 0 {
+		at = say.Joint(c.Joint) + ": "
+	}
+	if c.Limit == 0 {
+		return at + c.Worked() + ". NOT CHECKED: no rating given", "not rated"
+	}
+	says = at + c.Worked() + " of " + c.Most()
+	if c.Over() {
+		says = at + c.Worked() + ", MORE THAN " + c.Most()
+	}
+	if joints := unratedJoints(h); at != "" && joints != "" {
+		says += ". NOT CHECKED: " + say.Joints(joints) + ", not rated"
+	}
+	return says, say.Percent(c.Load / c.Limit)
+}
+
+// swungAim is what the stack looks like from pick i alone.
+func swungAim(h *rules.Checked, i int) (says, used string) {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Poses[0].Aim })
+	says = h.Unit().Between(from, to, say.Aim)
+	least, most := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Tilt })
+	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+rig.Within || -least > l.Up+rig.Within) {
+		says += fmt.Sprintf("; bar %s, PAST its limit", h.Unit().Between(least, most, say.Aim))
+	}
+	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Lever }); lever <= rig.Within {
+		says = "it tips over: the centre of gravity is not below the pick hole"
+	}
+	return says, ""
+}
+
+// mostPushed is the link that is pushed most with pick i alone: of those that may
+// only be pulled, if there is one.
+func mostPushed(h *rules.Checked, i int) (says, used string) {
+	if at, force := rules.PushedAlone(h.Ways(), i, false); at >= 0 {
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", say.Joint(at), h.Unit().Force(force)), ""
+	}
+	if at, force := rules.PushedAlone(h.Ways(), i, true); at >= 0 {
+		return fmt.Sprintf("%s: %s, which its maker allows", say.Joint(at), h.Unit().Force(force)), ""
+	}
+	return "none", ""
+}
+
+// unratedJoints lists the joints whose pins have no rating, and "" where all have.
+func unratedJoints(h *rules.Checked) string {
+	return say.Those(len(h.Cabinets), func(n int) bool { return h.Ratings(n-1) == nil })
+}
+
+// outOfStep is how soon the aim is off when hoist i runs on and the other stands.
+func outOfStep(h *rules.Checked, i int) (says, used string) {
+	speed := h.Picks[i].Hoist.Speed
+	if speed == 0 {
+		return "if it runs on alone: speed " + say.NotGiven, ""
+	}
+	s := calc.OutOfStep(h.Hole(0), h.Hole(1), h.Finished.Tilt, say.Radians(stepsApart), speed)
+	return fmt.Sprintf("after %s s if it runs on alone at %s", say.Fixed(math.Floor(s*10)/10, 1), h.Unit().Pace(speed)), ""
+}
+
+// aloneOver names what could not hold the stack on hoist i alone, of some parts.
+func aloneOver(h *rules.Checked, i int, among ...string) (over []string) {
+	for _, c := range rules.AloneChecks(h.Hung, i) {
+		if c.Over() && slices.Contains(among, c.Part) {
+			over = append(over, c.Part)
+		}
+	}
+	if at, _ := rules.PushedAlone(h.Ways(), i, false); at >= 0 {
+		over = append(over, "a link that may only be pulled")
+	}
+	return over
+}
+
+// gearAlone are the parts that hold a stack below its hoist.
+var gearAlone = []string{"pick hole", "bar", "hinge pin", "link pin"}
+
+// moreThan says that a load is more than some parts may hold, and "" where there
+// are none.
+func moreThan(parts []string) string {
+	if len(parts) == 0 {
+		return ""
+	}
+	return "MORE THAN " + strings.Join(parts, ", ") + " MAY HOLD"
+}
+
+// aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
+func aloneShort(h *rules.Checked) string {
+	var all []string
+	for i := range h.Swung {
+		if over := moreThan(aloneOver(h, i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
+			all = append(all, string(h.End(i))+" "+over)
+		}
+	}
+	return strings.Join(all, "; ")
+}

@@ -1,0 +1,177 @@
+package sheets
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// calculationSheet is the sheet that a checker follows with a pencil.
+func calculationSheet(h *rules.Checked) layouts.Calculation {
+	k, all := worstJoint(h), massParts(h)
+	c := layouts.Calculation{
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h), Inputs: inputFacts(h), Parts: partTable(h, all),
+		Hangs: hangSteps(h, all), Joint: jointSteps(h, k, all), Which: say.Joint(k),
+		Points: pointSteps(h), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h),
+	}
+	for k := range h.Cabinets {
+		c.Joints = append(c.Joints, jointRow(h, k))
+	}
+	return c
+}
+
+// inputFacts are what the job gives and the calculation uses.
+func inputFacts(h *rules.Checked) []layouts.Fact {
+	u, p := h.Unit(), h.Job.Practice
+	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	for _, t := range h.Types() {
+		facts = append(facts, layouts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
+	}
+	for i, pick := range h.Picks {
+		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
+	}
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimOf(h.Hung), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
+	return append(facts,
+		layouts.Fact{Of: "Splays, top down", Is: splayList(h)},
+		layouts.Fact{Of: "Wanted", Is: wanted},
+		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
+			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
+}
+
+// pickPlaces writes which pick holes are used and where they are.
+func pickPlaces(h *rules.Checked) string {
+	var all []string
+	for i, hole := range h.Holes {
+		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.End(i), h.Label(hole).Text, h.Unit().Place(h.Bar.PickHoles[hole].At))))
+	}
+	return strings.Join(all, "; ")
+}
+
+func cabinetInputs(h *rules.Checked, t *job.Cabinet) string {
+	u := h.Unit()
+	rated := "no pin rating given"
+	if t.PinRatings != nil {
+		rated = fmt.Sprintf("one pin rated %s hinge, %s link", u.ForceLimit(t.PinRatings.Hinge), u.ForceLimit(t.PinRatings.Link))
+	}
+	centre := u.Place(t.CentreOfGravity)
+	if t.CentreUnknown {
+		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.Dot(t.Depth/6), u.Dot(t.FrontHeight/6))
+	}
+	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
+		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
+}
+
+func hoistInputs(h *rules.Checked, p job.Pick) string {
+	u, m := h.Unit(), p.Hoist
+	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
+		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
+		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
+}
+
+func splayList(h *rules.Checked) string {
+	var all []string
+	for _, c := range h.Cabinets {
+		all = append(all, say.Splay(c.Hole.Splay)+"°")
+	}
+	return strings.Join(all, ", ")
+}
+
+// A part is one mass of a stack with the bar level, in the bar's axes.
+type part struct {
+	name    string
+	mass    float64
+	turned  float64     // rad, with its cabinet
+	hinge   calc.Offset // of its cabinet
+	at      calc.Offset
+	cabinet int // from 1; 0 of the bar
+}
+
+// massParts are all masses of a stack, bar first, extras after what they are tied to.
+func massParts(h *rules.Checked) []part {
+	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, extraParts(h, 0, calc.Pose{})...)
+	for k, pose := range h.Body.Poses(0) {
+		c := h.Cabinets[k]
+		p := placedPart(pose, c.CentreOfGravity)
+		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
+		all = append(append(all, p), extraParts(h, k+1, pose)...)
+	}
+	return all
+}
+
+func extraParts(h *rules.Checked, cabinet int, pose calc.Pose) (parts []part) {
+	for _, e := range h.Extras {
+		if e.Cabinet != cabinet {
+			continue
+		}
+		p := placedPart(pose, e.At)
+		p.name, p.mass, p.cabinet = e.Name, e.Mass, cabinet
+		parts = append(parts, p)
+	}
+	return parts
+}
+
+// placedPart places what is at a place of a body that hangs as pose says.
+func placedPart(pose calc.Pose, at calc.Offset) part {
+	g := pose.Hinge.Add(at.Turned(pose.Aim))
+	return part{turned: pose.Aim, hinge: calc.Offset{Behind: -pose.Hinge.X, Below: -pose.Hinge.Z}, at: calc.Offset{Behind: -g.X, Below: -g.Z}}
+}
+
+// moments sums the masses of parts and their first moments, in kg and kg m.
+func moments(parts []part) (mass, behind, below float64) {
+	for _, p := range parts {
+		mass, behind, below = mass+p.mass, behind+p.mass*p.at.Behind, below+p.mass*p.at.Below
+	}
+	return mass, behind, below
+}
+
+func partTable(h *rules.Checked, all []part) layouts.Table {
+	u := h.Unit()
+	t := layouts.Table{
+		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
+		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
+			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
+	}
+	for _, p := range all {
+		t.Rows = append(t.Rows, []string{p.name, u.Part(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.Bare(p.hinge.Behind), u.Bare(p.hinge.Below),
+			u.Bare(p.at.Behind), u.Bare(p.at.Below), u.Turning(p.mass * p.at.Behind), u.Turning(p.mass * p.at.Below)})
+	}
+	mass, behind, below := moments(all)
+	t.Rows = append(t.Rows, []string{"sum", u.Part(mass), "", "", "", "", "", u.Turning(behind), u.Turning(below)})
+	return t
+}
+
+// checkRows are every check with its sum and its percent.
+func checkRows(h *rules.Checked) (rows [][]string) {
+	row := func(of string, says rules.Wording, used string) {
+		at, worked, most := says()
+		rows = append(rows, []string{of, rules.OnPaper(at), worked, most, used})
+	}
+	for _, u := range h.Uses {
+		row(u.Part, u.Says, say.Percent(u.Of))
+	}
+	for _, m := range h.Measures {
+		row(m.Of, m.Says, "-")
+	}
+	return rows
+}
+
+// modelLimits say what the calculation does not see.
+func modelLimits(h *rules.Checked) []string {
+	lines := []string{
+		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
+		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",
+		fmt.Sprintf("A joint's force is shared %s to %s between its two sides; what the sides really share depends on fit. Nothing is said of welds, tabs, the bar's own strength or cabinets' walls: ratings are the maker's.",
+			say.Share(h.Job.Practice.SideShare), say.Share(1-h.Job.Practice.SideShare)),
+		"Masses and centres of gravity are those the job gives. What is tied on and is not in the job is not in the sums.",
+	}
+	if len(h.Picks) == 2 {
+		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares. "+
+			"With one hoist slack the finished stack is worked out too, at rest below the other one: see "+h.ID+" LIFTS. The swing there is not.")
+	}
+	return lines
+}

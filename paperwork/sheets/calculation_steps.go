@@ -1,0 +1,172 @@
+package sheets
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"slices"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// A symbol is a name in a formula with the number that is put in for it.
+type symbol struct{ name, is string }
+
+var (
+	names   = regexp.MustCompile(`[A-Za-z][A-Za-z_0-9]*`)
+	doubled = regexp.MustCompile(`\(\((-[^()]*)\)\)`) // parentheses around a number below nought that has its own
+)
+
+// step writes a formula with its numbers put in. of tells its symbols apart, in
+// words; formula is 'name = …'.
+func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
+	put := map[string]string{}
+	for _, s := range symbols {
+		put[s.name] = s.is
+	}
+	_, right, _ := strings.Cut(formula, " = ")
+	numbers := names.ReplaceAllStringFunc(right, func(name string) string {
+		is, ok := put[name]
+		switch {
+		case !ok:
+			return name
+		case strings.HasPrefix(is, "-"):
+			return "(" + is + ")"
+		}
+		return is
+	})
+	numbers = doubled.ReplaceAllString(numbers, "($1)")
+	return layouts.Step{Of: of, Symbols: formula, Numbers: numbers, Is: is, Prints: prints}
+}
+
+// hangSteps go from the centre of gravity to what the hooks hold.
+func hangSteps(h *rules.Checked, all []part) []layouts.Step {
+	steps := centreSteps(h, all)
+	if len(h.Picks) == 1 {
+		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
+	}
+	return append(append(append(steps, heldStep(h)), aimSteps(h)...), twoPickSteps(h)...)
+}
+
+// centreSteps are the place of the centre of gravity, from the table's sums.
+func centreSteps(h *rules.Checked, all []part) []layouts.Step {
+	u := h.Unit()
+	mass, behind, below := moments(all)
+	m := symbol{"M", u.Tenth(mass)}
+	return []layouts.Step{
+		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
+		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
+	}
+}
+
+// onePickSteps: the stack turns until its centre of gravity hangs plumb below
+// the pick hole.
+func onePickSteps(h *rules.Checked) []layouts.Step {
+	u, hole := h.Unit(), h.Hole(0)
+	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
+	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
+		symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
+	return []layouts.Step{turns, hook}
+}
+
+// heldStep: two hoists hold the wanted aim.
+func heldStep(h *rules.Checked) layouts.Step {
+	u := h.Unit()
+	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
+}
+
+// aimSteps are the aims of cabinet 1 and of the lowest.
+func aimSteps(h *rules.Checked) []layouts.Step {
+	u, n := h.Unit(), len(h.Cabinets)
+	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
+	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
+		symbol{"tilt", u.Turn(h.Finished.Tilt)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})}
+	if n == 1 {
+		return steps
+	}
+	bend := last - first
+	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), u.Turn(last), say.Aim(last),
+		symbol{"aim_1", u.Turn(first)}, symbol{"bend", u.Turn(bend)}))
+}
+
+// twoPickSteps: reactions from moments about each hook.
+func twoPickSteps(h *rules.Checked) []layouts.Step {
+	u, s := h.Unit(), h.Finished
+	tilt := symbol{"tilt", u.Turn(s.Tilt)}
+	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
+		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.Dot(-x), "", symbol{"b", u.Dot(at.Behind)}, symbol{"d", u.Dot(at.Below)}, tilt)
+	}
+	mass, front, rear := symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"front", u.Dot(-s.Picks[0].X)}, symbol{"rear", u.Dot(-s.Picks[1].X)}
+	centre := symbol{"centre", u.Dot(-s.Centre.At.X)}
+	steps := []layouts.Step{
+		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.Centre.At, s.Centre.At.X),
+		behind("front pick hole, level behind the hinge", "front", h.Hole(0), s.Picks[0].X),
+		behind("rear pick hole, level behind the hinge", "rear", h.Hole(1), s.Picks[1].X),
+		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.Tenth(s.Loads[0]), "", mass, front, rear, centre),
+		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.Loads[1]), "", mass, front, rear, centre),
+	}
+	for i, name := range []string{"F", "R"} {
+		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.Hook(s, i)), u.Reading(h.Hook(s, i)),
+			symbol{name, u.Tenth(s.Loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
+	}
+	return steps
+}
+
+// pointSteps are what the roof carries.
+func pointSteps(h *rules.Checked) (steps []layouts.Step) {
+	u, p := h.Unit(), h.Job.Practice
+	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
+	for i, pick := range h.Picks {
+		m, id := pick.Hoist, h.PointID(i)
+		line := []symbol{{"m_r", u.Tenth(pick.Below.Mass)}, {"m_h", u.Tenth(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.Span(m.ChainLength)}, {"m_a", u.Tenth(pick.Above.Mass)}}
+		steps = append(steps,
+			staticStep(h, h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
+			designStep(h, h.Finished, i, id+", design: tolerance t, dynamic factor D"))
+		if peak := h.Peak(i); peak.Words() != "" {
+			steps = append(steps, staticStep(h, peak, i, id+", static at "+peak.Words()+", where it carries most", line), designStep(h, peak, i, id+", design at "+peak.Words()))
+		}
+		if len(h.Picks) == 2 {
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.Tenth(h.Centre.Mass)}, plus)...))
+		}
+	}
+	return steps
+}
+
+// staticStep is what point i carries at rest in a state; line is what hangs in
+// its line besides the pick.
+func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Step {
+	u, static := h.Unit(), h.Static(s, i)
+	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
+}
+
+// designStep is the design load of point i in a state.
+func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Step {
+	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
+	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
+		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
+}
+
+// worstJoint returns the joint, counted from 0, whose pins are used most as the
+// stack hangs finished; where none has a rating, the one with the largest force.
+func worstJoint(h *rules.Checked) int {
+	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
+	for k, j := range h.Finished.Joints {
+		c := h.Cabinets[k]
+		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
+		forces[k] = math.Max(hinge, link)
+		if r := h.Ratings(k); r != nil {
+			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
+		}
+	}
+	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
+		return worst
+	}
+	return slices.Index(forces, slices.Max(forces))
+}

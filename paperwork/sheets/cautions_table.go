@@ -1,0 +1,92 @@
+package sheets
+
+import (
+	"hangpack/layouts"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+)
+
+// generals are the general cautions in the order of the work. How many hoists
+// share one body, and what stands on the ground, is not here: no job has more
+// than two picks a stack, and none has a stack that stands.
+var generals = []generalGroup{
+	{"Before lifting", []general{
+		{do: "Lift what the venue has accepted, from the steel it has named:",
+			says: "these points, loads and revision. If one of them is another: ask again first.",
+			from: append(read("DGUV Vorschrift 54, 25(2)"), common...)},
+		{do: "Fence the floor, wider than the stack can fall or swing,",
+			says: "for the lift, every move and coming down.",
+			from: common, picture: layouts.Fence},
+		{do: "Two people touch every pin:", says: "one sets, another checks. One wrong hole turns all that hangs below.",
+			from: common, picture: layouts.TwoLook},
+		{do: "A pin is in when it is right through and locked, and no hand can pull it back.",
+			says: "Only pins of this cabinet: one that looks alike may be softer or shorter.",
+			from: read("DGUV Information 215-313, 1.1"), picture: layouts.PinIn},
+		{do: "No pull from the side:", says: "no figure here allows for it. Chain plumb; shackles loaded in the bow, pin home and secured, never several legs on the pin.",
+			from: read("EM 385-1-1, 15.E.06", "WAC 296-155-33905")},
+		{applies: hasExtras, do: "Cables weigh.", says: "Only what the job lists is counted, and no wet cover.",
+			from: common},
+		{applies: noExtras, do: "Cables weigh, and the job lists none:", says: "none is in these figures.",
+			from: common},
+		{applies: (*rig.Hung).HasDollies, do: "Dollies:", says: "level floor, castors locked, push low. Few tall cabinets, or one, tip over.",
+			from: common},
+		{do: "If it hangs outdoors:",
+			says: "know the wind's limit, who reads it, who decides, and how many minutes bring it in. At a warning of gusts or lightning clear the floor, then lower.",
+			from: common},
+	}},
+	{"While it moves", []general{
+		{do: "Nobody below, not even an arm:", says: "nobody stands, walks or reaches under it until it is secured.",
+			from: read("WAC 296-24-29419(9)"), picture: layouts.NobodyBelow},
+		{do: "Hands off where cabinets and links close.", says: "They close as load comes on.",
+			from: common, picture: layouts.HandsOff},
+		{do: "Whoever runs the hoist sees all of the load,", says: "or follows one voice that does, and starts only when it hangs right and nobody is in reach of it.",
+			from: read("DGUV Vorschrift 54, 29")},
+		{do: "Lift a little, stop, look", says: "at hooks, pins, links and readings; then go on.",
+			from: read("OSHA 29 CFR 1926.1417")},
+		{do: "A reading that differs, or is over a point's limit:", says: "stop, lower, find out why.",
+			from: common},
+		{applies: twoPicked, do: "Two hoists, one load:", says: "start, run and stop them together, and watch the tilt. At worst one of them carries all of it.",
+			from: read("DGUV Vorschrift 54, 26(3)")},
+		{applies: onePicked, do: "One hoist lets it turn:", says: "steer it with lines, never from below.",
+			from: read("OSHA 29 CFR 1926.1417(w)")},
+		{applies: (*rig.Hung).HasDollies, do: "Feet clear of the dolly:", says: "it creeps as load leaves it; it goes when all hangs free.",
+			from: common},
+	}},
+	{"While it hangs", []general{
+		{applies: classGiven, do: "Hoist class, as the job gives it: %s.", fill: classes,
+			says: "Whether that may hold over people here is for the venue's competent person.",
+			from: read("IGVW SQP2")},
+		{applies: classNotGiven, do: "The class of hoist %s is not given:", fill: unclassed,
+			says: "whether it may hold over people is not known. Add a secondary or keep people out, as the venue's competent person says.",
+			from: read("IGVW SQP2")},
+		{applies: secured, do: "Secondary: %s.", fill: rules.SecondaryWords,
+			says: "Fit it without slack: what falls, however short, pulls with more than its weight.",
+			from: read("DGUV Information 215-313, 1.3")},
+		{applies: unsecured, do: "No secondary is named:",
+			says: "whether it needs one is for the venue's competent person. One that is fitted has no slack, and holds what falls.",
+			from: read("DGUV Information 215-313, 1.3")},
+		{do: "Nobody leaves the control of a hoist that holds the load,",
+			says: "unless the floor below is fenced, the control locked or something else holds it.",
+			from: read("DGUV Vorschrift 54, 31")},
+		{do: "After wind, a knock, a snag or a tilt:", says: "look at all of it before it moves or stays.",
+			from: read("LOLER (NI) 1999, 9")},
+		{do: "Nobody climbs on it or works at height alone,", says: "or with no plan of rescue.",
+			from: common},
+	}},
+	{"Coming down", []general{
+		{do: "Clear and fence again.", says: "Only those who land it are near.",
+			from: read("OSHA 29 CFR 1926.1425(d)")},
+		{applies: secured, do: "The hoists take the load before the secondary comes off.", from: common},
+		{applies: holeForTruck, do: "Weight off before a joint is opened.",
+			says: "Land it on its dolly, castors locked; link pins into the transport hole that the dolly sheet names, and locked; then open.",
+			from: common, picture: layouts.PinOut},
+		{applies: noHoleForTruck, do: "Weight off before a joint is opened.",
+			says: "Land it on its dolly, castors locked. Which hole is for the truck is not known: find out before the first pin comes out.",
+			from: common, picture: layouts.PinOut},
+		{applies: noDolly, do: "Weight off before a joint is opened.",
+			says: "Settle before the lift what it lands on, and what holds each cabinet when its pins are out.",
+			from: common, picture: layouts.PinOut},
+		{do: "Count pins and shackles:", says: "as many come back as went out.",
+			from: common},
+	}},
+}

@@ -1,0 +1,198 @@
+package sheets
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/calc"
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+)
+
+// includesOthers says that the total counts other points too, where there are any.
+func includesOthers(j *worked.Job) string {
+	if len(j.Figures.Others) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
+}
+
+// approvedAgain is what the venue has to accept anew. Common practice: venues ask
+// that any addition or deviation is approved before it flies.
+const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
+
+// coverSheet is the first sheet.
+func coverSheet(j *worked.Job) layouts.Cover {
+	u, t := j.Unit(), j.Figures.Total
+	c := layouts.Cover{
+		Title: j.Title, Revision: j.Revision, Facts: jobFacts(j), Open: openItems(j),
+		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), includesOthers(j), say.After("; ", j.IncludesHeld())),
+		Alone: aloneWords(j), Again: approvedAgain,
+		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
+	}
+	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
+	for _, h := range j.Stacks {
+		c.Stacks = append(c.Stacks, coverRow(h))
+		if h.Held() {
+			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: pinTarget(h)})
+		} else {
+			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " calculation", To: "calculation " + h.ID})
+		}
+	}
+	return c
+}
+
+// aloneWords name the stacks that one of their two hoists could not hold alone, with
+// all that it holds by, and "" where there are none.
+func aloneWords(j *worked.Job) string {
+	var ids []string
+	for _, h := range j.Stacks {
+		if !h.Held() && aloneShort(h) != "" {
+			ids = append(ids, h.ID)
+		}
+	}
+	if len(ids) == 0 {
+		return ""
+	}
+	return "One hoist (motor) alone: MORE THAN it or its gear MAY HOLD at " + strings.Join(ids, ", ") + ": see LIFTS."
+}
+
+func jobFacts(j *worked.Job) []layouts.Fact {
+	return []layouts.Fact{
+		{Of: "Venue, date", Is: j.Venue + ", " + j.Date},
+		{Of: "Prepared by", Is: say.Given(j.PreparedBy) + "; contact " + say.Given(j.Contact)},
+		{Of: "Datum of the plan", Is: datumOf(j)},
+		{Of: "Heights above", Is: j.HeightsFrom},
+	}
+}
+
+// coverRow is one stack on the cover.
+func coverRow(h *rules.Checked) layouts.StackRow {
+	u, s := h.Unit(), h.Finished
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h), Code: codeOf(h)}
+	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
+	for _, p := range h.Points {
+		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
+		if m := p.Most; m.Where != "" {
+			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
+		}
+		if len(h.Picks) == 2 {
+			is += ", " + u.Load(p.Alone) + " if alone"
+		}
+		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
+	}
+	if r.Held {
+		return r
+	}
+	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
+	return flownFacts(h, r)
+}
+
+func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
+	s := h.Finished
+	r.Facts = append(r.Facts,
+		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h, 1), aimOf(h, len(s.Poses)), say.Aim(h.Aim))},
+		layouts.Fact{Of: "Most used", Is: h.MostUsedWords()},
+	)
+	return r
+}
+
+// openItems gathers what is not settled, held stacks first. What is said alike of
+// several stacks or gear entries is said once.
+func openItems(j *worked.Job) (items []layouts.OpenItem) {
+	for _, h := range j.Stacks {
+		for _, f := range h.Holds {
+			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + f.Sentence()})
+		}
+	}
+	for _, h := range j.Stacks {
+		if words := rules.TwinWords(h); words != "" && h.TwinOf != "" {
+			items = append(items, layouts.OpenItem{Where: h.Twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
+		}
+	}
+	if j.Datum == "" {
+		items = append(items, layouts.OpenItem{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
+	}
+	return append(items, openOfStacks(j)...)
+}
+
+// itemMost is the most stacks or gear entries that stand together at one open
+// item: a row of the cover is not cut.
+const itemMost = 12
+
+// openOfStacks gathers what is not settled of stacks and gear.
+func openOfStacks(j *worked.Job) (items []layouts.OpenItem) {
+	at, listed := map[string]int{}, map[layouts.OpenItem]bool{} // of each sentence, its latest place among the items; what is in them
+	for _, h := range j.Stacks {
+		for _, o := range openOf(h) {
+			if listed[o] {
+				continue
+			}
+			listed[o] = true
+			if i, seen := at[o.Says]; seen && strings.Count(items[i].Where, ", ")+1 < itemMost {
+				items[i].Where += ", " + o.Where
+				continue
+			}
+			at[o.Says] = len(items)
+			items = append(items, o)
+		}
+	}
+	return items
+}
+
+// openOf is what is not settled of one stack. What belongs to a gear entry stands
+// under its key, so that stacks that share it list it once.
+func openOf(h *rules.Checked) (items []layouts.OpenItem) {
+	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
+	for _, c := range h.Cautions {
+		switch {
+		case c.Rule == "not_checked" && c.Where.Gear != "":
+			add(c.Where.Gear, c.Says)
+		case c.Rule == "not_checked" || c.Rule == "aim_missed":
+			add(h.ID, c.Says)
+		}
+	}
+	if len(h.Picks) == 1 {
+		add(h.ID, "Not known: who steers it; nothing in this paper keeps it from turning")
+	}
+	if h.Secondary == nil {
+		add(h.ID, "Not known: no secondary named: ask the venue")
+	} else if h.Secondary.Rating < h.Finished.Centre.Mass*calc.G {
+		add(h.ID, fmt.Sprintf("Secondary rated %s is less than the stack, %s: ask who chose it", h.Unit().Limit(h.Secondary.Rating), h.Unit().Load(h.Finished.Centre.Mass)))
+	}
+	for _, p := range h.Picks {
+		if p.Hoist.Class == "" {
+			add(p.Hoist.Key, "Not known: class of the hoist; may it hold over people? Ask the venue")
+		}
+	}
+	if h.Dolly == nil {
+		add(h.ID, "Not checked: no dolly named, so chain reach and headroom as it rolls in are not worked out")
+	}
+	if h.PinsSet == "" {
+		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
+	}
+	return append(items, openGear(h)...)
+}
+
+// openGear is what is not settled of a stack's gear.
+func openGear(h *rules.Checked) (items []layouts.OpenItem) {
+	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
+	for _, t := range h.Unknown() {
+		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")
+	}
+	for _, g := range gearEntries(h) {
+		if g.Source == "" || g.Source == job.Estimate {
+			add(g.key, g.openWords())
+		}
+	}
+	for _, t := range h.Types() {
+		if t.Transport == nil {
+			add(t.Key, "Not known: the hole for the truck")
+		}
+	}
+	return items
+}

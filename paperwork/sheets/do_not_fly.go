@@ -1,0 +1,15 @@
+package sheets
+
+import (
+	"hangpack/layouts"
+	"hangpack/paperwork/rules"
+)
+
+// doNotFlySheet is the one sheet of a held stack.
+func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
+	d := layouts.DoNotFly{Target: pinTarget(h), Head: stackHead(h), Code: codeOf(h), Says: heldText(h)}
+	for _, f := range h.Holds {
+		d.Reasons = append(d.Reasons, layouts.Caution{Where: rules.OnPaper(f.Where), Says: f.Lead() + f.Says})
+	}
+	return d
+}

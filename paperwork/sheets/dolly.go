@@ -1,0 +1,201 @@
+package sheets
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// dollyMost is how many cabinets one dolly sheet holds.
+const dollyMost = 8
+
+// dollySheets are the sheets that are taped to the dollies, from the top.
+func dollySheets(h *rules.Checked) (sheets []layouts.Dolly) {
+	for k, n := range h.Sets {
+		first := h.Sets.First(k) + 1
+		last := first + n - 1
+		for from := first; from <= last; from += dollyMost {
+			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
+		}
+	}
+	return sheets
+}
+
+// dollySheet is the sheet of a span of cabinets of set k, counted from 0.
+func dollySheet(h *rules.Checked, k int, s say.Span) layouts.Dolly {
+	d := layouts.Dolly{
+		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
+		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
+		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: twoPins(h, s),
+		PinsSet: setWords(h, k, s), Sum: splaySum(h, s), Figures: dollyFigures(h, k),
+		LoadOut: loadOut(h, k, s), Code: layouts.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
+	}
+	d.Word, d.Which = sheetName(h, k, s)
+	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
+	d.Joins = joinWords(h, k, s)
+	d.Below, d.Ghost = belowWords(h, s)
+	return d
+}
+
+// sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
+func sheetName(h *rules.Checked, k int, s say.Span) (word, which string) {
+	switch {
+	case !h.HasDollies() && s.From == s.To:
+		return "cabinet", s.Dashed()
+	case !h.HasDollies():
+		return "cabinets", s.Dashed()
+	}
+	return "dolly", say.Dolly(k)
+}
+
+// isSplit reports whether a set takes more than one sheet.
+func isSplit(h *rules.Checked, k int) bool { return h.Sets[k] > dollyMost }
+
+// joinWords says what a dolly joins above and below.
+func joinWords(h *rules.Checked, k int, s say.Span) string {
+	which := ""
+	if h.HasDollies() {
+		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
+		if isSplit(h, k) {
+			which = fmt.Sprintf("cabinets %s of this dolly, %s", s.Dashed(), which)
+		}
+	}
+	return which + "joins " + neighbourOf(h, s.From-1) + " above, " + neighbourOf(h, s.To+1) + " below"
+}
+
+func countDollies(n int) string {
+	if n == 1 {
+		return "1 dolly"
+	}
+	return fmt.Sprintf("%d dollies", n)
+}
+
+// neighbourOf names what holds cabinet n: the bar, a dolly, or the next sheet.
+func neighbourOf(h *rules.Checked, n int) string {
+	switch {
+	case n < 1:
+		return "the bar"
+	case n > len(h.Cabinets):
+		return "nothing"
+	case !h.HasDollies():
+		return fmt.Sprintf("cabinet %d", n)
+	}
+	return fmt.Sprintf("dolly %s (cabinet %d)", say.Dolly(h.Sets.Of(n)), n)
+}
+
+// aboveWords says what the first joint of a sheet hangs from.
+func aboveWords(h *rules.Checked, s say.Span) string {
+	if s.From == 1 {
+		return h.Bar.Key
+	}
+	return neighbourOf(h, s.From-1) + " above"
+}
+
+// firstWords says how the first joint of a sheet is made.
+func firstWords(h *rules.Checked, k int, s say.Span) string {
+	switch {
+	case s.From == 1:
+		return "before the hoist takes weight"
+	case s.From == h.Sets.First(k)+1 && h.HasDollies():
+		return "made hanging: hinge first, then link"
+	}
+	return ""
+}
+
+// belowWords says what hangs below, and whose its joint is.
+func belowWords(h *rules.Checked, s say.Span) (what, ghost string) {
+	if s.To == len(h.Cabinets) {
+		return "", ""
+	}
+	what = neighbourOf(h, s.To+1) + " below"
+	label := h.Cabinets[s.To].Hole.Label
+	if set := h.Sets.Of(s.To + 1); h.HasDollies() && set != h.Sets.Of(s.To) {
+		return what, fmt.Sprintf("hole %s goes with dolly %s", label, say.Dolly(set))
+	}
+	return what, fmt.Sprintf("hole %s on the next sheet", label)
+}
+
+// setWords says when the link pins are set, or nothing where the job does not;
+// and how the first joint is made, which is not set on the dolly.
+func setWords(h *rules.Checked, k int, s say.Span) string {
+	first := firstWords(h, k, s)
+	if first != "" {
+		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.From, first)
+	}
+	switch h.PinsSet {
+	case job.OnDolly:
+		return "Set all pins now, before it rolls in." + first
+	case job.InTheAir:
+		return "Hinges only now, link pins at the lift." + first
+	}
+	return ""
+}
+
+// splaySum writes out the splays of a sheet's own joints, to be read over the radio.
+func splaySum(h *rules.Checked, s say.Span) string {
+	total, parts := 0.0, []string{}
+	for n := s.From; n <= s.To; n++ {
+		total += h.Cabinets[n-1].Hole.Splay
+		parts = append(parts, say.Splay(h.Cabinets[n-1].Hole.Splay))
+	}
+	sum := parts[0]
+	if len(parts) > 1 {
+		sum = strings.Join(parts, " + ") + " = " + say.Splay(total)
+	}
+	for n := s.From; n <= s.To; n++ {
+		if c := h.Cabinets[n-1]; !say.SameFigure(c.Hole.Label, c.Hole.Splay) {
+			return sum + " degrees"
+		}
+	}
+	return sum
+}
+
+// dollyFigures are the masses of a set.
+func dollyFigures(h *rules.Checked, k int) []layouts.Line {
+	kg, extras := rig.SetMass(h.Hung, k)
+	says := say.Count(h.Sets[k], "cabinet")
+	if extras > 0 {
+		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
+	}
+	if h.Dolly != nil {
+		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))
+	}
+	lines := []layouts.Line{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
+	return lines
+}
+
+// dollyCaption says what the boxes are for, and on the first sheet which bar it
+// is and where its pick holes count from.
+func dollyCaption(h *rules.Checked, s say.Span) string {
+	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + boxWords(h, s)
+	if twoPins(h, s) {
+		caption += " L and R seen from behind, looking at the audience."
+	}
+	if s.From == 1 {
+		caption += fmt.Sprintf(" Bar: %s, its pick holes counted from the front, the audience's side.", h.Bar.Key)
+	}
+	return caption
+}
+
+// pickHolesOf are the pick holes to use, on the sheet that joins the bar.
+func pickHolesOf(h *rules.Checked, s say.Span) (picks []layouts.PickHole) {
+	if s.From > 1 {
+		return nil
+	}
+	for i, hole := range h.Holes {
+		picks = append(picks, layouts.PickHole{Of: label("pick hole", h.End(i)), Label: h.Label(hole).Text})
+	}
+	return picks
+}
+
+func massOf(h *rules.Checked, k int) string {
+	if h.HasDollies() {
+		return "Mass of dolly " + say.Dolly(k)
+	}
+	return "Mass of cabinets"
+}

@@ -1,0 +1,66 @@
+package sheets
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// liftNotes say what the readings assume, and how the next joint comes together.
+func liftNotes(h *rules.Checked, k int) (notes []string) {
+	s, u := h.Joined(k), h.Unit()
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
+	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
+	if len(h.Picks) == 2 {
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), movedWords(h, s))
+	}
+	notes = append(notes, bar)
+	if k == len(h.Lifts) {
+		return notes
+	}
+	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", SetName(h, k+1), s.Flown, offLevel(h, k), swingWords(h, k+1)))
+}
+
+// offLevel says how far the lowest cabinet is off level after lift k, counted
+// from 0.
+func offLevel(h *rules.Checked, k int) string {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
+	words := h.Unit().Between(from, to, say.Aim)
+	if words == say.Aim(0) {
+		return words
+	}
+	return words + ", that much off level"
+}
+
+// movedWords say what a degree of tilt does to two readings.
+func movedWords(h *rules.Checked, s *rig.State) string {
+	kg := h.Moved(s)
+	from, to := "front", "rear"
+	if kg < 0 {
+		from, to = to, from
+	}
+	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.Unit().Reading(math.Abs(kg)), from, to)
+}
+
+// swingWords say how the flown part turns when set k, counted from 0, hangs on it,
+// from hanging free before to hanging free after.
+func swingWords(h *rules.Checked, k int) string {
+	words := swingOf(h, k, 1)
+	if words == "" {
+		return "Joined and free it keeps that aim."
+	}
+	return "Joined and free it hangs " + words + " of that, and may swing further on the way: hands off."
+}
+
+// swingOf writes how far the flown part turns when set k, counted from 0, is joined,
+// or with way -1 when it is released, and "" where it does not.
+func swingOf(h *rules.Checked, k int, way float64) string {
+	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
+	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
+		return ""
+	}
+	return h.Unit().Between(from, to, say.Turned)
+}

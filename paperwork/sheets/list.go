@@ -1,0 +1,116 @@
+// Package sheets turns a worked job into the words and drawings of its sheets, in the
+// order of the pack. What a sheet says stands in a file of its name; how it looks, in
+// layouts.
+package sheets
+
+import (
+	"fmt"
+	"time"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+)
+
+// DoNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
+// left out where any sheet of its stack is wanted.
+const DoNotFly = "do not fly"
+
+// Version is printed small on the cover.
+const Version = "hangpack 0.1"
+
+// A Sheet is one sheet of a pack: which kind it is of, and the stack it belongs to,
+// "" where it is of the whole job.
+type Sheet struct {
+	Kind, Stack string
+	layouts.Sheet
+}
+
+// Order are the kinds of sheets in the order of the pack; OfJob are those of the
+// whole job.
+var Order = []struct {
+	Name  string
+	OfJob bool
+}{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
+
+// All are all sheets of a pack in their order: the cover and what the venue
+// reads, then those of each stack, then the kit and the cautions.
+func All(j *worked.Job) []Sheet {
+	all := []Sheet{{"cover", "", coverSheet(j)}, {"points", "", pointSheet(j)}, {"points", "", planSheet(j)}}
+	for _, h := range j.Stacks {
+		all = append(all, stackSheets(h)...)
+	}
+	return append(all, Sheet{"kit", "", kitSheet(j)}, Sheet{"cautions", "", cautionSheet(j)})
+}
+
+// PackOf is some sheets as a pack of this job.
+func PackOf(j *worked.Job, sheets []layouts.Sheet) (layouts.Pack, error) {
+	day, err := time.Parse("2006-01-02", j.Date)
+	if err != nil {
+		return layouts.Pack{}, fmt.Errorf("date of the job: %w", err)
+	}
+	return layouts.Pack{
+		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
+		Spine: layouts.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
+	}, nil
+}
+
+// Lay cuts the pack into pages.
+func Lay(j *worked.Job) (*layouts.Laid, []Sheet, error) {
+	sheets := All(j)
+	var all []layouts.Sheet
+	for _, s := range sheets {
+		all = append(all, s.Sheet)
+	}
+	pack, err := PackOf(j, all)
+	if err != nil {
+		return nil, nil, err
+	}
+	laid, err := layouts.Lay(pack)
+	return laid, sheets, err
+}
+
+// Draw sets the whole pack on paper.
+func Draw(j *worked.Job) (layouts.Paper, error) {
+	laid, _, err := Lay(j)
+	if err != nil {
+		return layouts.Paper{}, err
+	}
+	return laid.Draw(func(int) bool { return true })
+}
+
+// stackSheets are the sheets of one stack in their order: or in place of them all one
+// page that says why it must not be flown.
+func stackSheets(h *rules.Checked) (sheets []Sheet) {
+	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
+	if h.Held() {
+		add(DoNotFly, doNotFlySheet(h))
+		return sheets
+	}
+	for _, s := range pinSheets(h) {
+		add("pins", s)
+	}
+	for _, s := range dollySheets(h) {
+		add("dollies", s)
+	}
+	add("lifts", liftSheet(h))
+	add("down", downSheet(h))
+	add("calculation", calculationSheet(h))
+	return sheets
+}
+
+// pinTarget names a stack's pin sheet to codes and clicks.
+func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
+
+// stackHead is what stands at the top of a stack's sheets.
+func stackHead(h *rules.Checked) layouts.Head {
+	picks := "one pick"
+	if len(h.Picks) == 2 {
+		picks = "two picks"
+	}
+	return layouts.Head{
+		ID: h.ID, Name: h.Name, Revision: h.Job.Revision, Shape: string(h.Shape),
+		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.Unit().Load(h.Finished.Centre.Mass), picks),
+	}
+}

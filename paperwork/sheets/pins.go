@@ -1,0 +1,218 @@
+package sheets
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// pinsMost is how many cabinets one pin sheet holds.
+const pinsMost = 16
+
+// pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
+// two dollies where there is one to cut at.
+func pinSpans(h *rules.Checked) (spans []say.Span) {
+	from, n := 1, len(h.Cabinets)
+	for n-from+1 > pinsMost {
+		to := from + pinsMost - 1
+		for k := range h.Sets {
+			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+				to = end
+			}
+		}
+		spans = append(spans, say.Span{From: from, To: to})
+		from = to + 1
+	}
+	return append(spans, say.Span{From: from, To: n})
+}
+
+// pinSheets are the pin sheets of a stack.
+func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
+	spans := pinSpans(h)
+	for i, s := range spans {
+		p := layouts.Pins{
+			Target: pinTarget(h), Sheet: h.ID + " PINS", Head: stackHead(h),
+			Rows: pinRows(h, s, true), Caption: pinCaption(h, s), Boxes: twoPins(h, s),
+			Side: sideView(h, s), Code: codeOf(h),
+		}
+		if len(spans) > 1 {
+			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
+			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
+		}
+		if i == 0 {
+			strip := barStrip(h)
+			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoles(h.Hung), &strip
+			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
+		} else {
+			p.Target = ""
+			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
+		}
+		sheets = append(sheets, p)
+	}
+	return sheets
+}
+
+// pinRows are the cabinets of a span with their joints. cuts marks where a dolly
+// ends.
+func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
+	for n := s.From; n <= s.To; n++ {
+		c := h.Cabinets[n-1]
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: HoleOf(c.Hole), Pins: c.LinkPins}
+		for i, other := range c.Joint {
+			if other == c.Hole {
+				r.Ladder = layouts.Ladder{Of: len(c.Joint), Right: i}
+				r.Ordinal = fmt.Sprintf("%s of %d", say.Ordinal(i+1), len(c.Joint))
+			}
+		}
+		if set := h.Sets.Of(n); cuts && n > 1 && set != h.Sets.Of(n-1) {
+			r.Cut = "dolly " + say.Dolly(set)
+		}
+		rows = append(rows, r)
+	}
+	return rows
+}
+
+// HoleOf is a hole as it prints: as stamped, with its splay beside it where the
+// label is not the same figure.
+func HoleOf(at job.Hole) layouts.Hole {
+	p := layouts.Hole{Label: at.Label}
+	if !say.SameFigure(at.Label, at.Splay) {
+		p.Splay = say.Splay(at.Splay) + "°"
+	}
+	return p
+}
+
+// twoPins reports whether any joint of a span has a link pin each side.
+func twoPins(h *rules.Checked, s say.Span) bool {
+	for n := s.From; n <= s.To; n++ {
+		if h.Cabinets[n-1].LinkPins == 2 {
+			return true
+		}
+	}
+	return false
+}
+
+// onePin reports whether any joint of a span has one link pin in the middle.
+func onePin(h *rules.Checked, s say.Span) bool {
+	for n := s.From; n <= s.To; n++ {
+		if h.Cabinets[n-1].LinkPins == 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// pinCaption says what the figures and the boxes of a pin sheet are.
+func pinCaption(h *rules.Checked, s say.Span) string {
+	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
+		" Seen: a second person walks the column and touches every pin."
+}
+
+// boxWords says which pins the boxes of a span are for.
+func boxWords(h *rules.Checked, s say.Span) string {
+	switch {
+	case !twoPins(h, s):
+		return "rear link pin, one in the middle: one box."
+	case onePin(h, s):
+		return "rear link pins, both sides; one box: one pin in the middle."
+	}
+	return "rear link pins, both sides."
+}
+
+// pinFigures are the figures of a pin sheet, each with its sum.
+func pinFigures(h *rules.Checked) []layouts.Line {
+	u, s := h.Unit(), h.Finished
+	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: massWords(h)}}
+	for i, p := range h.Picks {
+		kg := h.Hook(s, i)
+		lines = append(lines, layouts.Line{
+			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
+			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h, i)),
+		})
+	}
+	for _, p := range h.Points {
+		lines = append(lines, layouts.Line{
+			Of: "Point " + p.ID, Figure: u.Load(p.Static),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorsOf(h.Hung), moreAt(u, p.Most)),
+		})
+	}
+	return append(lines, inclinometer(h)...)
+}
+
+// moreOnHook says at which lift a hoist holds more than finished, if at one.
+func moreOnHook(h *rules.Checked, i int) string {
+	peak := h.Peak(i)
+	if peak.Words() == "" {
+		return ""
+	}
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), rules.PlusTolerance(h.Hung, h.Hook(peak, i)))
+}
+
+// moreAt says at which lift a point carries more than finished, if at one.
+func moreAt(u say.Units, m rig.MostCarried) string {
+	if m.Where == "" {
+		return ""
+	}
+	return fmt.Sprintf("; MORE AT %s: %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
+}
+
+// label joins a word and the end of the bar it is at.
+func label(word string, end rig.End) string {
+	if end == "" {
+		return word
+	}
+	return word + " " + string(end)
+}
+
+// massWords says what the mass below the hooks is of.
+func massWords(h *rules.Checked) string {
+	s := "bar and " + say.Count(len(h.Cabinets), "cabinet")
+	if n := len(h.Extras); n > 0 {
+		s += ", " + say.Count(n, "extra")
+	}
+	return s + "; most used: " + h.MostUsedWords()
+}
+
+// inclinometer says what to read on the first and on the last cabinet.
+func inclinometer(h *rules.Checked) []layouts.Line {
+	poses := h.Finished.Poses
+	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
+	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
+	if len(poses) == 1 {
+		return lines
+	}
+	return append(lines, layouts.Line{
+		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aimOf(h, len(poses)),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
+	})
+}
+
+// aimOf writes how cabinet n of the finished stack looks, wherever unknown
+// centres of gravity lie.
+func aimOf(h *rules.Checked, n int) string {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
+	return h.Unit().Between(from, to, say.Aim)
+}
+
+// pinNotes are the sentences under the figures.
+func pinNotes(h *rules.Checked) []string {
+	var notes []string
+	if len(h.Picks) == 1 {
+		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
+	}
+	if words := rules.TwinWords(h); words != "" {
+		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.Twin.ID, words))
+	}
+	if over := aloneShort(h); over != "" {
+		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
+	}
+	if types := h.Unknown(); len(types) > 0 {
+		notes = append(notes, rules.UnknownCentres(types)+".")
+	}
+	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
+}

@@ -1,0 +1,200 @@
+package sheets
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+)
+
+// pointSheet is the venue's table of all points.
+func pointSheet(j *worked.Job) layouts.Points {
+	s := layouts.Points{Facts: pointFacts(j), Notes: pointNotes}
+	for _, h := range j.Stacks {
+		s.Groups = append(s.Groups, pointGroup(h))
+	}
+	if len(j.Figures.Others) > 0 {
+		s.Groups = append(s.Groups, otherGroup(j))
+	}
+	s.Totals = totalRows(j)
+	return s
+}
+
+// pointFacts say what the figures of the table are.
+func pointFacts(j *worked.Job) []layouts.Fact {
+	p := j.Practice
+	facts := []layouts.Fact{
+		{Of: "Datum of the plan", Is: strings.TrimRight(datumOf(j), ".") + ". Stage left is the audience's right"},
+		{Of: "Heights above", Is: j.HeightsFrom},
+		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
+		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
+			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
+		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", say.Trimmed(1+p.MassTolerance))},
+		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.Unit().Length(p.LimitReserve))},
+	}
+	if anyPeaks(j) {
+		facts = append(facts, layouts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
+	}
+	if held := j.IncludesHeld(); held != "" {
+		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.HeldWords() + ". It must not be flown as described; its points stand here and in every total"})
+	}
+	return facts
+}
+
+// pointNotes say what the table leaves out.
+var pointNotes = []string{
+	"Rows are rounded up; a total is the true sum of finished stacks rounded up. Sums in a row show tenths, so their last figure may differ by one.",
+	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
+	"A hoist's use counts the most on its hook at any lift, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
+	"With one hoist slack the stack swings until it hangs below the other: what hoist, pick hole, bar and pins hold there stands on the stack's LIFTS sheet.",
+	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
+}
+
+// datumOf is what the plan is measured from, in words.
+func datumOf(j *worked.Job) string { return say.Given(j.Datum) }
+
+func pointGroup(h *rules.Checked) layouts.PointGroup {
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h), classWords(h) + " Steel: " + steelWords(h) + "."}}
+	for i, p := range h.Points {
+		g.Points = append(g.Points, venuePoint(h, i, p))
+	}
+	return g
+}
+
+// secondaryWords name what holds the stack if its hoists do not.
+func secondaryWords(h *rules.Checked) string {
+	if h.Secondary == nil {
+		return "Secondary: not given; ask the venue whether it wants one."
+	}
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h.Hung), h.Unit().Load(h.Finished.Centre.Mass))
+}
+
+func venuePoint(h *rules.Checked, i int, p rig.Point) layouts.VenuePoint {
+	u := h.Unit()
+	alone, sums := layouts.Load{Is: "one hoist"}, staticSums(h, i)
+	if len(h.Picks) == 2 {
+		alone, sums = inBoth(u, p.Alone), append(sums, aloneSum(h, i))
+	}
+	return layouts.VenuePoint{
+		ID:    p.ID,
+		Where: []string{u.Across(p.StageLeft), u.UpDown(p.Downstage)},
+		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), alone},
+		Heights: []string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
+			"high hook " + u.Known(p.HighHook), chainWords(h, i, p)},
+		Sums: sums, Lift: p.Most.Where, AtLift: atLift(u, p.Most),
+	}
+}
+
+// anyPeaks reports whether any point carries more at a lift than finished.
+func anyPeaks(j *worked.Job) bool {
+	for _, s := range j.Figures.Stacks {
+		for _, p := range s.Points {
+			if p.Most.Where != "" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// atLift writes what a point carries at a lift, nothing where it carries no
+// more there.
+func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
+	if m.Where == "" {
+		return nil
+	}
+	return []layouts.Load{inBoth(u, m.Static), inBoth(u, m.Design)}
+}
+
+// chainWords write how much chain a hoist needs of what it has.
+func chainWords(h *rules.Checked, i int, p rig.Point) string {
+	if p.ChainNeeded == nil {
+		return "chain needed " + say.NotGiven
+	}
+	u := h.Unit()
+	return fmt.Sprintf("chain needed %s of %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength))
+}
+
+// inBoth writes a load in both units.
+func inBoth(u say.Units, kg float64) layouts.Load {
+	return layouts.Load{Is: u.Load(kg), Also: u.Also(kg)}
+}
+
+// staticSums write what a point's static load includes, finished and at the lift
+// that loads it more, and what its hoist holds.
+func staticSums(h *rules.Checked, i int) []string {
+	sums := []string{staticSum(h, h.Finished, i, "Static")}
+	if peak := h.Peak(i); peak.Words() != "" {
+		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
+	}
+	return append(sums, rules.HoistSum(h, i))
+}
+
+// staticSum writes what a point's static load includes in a state.
+func staticSum(h *rules.Checked, s *rig.State, i int, of string) string {
+	u, p := h.Unit(), h.Picks[i]
+	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
+		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.Part(p.Above.Mass), u.Part(h.Static(s, i)), u.MassUnit())
+}
+
+// steelWords write how high the steel is, over each pick where that differs.
+func steelWords(h *rules.Checked) string {
+	at := func(i int) string { return h.Unit().Known(h.Picks[i].Steel) }
+	if len(h.Picks) == 1 || at(0) == at(1) {
+		return at(0)
+	}
+	return "front " + at(0) + ", rear " + at(1)
+}
+
+// aloneSum writes what a hoist would hold with the other one slack.
+func aloneSum(h *rules.Checked, i int) string {
+	kg := h.AloneOnHook(i)
+	used := say.Percent(h.UseOf(i, kg)) + " used"
+	if h.Overloads(i, kg) {
+		used = say.Percent(h.UseOf(i, kg)) + ": MORE THAN IT MAY HOLD"
+	}
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.PlusTolerance(h.Hung, kg), rules.HoistLimit(h.Hung, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
+}
+
+// classWords name the class of each hoist of a stack, in the shop's own words.
+func classWords(h *rules.Checked) string {
+	var all []string
+	for _, p := range h.Picks {
+		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, say.Given(p.Hoist.Class))
+		if !slices.Contains(all, words) {
+			all = append(all, words)
+		}
+	}
+	return strings.Join(all, " ")
+}
+
+// otherGroup is what hangs from the roof and belongs to no stack.
+func otherGroup(j *worked.Job) layouts.PointGroup {
+	u := j.Unit()
+	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
+	for _, o := range j.Figures.Others {
+		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
+			Where:   []string{u.Across(o.StageLeft), u.UpDown(o.Downstage)},
+			Loads:   []layouts.Load{inBoth(u, o.Static), inBoth(u, o.Design), {Is: "no stack"}},
+			Heights: []string{o.What, "hook " + u.Length(o.Height)},
+			Sums:    []string{"Static as the job gives it, all that this point carries at rest."},
+		})
+	}
+	return g
+}
+
+// totalRows are the sums in words.
+func totalRows(j *worked.Job) (rows []layouts.TotalRow) {
+	u := j.Unit()
+	for _, s := range worked.Sums(j) {
+		rows = append(rows, layouts.TotalRow{Of: s.Of, Count: s.Count,
+			Static: u.Load(s.Static) + ", " + u.Also(s.Static), Design: u.Load(s.Design) + ", " + u.Also(s.Design)})
+	}
+	return rows
+}

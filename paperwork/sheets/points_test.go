@@ -1,0 +1,299 @@
+package sheets
+
+import (
+	"bytes"
+	"encoding/csv"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/report"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
+	"hangpack/testdata/trials"
+)
+
+// pointsReadBack finds every point of the figures on the venue's table, its
+// figures through their formatters, each in its place.
+func pointsReadBack(t *testing.T) (cases int, worst float64) {
+	for name, j := range trials.ReadJobs(t) {
+		_, pages := paperOf(t, j)
+		paper, u := trials.TextOf(pages, "POINTS"), say.Units{Imperial: j.Imperial}
+		for i, s := range j.Figures.Stacks {
+			for n, p := range s.Points {
+				cases++
+				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
+				assert.Contains(t, paper, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
+				hoist := j.Stacks[i].Picks[n].Hoist
+				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
+			}
+			held := ""
+			if s.Held {
+				held = ", HELD"
+				assert.Contains(t, paper, s.ID+" HELD: DO NOT FLY. ", name)
+			}
+			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.Stacks[i].Picks[0].Hoist.Key, say.Given(j.Stacks[i].Picks[0].Hoist.Class)), name)
+			c := s.PointsTotal()
+			assert.Contains(t, paper, strings.Join([]string{s.ID + held, say.Count(len(s.Points), "point") + ", " + say.Count(len(s.Points), "hoist"), onPaper(u, c)}, " "), name)
+		}
+		for _, o := range j.Figures.Others {
+			cases++
+			assert.Contains(t, paper, strings.Join([]string{o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Also(o.Static),
+				u.Load(o.Design), u.Also(o.Design), "no stack", o.What, "hook " + u.Length(o.Height)}, " "), name)
+		}
+		assert.Contains(t, paper, onPaper(u, j.Figures.Total), name)
+	}
+	return cases, 0
+}
+
+func atUse(j *worked.Job) string {
+	if j.Practice.HoistUse == 1 {
+		return ""
+	}
+	return " at " + say.Share(j.Practice.HoistUse)
+}
+
+func onPaper(u say.Units, c rig.Carried) string {
+	return u.Load(c.Static) + ", " + u.Also(c.Static) + " " + u.Load(c.Design) + ", " + u.Also(c.Design)
+}
+
+// pointOnPaper is a point as its row says it.
+func pointOnPaper(u say.Units, p rig.Point, picks int) string {
+	known := func(m *float64) string {
+		if m == nil {
+			return "not given"
+		}
+		return u.Length(*m)
+	}
+	alone := "one hoist"
+	if picks == 2 {
+		alone = u.Load(p.Alone) + " " + u.Also(p.Alone)
+	}
+	row := []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Also(p.Static), u.Load(p.Design), u.Also(p.Design), alone}
+	if m := p.Most; m.Where != "" {
+		row = append(row, "AT "+strings.ToUpper(m.Where)+", more", u.Load(m.Static), u.Also(m.Static), u.Load(m.Design), u.Also(m.Design))
+	}
+	return strings.Join(append(row, "pick hole "+u.Length(p.PickHeight), "low hook "+u.Length(p.LowHook), "high hook "+known(p.HighHook), "chain needed "+known(p.ChainNeeded)), " ")
+}
+
+// TestPointFigures holds a point's figures to sums done by hand: 288 kg hang
+// below the hook; the hoist is 52 kg with 24 m of chain at 1.1 kg/m.
+func TestPointFigures(t *testing.T) {
+	one := trials.OpenJob(t, trials.Plain).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 288+52+26.4, one.Static, 1e-9)
+	assert.InDelta(t, 288*1.05/500, one.HoistUse, 1e-9)
+	assert.InDelta(t, 14, *one.HighHook, 1e-12)
+	assert.InDelta(t, 14-0.55-(0.18+4*0.29+0.095)+0.3, *one.ChainNeeded, 1e-9, "headroom 0.55 m, reserve 0.3 m, one fall")
+	assert.Zero(t, one.Alone, "there is no other hoist")
+	two := trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks+"\n    rigging_below: {mass: 4 kg, length: 200 mm}\n    rigging_above: {mass: 6 kg, length: 0.4 m}")).Figures.Stacks[0]
+	alone := pointSheet(trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks))).Groups[0].Points[0].Sums[2]
+	assert.Equal(t, "Other slack: 288 kg + 5 % = 303 kg of 500 kg (hoist), 61 % used; MORE THAN a link that may only be pulled MAY HOLD", alone) // 302.4 / 500
+	for _, p := range two.Points {
+		assert.InDelta(t, (288+4+52+26.4+6)*1.05, p.Alone, 1e-9, "the whole stack on one point")
+		assert.InDelta(t, 13.6, *p.HighHook, 1e-12)
+		assert.InDelta(t, 13.6-0.55-(0.18+4*0.29+0.095+0.2)+0.3, *p.ChainNeeded, 1e-9)
+		assert.Less(t, p.Static*1.05, p.Alone)
+	}
+	used := trials.OpenJob(t, trials.Edited(t, "practice: {", "practice: {hoist_use: 80 %, ")).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 288*1.05/(500*0.8), used.HoistUse, 1e-9, "of what practice allows")
+	falls := trials.OpenJob(t, trials.Edited(t, "chain_length: 24 m", "chain_length: 48 m, falls: 2")).Figures.Stacks[0].Points[0]
+	assert.InDelta(t, 2*(14-0.55-(0.18+4*0.29+0.095))+0.3, *falls.ChainNeeded, 1e-9, "each fall is as long")
+	bare := trials.OpenJob(t, trials.Edited(t, "    steel: 14 m\n", "")).Figures.Stacks[0].Points[0]
+	assert.Nil(t, bare.HighHook)
+	assert.Nil(t, bare.ChainNeeded)
+	rolls := trials.OpenJob(t, trials.Edited(t, "    dolly: dolly\n", "")).Figures.Stacks[0].Points[0]
+	assert.NotNil(t, rolls.HighHook)
+	assert.Nil(t, rolls.ChainNeeded)
+}
+
+// TestPointsAtALift: the stack with 8 of its 12 cabinets, as a job of its own,
+// says what the front point carries at lift 2; that is more than finished, and
+// stands on every sheet and list that gives the point's load.
+func TestPointsAtALift(t *testing.T) {
+	text := trials.Text(t, "testdata/jobs/lift-loads-more.yaml")
+	cut := strings.Replace(text, "count: 12, splay: [0, 2, 4, 4, 4, 6, 6, 6, 6, 6, 6, 6]", "count: 8, splay: [0, 2, 4, 4, 4, 6, 6, 6]", 1)
+	j, built := trials.OpenJob(t, text), trials.OpenJob(t, cut).Figures.Stacks[0].Points[0]
+	front, rear := j.Figures.Stacks[0].Points[0], j.Figures.Stacks[0].Points[1]
+	assert.Equal(t, rig.MostCarried{Carried: rear.Carried}, rear.Most)
+	assert.Equal(t, "lift 2", front.Most.Where)
+	assert.InDelta(t, built.Static, front.Most.Static, 1e-9)
+	assert.InDelta(t, built.Design, front.Most.Design, 1e-9)
+	assert.Greater(t, front.Most.Static, front.Design, "at rest at lift 2: more than the design load finished")
+	assert.InDelta(t, (built.Static-52-26.4)*1.05/800, front.HoistUse, 1e-9, "the hoist is used most there too")
+	_, pages := paperOf(t, j)
+	u := j.Unit()
+	static, design := u.Load(built.Static), u.Load(built.Design)
+	assert.Contains(t, trials.TextOf(pages, "POINTS"), strings.Join([]string{"AT LIFT 2, more", static, u.Also(built.Static), design, u.Also(built.Design)}, " "))
+	assert.Contains(t, trials.TextOf(pages, "COVER"), "AT LIFT 2 "+static+" static, "+design+" design")
+	assert.Contains(t, trials.TextOf(pages, "SL PINS"), "MORE AT LIFT 2: "+static+" static, "+design+" design")
+	assert.Contains(t, trials.TextOf(pages, "SL CALCULATION"), "prints "+u.Venue(built.Static))
+	assert.Regexp(t, `MORE AT LIFT 2: +`+static+` +`+design, report.Points(j))
+}
+
+// TestOtherPoints: what carries no stack is counted by hand: 60 and 40 kg, at
+// 1.05 · 1.25 design, beside a stack's 366.4 kg.
+func TestOtherPoints(t *testing.T) {
+	yaml := trials.Plain + "other_points:\n" +
+		"  - {id: A1, place: {stage_right: 3 m, upstage: 2 m}, height: 12 m, mass: 60 kg, what: cable pick}\n" +
+		"  - {id: A2, place: {stage_left: 0 m, downstage: 1 m}, height: 9 m, mass: 40 kg, what: drape}\n"
+	j := trials.OpenJob(t, yaml)
+	a := j.Figures.Others[0]
+	assert.Equal(t, []float64{-3, -2, 12, 60}, []float64{a.StageLeft, a.Downstage, a.Height, a.Static})
+	assert.InDelta(t, 60*1.05*1.25, a.Design, 1e-9)
+	assert.InDelta(t, 366.4+100, j.Figures.Total.Static, 1e-9)
+	assert.InDelta(t, (366.4+100)*1.05*1.25, j.Figures.Total.Design, 1e-9)
+	others := worked.Sums(j)[1]
+	assert.Equal(t, "2 points", others.Count)
+	assert.InDelta(t, 100, others.Static, 1e-9)
+	assert.Equal(t, "3 points, 1 hoist", worked.Sums(j)[2].Count)
+}
+
+// pointsAsData reads the CSV back with the standard library's reader: every
+// figure to its last digit, and lines as RFC 4180 ends them.
+func pointsAsData(t *testing.T) (cases int, worst float64) {
+	for name, j := range trials.ReadJobs(t) {
+		var b bytes.Buffer
+		require.NoError(t, report.PointsCSV(j, &b))
+		assert.Equal(t, strings.Count(b.String(), "\n"), strings.Count(b.String(), "\r\n"))
+		rows, err := csv.NewReader(&b).ReadAll()
+		require.NoError(t, err)
+		at := map[string]map[string]string{}
+		for _, row := range rows[1:] {
+			at[row[0]] = map[string]string{}
+			for i, head := range rows[0] {
+				at[row[0]][head] = row[i]
+			}
+		}
+		n := len(j.Figures.Others)
+		for i, s := range j.Figures.Stacks {
+			n += len(s.Points)
+			for _, p := range s.Points {
+				csvHas(t, at[p.ID], map[string]float64{"stage_left_m": p.StageLeft, "downstage_m": p.Downstage, "pick_height_m": p.PickHeight,
+					"low_hook_m": p.LowHook, "static_kg": p.Static, "design_kg": p.Design, "static_kn": p.Static * 9.80665 / 1000, "hoist_use": p.HoistUse,
+					"design_kn": p.Design * 9.80665 / 1000, "most_static_kg": p.Most.Static, "most_design_kg": p.Most.Design,
+					"hoist_capacity_kn": capacityOf(j, p.Hoist)})
+				assert.Equal(t, p.Most.Where, at[p.ID]["most_at"], name)
+				if p.ChainNeeded != nil {
+					csvHas(t, at[p.ID], map[string]float64{"chain_needed_m": *p.ChainNeeded})
+				}
+				assert.Equal(t, p.ChainNeeded == nil, at[p.ID]["chain_needed_m"] == "", name)
+				assert.Equal(t, map[bool]string{true: "yes", false: "no"}[s.Held], at[p.ID]["held"], name)
+				assert.Equal(t, p.HighHook == nil, at[p.ID]["high_hook_m"] == "", name)
+				assert.Equal(t, len(s.Points) == 1, at[p.ID]["alone_kg"] == "", name)
+				assert.Equal(t, j.Stacks[i].Name, at[p.ID]["what"], name)
+			}
+		}
+		for _, o := range j.Figures.Others {
+			csvHas(t, at[o.ID], map[string]float64{"stage_left_m": o.StageLeft, "low_hook_m": o.Height, "static_kg": o.Static, "design_kg": o.Design})
+			assert.Equal(t, o.What, at[o.ID]["what"], name)
+		}
+		assert.Len(t, rows, 1+n)
+		cases += n
+	}
+	return cases, 0
+}
+
+// capacityOf is a hoist's capacity in kN.
+func capacityOf(j *worked.Job, key string) float64 {
+	for _, h := range j.Stacks {
+		for _, p := range h.Picks {
+			if p.Hoist.Key == key {
+				return p.Hoist.Capacity / 1000
+			}
+		}
+	}
+	return math.NaN()
+}
+
+func csvHas(t *testing.T, row map[string]string, want map[string]float64) {
+	t.Helper()
+	for head, x := range want {
+		got, err := strconv.ParseFloat(row[head], 64)
+		require.NoError(t, err, head)
+		assert.InDelta(t, x, got, 1e-12, head)
+	}
+}
+
+// TestPointsReportFitsItsColumns: whatever the names, the table is 100 columns
+// wide, and nothing of it is lost.
+func TestPointsReportFitsItsColumns(t *testing.T) {
+	for seed := range int64(60) {
+		g := trials.Gamble(seed)
+		g.Wild = seed%2 == 0
+		j := trials.OpenJob(t, g.Job())
+		report := report.Points(j)
+		for _, line := range strings.Split(report, "\n") {
+			assert.LessOrEqual(t, len([]rune(line)), say.Columns, "seed %d: %s", seed, line)
+		}
+		u := say.Units{Imperial: j.Imperial}
+		for _, s := range j.Figures.Stacks {
+			for _, p := range s.Points {
+				for _, figure := range []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Length(p.PickHeight), u.Known(p.HighHook), say.Percent(p.HoistUse)} {
+					assert.Contains(t, report, figure)
+				}
+			}
+		}
+	}
+}
+
+// TestMoreThanItMayHold: the words on the venue's sheet and the caution begin at
+// the same load, 1 N past what the hoist may hold. With the other hoist slack,
+// 288 kg + 5 % hang on either: 2965.53 N.
+func TestMoreThanItMayHold(t *testing.T) {
+	for past, want := range map[float64]bool{0.9: false, 1.1: true, -5: false} {
+		capacity := fmt.Sprintf("capacity: %.3f N", 288*1.05*9.80665-past)
+		j := trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks, "capacity: 500 kg", capacity))
+		cautions := trials.Found(j.Figures.Stacks[0].Cautions)
+		for i, end := range []string{"front", "rear"} {
+			assert.Equal(t, want, strings.Contains(aloneSum(j.Stacks[0], i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
+			assert.Equal(t, want, slices.Contains(cautions, "one_hoist, "+end), "%s, %g N past", end, past)
+		}
+	}
+}
+
+// TestWays: a force of 1 N or less along a joint has no way.
+func TestWays(t *testing.T) {
+	for n, want := range map[float64]string{0: "none", 1: "none", -1: "none", 1.01: "0.01 kN pull", -1.01: "0.01 kN push", 2500: "2.50 kN pull"} {
+		assert.Equal(t, want, way(say.Units{}, n), "%g N", n)
+	}
+}
+
+// TestPinsUsedOfWhatIsAllowed: half of a rating allowed is twice as much used, in
+// the joint table and in the check.
+func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
+	whole := trials.OpenJob(t, trials.Plain)
+	half := trials.OpenJob(t, trials.Edited(t, "practice: {", "practice: {gear_use: 50 %, "))
+	for k, c := range whole.Figures.Stacks[0].Cabinets {
+		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
+		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.Stacks[0], k)[6:])
+		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.Stacks[0], k)[6:])
+	}
+	for i, u := range half.Stacks[0].Uses {
+		if u.Part == "hinge pin" || u.Part == "link pin" {
+			assert.InDelta(t, 2*whole.Stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
+		}
+	}
+}
+
+// TestArmOfJoint1: a bar with a shorter arm of its own bears on joint 1 alone,
+// and there as much more as the arm is shorter.
+func TestArmOfJoint1(t *testing.T) {
+	same := trials.OpenJob(t, trials.Plain).Figures.Stacks[0].Cabinets
+	short := trials.OpenJob(t, trials.Edited(t, "rating: 750 kg", "rating: 750 kg\n      link_arm: 185 mm")).Figures.Stacks[0].Cabinets
+	long := trials.OpenJob(t, trials.Edited(t, "rating: 750 kg", "rating: 750 kg\n      link_arm: 500 mm")).Figures.Stacks[0].Cabinets
+	for k := range same {
+		times := 1.0
+		if k == 0 {
+			times = 370.0 / 185
+		}
+		assert.InDelta(t, times*same[k].Link, short[k].Link, 1e-9, "joint %d", k+1)
+		assert.InDelta(t, same[k].Link, long[k].Link, 1e-9, "joint %d: the smaller arm counts", k+1)
+	}
+}
