@@ -3,8 +3,10 @@ package job
 import (
 	"errors"
 	"io"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -48,29 +50,62 @@ func TestBaseIsClean(t *testing.T) {
 	require.Len(t, j.Stacks, 2)
 }
 
-// TestBad reads every job of testdata/bad. NAME.want has what is to be
-// complained of in NAME.yaml; or NAME.slip has lines of base.yaml to take out
-// (-) and to put in (+), in the manner of a diff.
+// TestBad holds what is said of every job of testdata/bad to its NAME.want.
+// UPDATE_GOLDEN=1 writes that; read it as the person would who made the slip.
 func TestBad(t *testing.T) {
-	wants, err := filepath.Glob(filepath.Join(bad, "*.want"))
-	require.NoError(t, err)
-	require.GreaterOrEqual(t, len(wants), 45)
-	whole := base(t)
-	for _, want := range wants {
-		name := strings.TrimSuffix(filepath.Base(want), ".want")
+	jobs := badJobs(t)
+	for _, name := range slices.Sorted(maps.Keys(jobs)) {
 		t.Run(name, func(t *testing.T) {
-			expected, err := os.ReadFile(want)
-			require.NoError(t, err)
-			text, err := os.ReadFile(filepath.Join(bad, name+".yaml"))
-			if os.IsNotExist(err) {
-				text = []byte(slipped(t, whole, filepath.Join(bad, name+".slip")))
-			}
-			j, complaints := Read(name+".yaml", strings.NewReader(string(text)), fromBad, latin)
+			j, complaints := Read(name+".yaml", strings.NewReader(jobs[name]), fromBad, latin)
 			assert.Nil(t, j)
-			assert.Equal(t, strings.TrimRight(string(expected), "\n"), complaints.Error())
+			said, file := complaints.Error()+"\n", filepath.Join(bad, name+".want")
+			if os.Getenv("UPDATE_GOLDEN") != "" {
+				require.NoError(t, os.WriteFile(file, []byte(said), 0o644))
+			}
+			want, err := os.ReadFile(file)
+			require.NoError(t, err, "nothing holds what is said of this job: UPDATE_GOLDEN=1 go test ./paperwork/job writes it; read it")
+			assert.Equal(t, string(want), said)
 		})
 	}
+	wants, err := filepath.Glob(filepath.Join(bad, "*.want"))
+	require.NoError(t, err)
+	for _, want := range wants {
+		assert.Contains(t, jobs, stem(want), "%s is of no job: write its .slip or .yaml beside it, or take it out", want)
+	}
 }
+
+// badJobs are the jobs of testdata/bad by name: NAME.yaml as it stands, or
+// NAME.slip with lines of base.yaml to take out (-) and to put in (+), in the
+// manner of a diff.
+func badJobs(t testing.TB) map[string]string {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join(bad, "*.*"))
+	require.NoError(t, err)
+	jobs, whole := map[string]string{}, base(t)
+	for _, file := range files {
+		name := stem(file)
+		_, twice := jobs[name]
+		switch filepath.Ext(file) {
+		case ".slip":
+			require.False(t, twice, "%s is a .slip and a .yaml; keep one", name)
+			jobs[name] = slipped(t, whole, file)
+		case ".yaml":
+			require.False(t, twice, "%s is a .slip and a .yaml; keep one", name)
+			text, err := os.ReadFile(file)
+			require.NoError(t, err)
+			jobs[name] = string(text)
+		case ".want":
+		default:
+			t.Errorf("no test reads %s: a job of this folder is NAME.slip or NAME.yaml", file)
+		}
+	}
+	delete(jobs, "base")
+	require.Greater(t, len(jobs), 120)
+	return jobs
+}
+
+// stem is the name of a file without its ending.
+func stem(file string) string { return strings.TrimSuffix(filepath.Base(file), filepath.Ext(file)) }
 
 // slipped makes the slips of a file in a text: each run of - lines stands once
 // in it, and gives way to the + lines after it.
