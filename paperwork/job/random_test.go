@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"gopkg.in/yaml.v3"
 
+	"hangpack/testdata/deep"
 	"hangpack/testdata/plausible"
 )
 
@@ -16,7 +17,7 @@ import (
 // one when any value of it is another.
 func TestRandomJobs(t *testing.T) {
 	s, random, seen := compiled(t), rand.New(rand.NewPCG(3, 4)), map[string]int64{}
-	for seed := range int64(300) {
+	for seed := range int64(deep.Of(100, 1000)) {
 		text := plausible.Job(seed, seed%4 == 3)
 		j, complaints := readText(text)
 		require.Empty(t, complaints, "seed %d", seed)
@@ -43,7 +44,7 @@ var keysLeftOut = map[string]string{
 // TestRandomJobsHaveEveryKey: no law tries a key that no random job gives.
 func TestRandomJobsHaveEveryKey(t *testing.T) {
 	given := map[string]bool{}
-	for seed := range int64(400) {
+	for seed := range int64(200) {
 		keysOf(tree(t, plausible.Job(seed, seed%4 == 3)), given)
 	}
 	for _, k := range Keys() {

@@ -12,6 +12,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"gopkg.in/yaml.v3"
 )
 
 const bad = "../../testdata/bad"
@@ -31,10 +32,30 @@ func fromDisk(path string) (io.ReadCloser, error) {
 // fromBad opens the gear files of testdata/bad.
 func fromBad(path string) (io.ReadCloser, error) { return fromDisk(filepath.Join(bad, path)) }
 
+// besideExamples opens gear files by their paths as from the examples.
+func besideExamples(path string) (io.ReadCloser, error) {
+	return fromDisk(filepath.Join("..", "..", "examples", path))
+}
+
 // readText reads a job that stands beside the examples.
 func readText(text string) (*Job, Complaints) {
-	beside := func(path string) (io.ReadCloser, error) { return fromDisk(filepath.Join("..", "..", "examples", path)) }
-	return Read("job.yaml", strings.NewReader(text), beside, latin)
+	return Read("job.yaml", strings.NewReader(text), besideExamples, latin)
+}
+
+// readTree reads such a job from the tree of its text: a change of the tree need
+// not be written and parsed again.
+func readTree(doc *yaml.Node) (*Job, Complaints) {
+	r := newReader("job.yaml", besideExamples, latin)
+	j := r.job(doc.Content[0])
+	return j, r.complaints
+}
+
+// parsed is the tree of a text.
+func parsed(t testing.TB, text string) *yaml.Node {
+	t.Helper()
+	var doc yaml.Node
+	require.NoError(t, yaml.Unmarshal([]byte(text), &doc))
+	return &doc
 }
 
 func base(t testing.TB) string {
