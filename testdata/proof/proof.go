@@ -101,19 +101,17 @@ func row(c Check, worst float64) string {
 	return fmt.Sprintf("| %s | %s | %s | %s |", c.Figure, keys, c.Against, difference(worst, c.Unit))
 }
 
-// difference rounds up to one figure, so that one case more seldom changes the
-// page. The rounding of the machine, which another one may not have, is written as
-// the power of ten above it.
+// difference rounds up to a power of ten, so that more cases seldom change the page,
+// nor does a machine that rounds otherwise.
 func difference(worst float64, unit string) string {
 	if worst == 0 {
 		return "none"
 	}
-	power := math.Floor(math.Log10(worst))
+	power := math.Ceil(math.Log10(worst) - 1e-6)
 	if worst < 1e-6 {
-		return fmt.Sprintf("below 1e%.0f %s", math.Max(-9, power+1), unit)
+		return fmt.Sprintf("below 1e%.0f %s", math.Max(-9, power), unit)
 	}
-	step := math.Pow(10, power)
-	return fmt.Sprintf("at most %.1g %s", math.Ceil(worst/step-1e-6)*step, unit)
+	return fmt.Sprintf("at most %g %s", math.Pow(10, power), unit)
 }
 
 func held(t *testing.T, file, got string) {
