@@ -63,23 +63,6 @@ func (r *reader) unique(seen map[string]int, v *value) {
 	seen[v.text] = v.line
 }
 
-func practice(p *value) Practice {
-	return Practice{
-		MassTolerance: p.number("mass_tolerance"),
-		DynamicFactor: p.number("dynamic_factor"),
-		HoistUse:      p.number("hoist_use"),
-		GearUse:       p.number("gear_use"),
-		SideShare:     p.number("side_share"),
-		LeastShare:    p.number("least_share"),
-		AimTolerance:  p.number("aim_tolerance"),
-		LiftTilt:      p.number("lift_tilt"),
-		Clearance:     p.number("clearance"),
-		LimitReserve:  p.number("limit_reserve"),
-		ReadingFloor:  p.number("reading_floor"),
-		OneMustHold:   p.word("one_must_hold") == "yes",
-	}
-}
-
 // gear reads what the stacks are made of.
 func (r *reader) gear(root *value) gear {
 	all := r.allGear(root)

@@ -47,9 +47,8 @@ func shuffle(random *rand.Rand, n *yaml.Node) {
 // so the lines that the fingerprint is made of are compared.
 func TestFingerprintCoversEveryValue(t *testing.T) {
 	for _, name := range []string{"arena.yaml", "concert.yaml", "held.yaml"} {
-		var doc yaml.Node
-		require.NoError(t, yaml.Unmarshal([]byte(example(t, name)), &doc))
-		before, values := lines(t, &doc), 0
+		doc := parsed(t, example(t, name))
+		before, values := lines(doc), 0
 		everyValue(doc.Content[0], func(n *yaml.Node) {
 			if n.Kind != yaml.ScalarNode {
 				return
@@ -57,7 +56,7 @@ func TestFingerprintCoversEveryValue(t *testing.T) {
 			values++
 			kept := n.Value
 			n.Value = another(kept)
-			after := lines(t, &doc)
+			after := lines(doc)
 			n.Value = kept
 			assert.NotEqual(t, before, after, "%s: %s as %s", name, kept, another(kept))
 		})
@@ -66,12 +65,9 @@ func TestFingerprintCoversEveryValue(t *testing.T) {
 }
 
 // lines returns what the fingerprint of a job is made of.
-func lines(t *testing.T, doc *yaml.Node) []string {
-	t.Helper()
-	text, err := yaml.Marshal(doc)
-	require.NoError(t, err)
+func lines(doc *yaml.Node) []string {
 	r := newReader("job.yaml", fromDisk, anything)
-	r.job(r.parse(text))
+	r.job(doc.Content[0])
 	return slices.Sorted(slices.Values(r.given))
 }
 

@@ -1,14 +1,12 @@
 package job
 
 import (
+	"maps"
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
-
-	"github.com/stretchr/testify/require"
 )
 
 var oneLine = regexp.MustCompile(`^[^\n]+:[0-9]+:[0-9]+: [^\n]+$`)
@@ -16,9 +14,11 @@ var oneLine = regexp.MustCompile(`^[^\n]+:[0-9]+:[0-9]+: [^\n]+$`)
 // FuzzRead reads anything without panic, to either a job or complaints, each
 // at a place and on one line.
 func FuzzRead(f *testing.F) {
-	for _, text := range corpus(f) {
-		f.Add(text)
+	jobs := badJobs(f)
+	for _, name := range slices.Sorted(maps.Keys(jobs)) {
+		f.Add(jobs[name])
 	}
+	f.Add(base(f))
 	f.Add(least)
 	f.Add("0:\n<<:\n  {}:\n") // panics in yaml.v3, its issue 895
 	f.Add("job: &a {title: *a}\n---\n")
@@ -33,25 +33,6 @@ func FuzzRead(f *testing.F) {
 			}
 		}
 	})
-}
-
-// corpus are the jobs of testdata/bad and the base that they slip from.
-func corpus(t testing.TB) (texts []string) {
-	t.Helper()
-	files, err := filepath.Glob(filepath.Join(bad, "*.[sy][la]*"))
-	require.NoError(t, err)
-	whole := base(t)
-	for _, file := range files {
-		if strings.HasSuffix(file, ".slip") {
-			texts = append(texts, slipped(t, whole, file))
-			continue
-		}
-		text, err := os.ReadFile(file)
-		require.NoError(t, err)
-		texts = append(texts, string(text))
-	}
-	require.Greater(t, len(texts), 120)
-	return texts
 }
 
 // FuzzMagnitude reads any text as every kind of number of the table: it is

@@ -30,23 +30,6 @@ type Job struct {
 	GearFiles    []string     // paths of the gear files read; nil when not given
 }
 
-// Practice is what the shop checks by. Shares and tolerances are fractions of
-// one: 5 % is 0.05.
-type Practice struct {
-	MassTolerance float64
-	DynamicFactor float64
-	HoistUse      float64
-	GearUse       float64
-	SideShare     float64
-	LeastShare    float64
-	AimTolerance  float64 // rad
-	LiftTilt      float64 // rad
-	Clearance     float64 // m
-	LimitReserve  float64 // m
-	ReadingFloor  float64 // kg
-	OneMustHold   bool    // each of two hoists, and all below it, must hold the stack alone
-}
-
 // Offset is a place in the axes of a part, from its own top hinge pin, in
 // metres. Below is negative for what lies above the pin.
 type Offset = calc.Offset

@@ -95,6 +95,10 @@ type Key struct {
 	Default  string    // what is taken when it is not given; see Need
 	Choices  []string  // of a Word; of a section, words that may stand for it
 	Meaning  string    // one line in plain words
+
+	// Of a key of practice:
+	Short string              // what people call it, before its value
+	field func(*Practice) any // the field that it fills: *float64 or *bool
 }
 
 // Keys returns the table of keys, in the order of a job file. It is what the

@@ -25,18 +25,36 @@ var jobKeys = []Key{
 
 var practiceKeys = []Key{
 	section("practice", Defaulted, "what the shop checks by"),
-	percentage("practice.mass_tolerance", 0, 0.3, false, "5 %", "how far real masses may be from the data sheet"),
-	{Path: "practice.dynamic_factor", Kind: Number, Min: 1, Max: 3, Need: Defaulted, Default: "1.25", Meaning: "for starting and stopping"},
-	percentage("practice.hoist_use", 0, 1, true, "100 %", "most of a hoist's capacity"),
-	percentage("practice.gear_use", 0, 1, true, "100 %", "most of a rating"),
-	percentage("practice.side_share", 0.5, 1, false, "60 %", "of a joint's force on the worse side, where it has a pin each side"),
-	percentage("practice.least_share", 0, 0.5, false, "10 %", "of the mass; a pick that carries less is light"),
-	angle("practice.aim_tolerance", 30, Defaulted, "1 deg", "how far the aim may be off"),
-	angle("practice.lift_tilt", 90, Defaulted, "15 deg", "a lift whose bar tilts further gets a caution"),
-	{Path: "practice.clearance", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "under the flown part when the next dolly rolls in"},
-	{Path: "practice.limit_reserve", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"},
-	mass("practice.reading_floor", 0, 5000, Defaulted, "20 kg", "no reading window is narrower to either side"),
-	{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"},
+	fills("tolerance on masses", func(p *Practice) any { return &p.MassTolerance },
+		percentage("practice.mass_tolerance", 0, 0.3, false, "5 %", "how far real masses may be from the data sheet")),
+	fills("dynamic factor", func(p *Practice) any { return &p.DynamicFactor },
+		Key{Path: "practice.dynamic_factor", Kind: Number, Min: 1, Max: 3, Need: Defaulted, Default: "1.25", Meaning: "for starting and stopping"}),
+	fills("use of hoists", func(p *Practice) any { return &p.HoistUse },
+		percentage("practice.hoist_use", 0, 1, true, "100 %", "most of a hoist's capacity")),
+	fills("use of gear", func(p *Practice) any { return &p.GearUse },
+		percentage("practice.gear_use", 0, 1, true, "100 %", "most of a rating")),
+	fills("side share", func(p *Practice) any { return &p.SideShare },
+		percentage("practice.side_share", 0.5, 1, false, "60 %", "of a joint's force on the worse side, where it has a pin each side")),
+	fills("least share", func(p *Practice) any { return &p.LeastShare },
+		percentage("practice.least_share", 0, 0.5, false, "10 %", "of the mass; a pick that carries less is light")),
+	fills("tolerance on aim", func(p *Practice) any { return &p.AimTolerance },
+		angle("practice.aim_tolerance", 30, Defaulted, "1 deg", "how far the aim may be off")),
+	fills("lift tilt", func(p *Practice) any { return &p.LiftTilt },
+		angle("practice.lift_tilt", 90, Defaulted, "15 deg", "a lift whose bar tilts further gets a caution")),
+	fills("clearance", func(p *Practice) any { return &p.Clearance },
+		Key{Path: "practice.clearance", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "under the flown part when the next dolly rolls in"}),
+	fills("reserve of chain and headroom", func(p *Practice) any { return &p.LimitReserve },
+		Key{Path: "practice.limit_reserve", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"}),
+	fills("least reading window", func(p *Practice) any { return &p.ReadingFloor },
+		mass("practice.reading_floor", 0, 5000, Defaulted, "20 kg", "no reading window is narrower to either side")),
+	fills("each hoist must hold alone", func(p *Practice) any { return &p.OneMustHold },
+		Key{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"}),
+}
+
+// fills is a key of practice, with what people call it and the field it fills.
+func fills(short string, field func(*Practice) any, k Key) Key {
+	k.Short, k.field = short, field
+	return k
 }
 
 var cabinetKeys = []Key{

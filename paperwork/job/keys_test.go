@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 	"gopkg.in/yaml.v3"
 )
 
@@ -163,29 +162,27 @@ func put(t *testing.T, n *yaml.Node, path, value string) string {
 		n, key = child(n, name), join(key, name)
 		if strings.HasSuffix(part, "[]") {
 			if n.Kind != yaml.SequenceNode {
-				*n = yaml.Node{Kind: yaml.SequenceNode, Content: []*yaml.Node{{Kind: yaml.MappingNode}}}
+				*n = yaml.Node{Kind: yaml.SequenceNode, Line: 1, Column: 1, Content: []*yaml.Node{{Kind: yaml.MappingNode, Line: 1, Column: 1}}}
 			}
 			n, key = n.Content[0], key+"[0]"
 		}
 	}
-	var v yaml.Node
-	require.NoError(t, yaml.Unmarshal([]byte(value), &v))
-	*n = *v.Content[0]
+	*n = *parsed(t, value).Content[0]
 	return key
 }
 
 // child returns the value of a key, made if it is not there.
 func child(n *yaml.Node, name string) *yaml.Node {
 	if n.Kind != yaml.MappingNode {
-		*n = yaml.Node{Kind: yaml.MappingNode}
+		*n = yaml.Node{Kind: yaml.MappingNode, Line: 1, Column: 1}
 	}
 	for i := 0; i < len(n.Content); i += 2 {
 		if n.Content[i].Value == name {
 			return n.Content[i+1]
 		}
 	}
-	v := &yaml.Node{Kind: yaml.MappingNode}
-	n.Content = append(n.Content, &yaml.Node{Kind: yaml.ScalarNode, Value: name}, v)
+	v := &yaml.Node{Kind: yaml.MappingNode, Line: 1, Column: 1}
+	n.Content = append(n.Content, &yaml.Node{Kind: yaml.ScalarNode, Value: name, Line: 1, Column: 1}, v)
 	return v
 }
 
@@ -201,12 +198,9 @@ func TestDefaultsAreAccepted(t *testing.T) {
 
 // complaintsOf puts a value at a path of a job and returns the complaints there.
 func complaintsOf(t *testing.T, text, path, value string) (found Complaints) {
-	var doc yaml.Node
-	require.NoError(t, yaml.Unmarshal([]byte(text), &doc))
+	doc := parsed(t, text)
 	key := put(t, doc.Content[0], path, value)
-	text2, err := yaml.Marshal(&doc)
-	require.NoError(t, err)
-	_, complaints := readText(string(text2))
+	_, complaints := readTree(doc)
 	for _, c := range complaints {
 		if c.Key == key {
 			found = append(found, c)

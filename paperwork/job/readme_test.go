@@ -24,7 +24,7 @@ func TestReadmeKeys(t *testing.T) {
 	had, after, ok := strings.Cut(rest, keysEnd)
 	require.True(t, ok)
 	want := keyTable()
-	if os.Getenv("UPDATE_GOLDEN") != "" {
+	if os.Getenv("UPDATE_GOLDEN") != "" && had != want { // cmd/hangpack writes README's sessions meanwhile
 		require.NoError(t, os.WriteFile("../../README.md", []byte(before+keysBegin+want+keysEnd+after), 0o644))
 		return
 	}

@@ -172,23 +172,6 @@ func TestSchemaRefuses(t *testing.T) {
 	assert.Empty(t, passes, "listed, and no such job")
 }
 
-// badJobs are the jobs of testdata/bad by name.
-func badJobs(t *testing.T) map[string]string {
-	t.Helper()
-	wants, err := filepath.Glob(filepath.Join(bad, "*.want"))
-	require.NoError(t, err)
-	jobs, whole := map[string]string{}, base(t)
-	for _, want := range wants {
-		name := strings.TrimSuffix(filepath.Base(want), ".want")
-		text, err := os.ReadFile(filepath.Join(bad, name+".yaml"))
-		if os.IsNotExist(err) {
-			text = []byte(slipped(t, whole, filepath.Join(bad, name+".slip")))
-		}
-		jobs[name] = string(text)
-	}
-	return jobs
-}
-
 // TestSchemaOfGear: the kinds of gear that every job has must stand in the job,
 // or else it names gear files.
 func TestSchemaOfGear(t *testing.T) {

@@ -96,19 +96,24 @@ func (w *writer) centre(depth, front float64) {
 func (w *writer) splayHoles() {
 	list, transport := Splays, "0"
 	if w.one(3) {
-		list, transport = nil, w.pick("A", "0")
-		for i, s := range Splays {
-			label := string(rune('A' + i))
-			if w.wild && i == 3 {
-				label = "WWWW"
-			}
-			list = append(list, fmt.Sprintf("{label: %s, splay: %s}", label, s))
-		}
+		list, transport = w.labelled(), w.pick("A", "0")
 	}
 	w.line("      splay_holes: [%s]", strings.Join(list, ", "))
 	if w.one(2) {
 		w.line("      transport: %s", transport)
 	}
+}
+
+// labelled are the holes of a joint with labels of their own.
+func (w *writer) labelled() (list []string) {
+	for i, s := range Splays {
+		label := string(rune('A' + i))
+		if w.wild && i == 3 {
+			label = "WWWW"
+		}
+		list = append(list, fmt.Sprintf("{label: %s, splay: %s}", label, s))
+	}
+	return list
 }
 
 func (w *writer) pinRatings() {
@@ -124,7 +129,11 @@ func (w *writer) bar(key string) {
 		b.holes = w.countedHoles()
 	}
 	w.bars = append(w.bars, b)
-	w.line("      splay_holes: [%s]", strings.Join(Splays, ", "))
+	list := Splays
+	if w.rarely(5) {
+		list = w.labelled()
+	}
+	w.line("      splay_holes: [%s]", strings.Join(list, ", "))
 	if w.one(3) {
 		w.line("      link_arm: %s", w.length(w.between(0.2, 0.6)))
 	}
@@ -159,7 +168,11 @@ func (w *writer) listedHoles() (labels []string) {
 	}
 	for i := range 30 {
 		labels = append(labels, fmt.Sprintf(form, i+1))
-		w.line("        - {label: %s, behind_hinge: %d mm, %s}", labels[i], 5+i*30+w.Intn(20), w.below(-w.between(0.04, 0.06)))
+		behind := "behind_hinge: "
+		if w.rarely(8) {
+			behind = "ahead_of_hinge: -"
+		}
+		w.line("        - {label: %s, %s%d mm, %s}", labels[i], behind, 5+i*30+w.Intn(20), w.below(-w.between(0.04, 0.06)))
 	}
 	return labels
 }

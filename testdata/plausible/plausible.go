@@ -18,7 +18,7 @@ var Splays = []string{"0", "0.25", "0.5", "1", "2", "3", "4", "5", "6", "7.5", "
 // Job writes a whole job; the same seed writes the same one. A wild one has the
 // longest names, ids and lists too.
 func Job(seed int64, wild bool) string {
-	w := &writer{Rand: rand.New(rand.NewSource(seed)), wild: wild}
+	w := &writer{Rand: rand.New(rand.NewSource(seed)), later: rand.New(rand.NewSource(seed + laterSeeds)), wild: wild}
 	w.units = w.pick("metric", "metric", "imperial", "both")
 	w.head()
 	w.practice()
@@ -28,9 +28,15 @@ func Job(seed int64, wild bool) string {
 	return w.text.String()
 }
 
+// laterSeeds keep what is drawn for keys that were added later apart from the
+// rest, so that a new key changes nothing else in the job of a seed: draw for it
+// with writer.rarely.
+const laterSeeds = 1 << 40
+
 // A writer writes one job. What a stack may name is kept as the gear is written.
 type writer struct {
 	*rand.Rand
+	later    *rand.Rand // see laterSeeds
 	text     strings.Builder
 	wild     bool
 	units    string // metric, imperial or both
@@ -57,6 +63,9 @@ func (w *writer) line(format string, args ...any) { fmt.Fprintf(&w.text, format+
 
 // one reports true once in n times.
 func (w *writer) one(n int) bool { return w.Intn(n) == 0 }
+
+// rarely reports true once in n times, and disturbs no other draw.
+func (w *writer) rarely(n int) bool { return w.later.Intn(n) == 0 }
 
 // most reports true but for once in n times.
 func (w *writer) most(n int) bool { return !w.one(n) }

@@ -1,6 +1,9 @@
 package plausible
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // Quantities as people write them: in the units of the job, or now in these and
 // now in those.
@@ -85,10 +88,14 @@ func (w *writer) behind(m float64) string {
 }
 
 func (w *writer) below(m float64) string {
-	if m < 0 || w.one(8) {
-		return "above_hinge: " + w.length(-m)
+	if m >= 0 && w.most(8) {
+		return "below_hinge: " + w.length(m)
 	}
-	return "below_hinge: " + w.length(m)
+	says := w.length(-m)
+	if m < 0 && w.rarely(8) && !strings.Contains(says, "/") { // the laws do not read -2 3/8 in
+		return "below_hinge: -" + says
+	}
+	return "above_hinge: " + says
 }
 
 // place writes a place in plan, up to 20 m to either side of the datum.

@@ -35,13 +35,13 @@ type Check struct {
 func Page(t *testing.T, file, title string, checks []Check, after ...string) {
 	t.Helper()
 	rows := []string{"# " + title, "", "Made by the tests; see DEVELOPERS.md.", "",
-		"| figure | in check -json | checked against | cases | worst difference |", "|---|---|---|---:|---:|"}
+		"| figure | in check -json | checked against | worst difference |", "|---|---|---|---:|"}
 	ran := 0
 	for _, c := range checks {
 		t.Run(c.Figure, func(t *testing.T) {
 			cases, worst := c.Run(t)
 			require.Positive(t, cases, "a check without cases")
-			rows = append(rows, row(c, cases, worst))
+			rows = append(rows, row(c, worst))
 			ran++
 		})
 	}
@@ -82,7 +82,7 @@ func namedOn(t *testing.T, page string, named map[string]bool) {
 	text, err := os.ReadFile(page)
 	require.NoError(t, err)
 	for _, line := range strings.Split(string(text), "\n") {
-		if cells := strings.Split(line, " | "); len(cells) == 5 {
+		if cells := strings.Split(line, " | "); len(cells) == 4 {
 			for _, key := range strings.Split(cells[1], ", ") {
 				named[strings.Trim(key, "`")] = true
 			}
@@ -90,7 +90,7 @@ func namedOn(t *testing.T, page string, named map[string]bool) {
 	}
 }
 
-func row(c Check, cases int, worst float64) string {
+func row(c Check, worst float64) string {
 	keys := "on paper alone"
 	switch {
 	case len(c.Keys) > 0:
@@ -98,19 +98,20 @@ func row(c Check, cases int, worst float64) string {
 	case c.All:
 		keys = "all figures against each other"
 	}
-	return fmt.Sprintf("| %s | %s | %s | %d | %s |", c.Figure, keys, c.Against, cases, difference(worst, c.Unit))
+	return fmt.Sprintf("| %s | %s | %s | %s |", c.Figure, keys, c.Against, difference(worst, c.Unit))
 }
 
-// difference is written with two figures, or as the power of ten above it where
-// it is the rounding of the machine and may not be the same on another one.
+// difference rounds up to a power of ten, so that more cases seldom change the page,
+// nor does a machine that rounds otherwise.
 func difference(worst float64, unit string) string {
-	switch {
-	case worst == 0:
+	if worst == 0 {
 		return "none"
-	case worst < 1e-6:
-		return strings.TrimSpace(fmt.Sprintf("below 1e%.0f %s", math.Max(-9, math.Floor(math.Log10(worst))+1), unit))
 	}
-	return strings.TrimSpace(fmt.Sprintf("%.2g %s", worst, unit))
+	power := math.Ceil(math.Log10(worst) - 1e-6)
+	if worst < 1e-6 {
+		return fmt.Sprintf("below 1e%.0f %s", math.Max(-9, power), unit)
+	}
+	return fmt.Sprintf("at most %g %s", math.Pow(10, power), unit)
 }
 
 func held(t *testing.T, file, got string) {

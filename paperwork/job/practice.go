@@ -1,0 +1,67 @@
+package job
+
+// Practice is what the shop checks by. Shares and tolerances are fractions of
+// one: 5 % is 0.05.
+type Practice struct {
+	MassTolerance float64
+	DynamicFactor float64
+	HoistUse      float64
+	GearUse       float64
+	SideShare     float64
+	LeastShare    float64
+	AimTolerance  float64 // rad
+	LiftTilt      float64 // rad
+	Clearance     float64 // m
+	LimitReserve  float64 // m
+	ReadingFloor  float64 // kg
+	OneMustHold   bool    // each of two hoists, and all below it, must hold the stack alone
+}
+
+// practice fills a Practice from the keys of its section, each of which knows
+// its field.
+func practice(section *value) (p Practice) {
+	for _, row := range table {
+		name := last(row.Path)
+		switch field := row.fieldOf(&p).(type) {
+		case *float64:
+			*field = section.number(name)
+		case *bool:
+			*field = section.word(name) == "yes"
+		}
+	}
+	return p
+}
+
+// fieldOf returns the field that a key of practice fills, or nil if it has none.
+func (k Key) fieldOf(p *Practice) any {
+	if k.field == nil {
+		return nil
+	}
+	return k.field(p)
+}
+
+// A PracticeValue is one key of practice and what a job gives for it, or its
+// default.
+type PracticeValue struct {
+	Name  string  // of the key in its section: mass_tolerance
+	Short string  // what people call it: tolerance on masses
+	Kind  Kind    // Percent, Number, Angle, Length, Mass or Switch
+	Value float64 // in SI; of a Switch 1 for yes and 0 for no
+}
+
+// Values lists the whole practice in the order of the table of keys.
+func (p Practice) Values() (all []PracticeValue) {
+	for _, row := range table {
+		v := PracticeValue{Name: last(row.Path), Short: row.Short, Kind: row.Kind}
+		switch field := row.fieldOf(&p).(type) {
+		case *float64:
+			v.Value = *field
+		case *bool:
+			v.Value = map[bool]float64{true: 1}[*field]
+		default:
+			continue
+		}
+		all = append(all, v)
+	}
+	return all
+}
