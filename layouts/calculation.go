@@ -39,55 +39,55 @@ var (
 )
 
 func (v Calculation) pages(c *canvas) []page {
-	pieces := []piece{c.heading("What goes in")}
+	pieces := []piece{Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().w))
 	}
-	pieces = append(append(pieces, c.heading("Centre of gravity, bar level")), c.parts(v.Parts)...)
-	pieces = append(pieces, c.steps("How it hangs", v.Hangs)...)
-	pieces = append(pieces, c.steps("The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, c.heading("What each joint carries, finished stack at rest, both sides together")), c.table(jointColumns, v.Joints, small)...)
-	pieces = append(pieces, c.gap(1), c.words(small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
-	pieces = append(pieces, c.steps("Points", v.Points)...)
-	pieces = append(append(pieces, c.heading("Every check, where it comes closest")), c.table(checkColumns, v.Checks, small)...)
-	pieces = append(pieces, c.gap(1))
+	pieces = append(append(pieces, Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
+	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
+	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
+	pieces = append(append(pieces, Heading("What each joint carries, finished stack at rest, both sides together")), TableOf(c, jointColumns, v.Joints, small)...)
+	pieces = append(pieces, Gap(1), Words(c, small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
+	pieces = append(pieces, formulas(c, "Points", v.Points)...)
+	pieces = append(append(pieces, Heading("Every check, where it comes closest")), TableOf(c, checkColumns, v.Checks, small)...)
+	pieces = append(pieces, Gap(1))
 	for _, s := range v.Unchecked {
-		pieces = append(pieces, c.words(small, s, 0.6))
+		pieces = append(pieces, Words(c, small, s, 0.6))
 	}
-	pieces = append(pieces, c.gap(1), c.words(textB, v.Most, 2), c.heading("What this calculation does not see"))
+	pieces = append(pieces, Gap(1), Words(c, textB, v.Most, 2), Heading("What this calculation does not see"))
 	for _, s := range v.Limits {
-		pieces = append(pieces, c.words(small, s, 1))
+		pieces = append(pieces, Words(c, small, s, 1))
 	}
-	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+	return Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
 }
 
-// gap is a piece of white paper.
-func (c *canvas) gap(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}} }
+// Gap is a piece of white paper.
+func Gap(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}} }
 
-// parts is the table of all that hangs, and what its columns are.
-func (c *canvas) parts(t Table) []piece {
+// partsTable is the table of all that hangs, and what its columns are.
+func partsTable(c *canvas, t Table) []piece {
 	var columns []column
 	for i, head := range t.Heads {
 		columns = append(columns, column{head, partWidths[i], i > 0})
 	}
-	pieces := c.table(columns, t.Rows, small)
+	pieces := TableOf(c, columns, t.Rows, small)
 	last := &pieces[len(pieces)-1]
-	*last = c.tableRow(c.rest(columns), t.Rows[len(t.Rows)-1], smallB, false)
+	*last = TableRow(c, Rest(c, columns), t.Rows[len(t.Rows)-1], smallB, false)
 	last.head = &pieces[0]
-	return append(pieces, c.gap(1), c.words(small, t.Note, 1))
+	return append(pieces, Gap(1), Words(c, small, t.Note, 1))
 }
 
-// steps are formulas under a heading.
-func (c *canvas) steps(heading string, steps []Step) []piece {
-	pieces := []piece{c.heading(heading)}
+// formulas are formulas under a heading.
+func formulas(c *canvas, heading string, steps []Step) []piece {
+	pieces := []piece{Heading(heading)}
 	for _, s := range steps {
-		pieces = append(pieces, c.step(s))
+		pieces = append(pieces, formula(c, s))
 	}
 	return pieces
 }
 
-// step is one formula: in symbols, its numbers below, what comes out beside it.
-func (c *canvas) step(s Step) piece {
+// formula is one formula: in symbols, its numbers below, what comes out beside it.
+func formula(c *canvas, s Step) piece {
 	const of, is = 50.0, 33.0
 	w := c.body().w - of - is
 	name := c.wrap(small, of-3, s.Of)
@@ -105,12 +105,12 @@ func (c *canvas) step(s Step) piece {
 	}}
 }
 
-// underHead is the head of a stack's sheet, for pieces that flow below it.
-func (c *canvas) underHead(h Head) func(*canvas, box, string) box {
+// UnderHead is the head of a stack's sheet, for pieces that flow below it.
+func UnderHead(c *canvas, h Head) func(*canvas, box, string) box {
 	return func(on *canvas, room box, _ string) box {
 		if on == nil {
-			return c.headRoom(room, h)
+			return headRoom(c, room, h)
 		}
-		return on.head(room, h)
+		return drawHead(on, room, h)
 	}
 }

@@ -106,3 +106,33 @@ func (c *canvas) fault(format string, args ...any) {
 		c.err = fmt.Errorf(format, args...)
 	}
 }
+
+// record keeps a mark of ink that is drawn by other calls.
+func (c *canvas) record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, y0, x1, y1) }
+
+// drawn returns how many marks there are so far, for clear to begin with.
+func (c *canvas) drawn() int { return len(c.marks) }
+
+// pageOf returns the page of what a target is the name of.
+func (c *canvas) pageOf(target string) int { return c.pages[target] }
+
+// clear reports whether no line or text that was drawn since a mark meets a box.
+func (c *canvas) clear(first int, b box) bool {
+	for _, m := range c.marks[first:] {
+		if at := (box{m.X0, m.Y0, m.X1 - m.X0, m.Y1 - m.Y0}); at.grown(dust).meets(b) && m.meets(b) {
+			return false
+		}
+	}
+	return true
+}
+
+// meets reports whether a mark's lines, or its room where it has none, meet a box.
+func (m Mark) meets(b box) bool {
+	for i, p := range m.Corners {
+		q := m.Corners[(i+1)%len(m.Corners)]
+		if (segment{spot{p[0], p[1]}, spot{q[0], q[1]}}).hits(b) {
+			return true
+		}
+	}
+	return len(m.Corners) == 0
+}

@@ -14,13 +14,13 @@ const (
 // Columns of what to read; the last one is a box for the pen.
 var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}, {"you read", readBox, false}}
 
-// card is one moment of a sequence, whole on one page; its view has a width and a
+// cardPiece is one moment of a sequence, whole on one page; its view has a width and a
 // scale.
-func (c *canvas) card(v Card, size viewSize) piece {
+func cardPiece(c *canvas, v Card, size viewSize) piece {
 	stepWidth := c.body().w - whichWidth - size.w - readWidth - 2*cardGap
-	which, reads := c.which(v), c.reads(v.Reads)
-	steps := c.numbered(v.Steps, stepWidth)
-	tail := c.cardTail(v)
+	which, reads := whichMoment(c, v), readingsPiece(c, v.Reads)
+	steps := numberedTasks(c, v.Steps, stepWidth)
+	tail := cardTail(c, v)
 	upper := max(which.h, steps.h, reads.h)
 	if v.View != nil {
 		upper = max(upper, viewHeight(*v.View, size.scale))
@@ -32,7 +32,7 @@ func (c *canvas) card(v Card, size viewSize) piece {
 		which.draw(c, box{room.x + 1.5, y, whichWidth - 1.5, upper})
 		x := room.x + whichWidth
 		if v.View != nil {
-			c.view(x+size.w/2-1.5, y, *v.View, size.scale)
+			DrawView(c, x+size.w/2-1.5, y, *v.View, size.scale)
 		}
 		x += size.w + cardGap
 		steps.draw(c, box{x, y, stepWidth, upper})
@@ -41,15 +41,15 @@ func (c *canvas) card(v Card, size viewSize) piece {
 	}}
 }
 
-// which says which moment a card is of, with its joint, and boxes for time and
+// whichMoment says which moment a card is of, with its joint, and boxes for time and
 // initials.
-func (c *canvas) which(v Card) piece {
+func whichMoment(c *canvas, v Card) piece {
 	name := c.wrap(section, whichWidth-2, v.Which)
 	says := c.wrapAll(small, whichWidth-2, v.Says)
 	top := 3.6 + float64(len(name))*section.lead() + float64(len(says))*small.lead() + 1
 	joint := 0.0
 	if v.Joint != nil {
-		_, tall := c.cardTab(whichWidth-2.5, *v.Joint)
+		_, tall := cardTab(c, whichWidth-2.5, *v.Joint)
 		joint = 2*tall + 2.5
 	}
 	return piece{h: top + joint + 11.5, draw: func(c *canvas, room box) {
@@ -57,14 +57,14 @@ func (c *canvas) which(v Card) piece {
 		y := c.lines(room.x, room.y+8.6, section, name)
 		c.lines(room.x, y-1.6, small, says)
 		if v.Joint != nil {
-			c.cardJoint(box{room.x, room.y + top, room.w - 1, joint}, *v.Joint)
+			drawCardJoint(c, box{room.x, room.y + top, room.w - 1, joint}, *v.Joint)
 		}
-		c.whenAndWho(room.x, room.y+top+joint, (room.w-1)/2)
+		whenAndWho(c, room.x, room.y+top+joint, (room.w-1)/2)
 	}}
 }
 
 // whenAndWho draws two boxes for the pen side by side, each in a room so wide.
-func (c *canvas) whenAndWho(x, y, w float64) {
+func whenAndWho(c *canvas, x, y, w float64) {
 	c.text(x, y+3, small, "time")
 	c.text(x+w, y+3, small, "initials")
 	c.rect(box{x, y + 4, w - 1, 7}, solid, white)
@@ -73,29 +73,29 @@ func (c *canvas) whenAndWho(x, y, w float64) {
 
 // cardTab measures the tab of a card's joint in a width, and its two bodies, which
 // are taller where the names of both stand above and below a wide tab.
-func (c *canvas) cardTab(w float64, j CardJoint) (t tabStyle, tall float64) {
+func cardTab(c *canvas, w float64, j CardJoint) (t tabStyle, tall float64) {
 	const names = 9.0
-	t = c.tabsWithin(w-names, 9, 5.5, []Hole{j.Hole})
+	t = TabsWithin(c, w-names, 9, 5.5, []Hole{j.Hole})
 	if t.width() > w-names {
 		return t, 9
 	}
 	return t, 7
 }
 
-// cardJoint draws a joint as a small tab that straddles the line between two
+// drawCardJoint draws a joint as a small tab that straddles the line between two
 // bodies.
-func (c *canvas) cardJoint(room box, j CardJoint) {
-	t, tall := c.cardTab(room.w, j)
+func drawCardJoint(c *canvas, room box, j CardJoint) {
+	t, tall := cardTab(c, room.w, j)
 	c.rect(box{room.x, room.y + 1, room.w, tall}, solid, white)
 	c.rect(box{room.x, room.y + 1 + tall, room.w, tall}, solid, white)
 	out := (tall - 7) * 0.6
 	c.text(room.x+1.5, room.y+1+3.5+1-out, textB, j.Above)
 	c.text(room.x+1.5, room.y+1+tall+3.5+2+2*out, textB, j.Below)
-	c.tab(room.right()-t.width()-1, room.y+1+tall, t, j.Hole)
+	DrawTab(c, room.right()-t.width()-1, room.y+1+tall, t, j.Hole)
 }
 
-// numbered is what to do, sentence by sentence.
-func (c *canvas) numbered(steps []Do, w float64) piece {
+// numberedTasks is what to do, sentence by sentence.
+func numberedTasks(c *canvas, steps []Do, w float64) piece {
 	const in, between = 5.5, 0.7
 	var all [][]string
 	h := 1.0
@@ -115,12 +115,12 @@ func (c *canvas) numbered(steps []Do, w float64) piece {
 
 func (d Do) face() face { return face{d.Strong, text.pt} }
 
-// reads is what to read, each with a box for what is read.
-func (c *canvas) reads(reads []Read) piece {
+// readingsPiece is what to read, each with a box for what is read.
+func readingsPiece(c *canvas, reads []Read) piece {
 	var rows []piece
 	h := 4.5
 	for _, r := range reads {
-		row := c.readLine(r)
+		row := readingLine(c, r)
 		rows, h = append(rows, row), h+row.h
 	}
 	return piece{h: h, draw: func(c *canvas, room box) {
@@ -137,9 +137,9 @@ func (c *canvas) reads(reads []Read) piece {
 	}}
 }
 
-// readLine is one instrument: what it should show largest, what it may show below
+// readingLine is one instrument: what it should show largest, what it may show below
 // that, and the box beside both.
-func (c *canvas) readLine(r Read) piece {
+func readingLine(c *canvas, r Read) piece {
 	var big face
 	for _, big = range []face{{true, 13}, textB} {
 		if c.width(big, r.Is) <= readColumns[1].w-1.5 {
@@ -160,7 +160,7 @@ func (c *canvas) readLine(r Read) piece {
 }
 
 // cardTail is what a card says across its width: warnings first.
-func (c *canvas) cardTail(v Card) piece {
+func cardTail(c *canvas, v Card) piece {
 	w := c.body().w - 3
 	warnings, notes := c.wrapAll(textB, w-7, v.Warnings), c.wrapAll(small, w, v.Notes)
 	h := float64(len(warnings))*textB.lead() + float64(len(notes))*small.lead()

@@ -29,30 +29,30 @@ type Caution struct{ Where, Says string }
 func (v Cautions) pages(c *canvas) []page {
 	var pieces []piece
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.cautionHeads(s.Of)...)
+		pieces = append(pieces, stackMarks(c, s.Of)...)
 		for _, item := range s.Items {
-			pieces = append(pieces, c.cautionRow(item))
+			pieces = append(pieces, remarkRow(c, item))
 		}
 	}
-	pieces = append(pieces, c.roles(v.Roles, v.Anyone)...)
+	pieces = append(pieces, rolesPieces(c, v.Roles, v.Anyone)...)
 	for _, g := range v.General {
-		pieces = append(pieces, c.cautionGroup(g)...)
+		pieces = append(pieces, cautionGroup(c, g)...)
 	}
 	head := revHead("CAUTIONS", v.Hoist)
-	pieces = append(pieces, c.lookAt(v, pieces, head(nil, c.body(), "").h)...)
-	return c.flowing("cautions", "CAUTIONS", "", head, pieces)
+	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.body(), "").h)...)
+	return Flow(c, "cautions", "CAUTIONS", "", head, pieces)
 }
 
 // lookAt is what to look at before use and what stands under it. Where it has a
 // page to itself it is larger.
-func (c *canvas) lookAt(v Cautions, before []piece, height float64) []piece {
+func lookAt(c *canvas, v Cautions, before []piece, height float64) []piece {
 	var end []piece
 	for _, r := range v.Rules {
-		end = append(end, c.words(text, r, 1.2))
+		end = append(end, Words(c, text, r, 1.2))
 	}
-	end = append(end, c.words(small, v.Sources, 0))
-	list := append(c.checkList(v.Checks, running), end...)
-	large := append(c.checkList(v.Checks, larger), end...)
+	end = append(end, Words(c, small, v.Sources, 0))
+	list := append(checkList(c, v.Checks, running), end...)
+	large := append(checkList(c, v.Checks, larger), end...)
 	alone := len(cut(append(before[:len(before):len(before)], list...), height)) > len(cut(before, height))
 	if alone && heightOf(large) <= height {
 		return large
@@ -60,12 +60,12 @@ func (c *canvas) lookAt(v Cautions, before []piece, height float64) []piece {
 	return list
 }
 
-// cautionHeads are the stacks that share some cautions, a line or more each. A
+// stackMarks are the stacks that share some cautions, a line or more each. A
 // few stay together; of many the last stays with the first caution.
-func (c *canvas) cautionHeads(of []StackMark) (pieces []piece) {
+func stackMarks(c *canvas, of []StackMark) (pieces []piece) {
 	const few = 8
 	for i, s := range of {
-		p := c.cautionHead(s)
+		p := stackMark(c, s)
 		if last := i == len(of)-1; !last {
 			p.h, p.keep = p.h-2.6, len(of) <= few
 		}
@@ -74,17 +74,17 @@ func (c *canvas) cautionHeads(of []StackMark) (pieces []piece) {
 	return pieces
 }
 
-func (c *canvas) cautionHead(s StackMark) piece {
+func stackMark(c *canvas, s StackMark) piece {
 	x := 11 + c.width(section, s.ID)
 	name := c.wrap(text, c.body().w-x, s.Name)
 	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room box) {
-		c.sideMark(s.Shape, box{room.x, room.y + 1.6, 5, 5})
+		SideMark(c, s.Shape, box{room.x, room.y + 1.6, 5, 5})
 		c.text(room.x+7, room.y+6, section, s.ID)
 		c.lines(room.x+x, room.y+6, text, name)
 	}, keep: true}
 }
 
-func (c *canvas) cautionRow(item Caution) piece {
+func remarkRow(c *canvas, item Caution) piece {
 	const at = 46.0
 	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().w-at, item.Says)
 	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 2.4

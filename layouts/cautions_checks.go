@@ -16,40 +16,40 @@ const checkWide = 9.0
 
 // checkList makes pieces that stay on one page, so that it can be handed to
 // whoever looks.
-func (c *canvas) checkList(l CheckList, f runFaces) []piece {
-	pieces := []piece{c.heading(l.Head), c.sourced(f, 0, l.When)}
+func checkList(c *canvas, l CheckList, f runFaces) []piece {
+	pieces := []piece{Heading(l.Head), sourced(c, f, 0, l.When)}
 	for _, item := range l.Items {
-		pieces = append(pieces, c.check(f, item))
+		pieces = append(pieces, inspection(c, f, item))
 	}
 	for i := range pieces {
 		pieces[i].keep = true
 	}
-	return append(pieces, c.signed(l.Signed))
+	return append(pieces, signedLines(l.Signed))
 }
 
-// check is a box beside a thing and what puts it out of use.
-func (c *canvas) check(f runFaces, k Check) piece {
-	words := c.sourced(f, checkWide, k)
+// inspection is a box beside a thing and what puts it out of use.
+func inspection(c *canvas, f runFaces, k Check) piece {
+	words := sourced(c, f, checkWide, k)
 	h := max(words.h, tickSide+1.8)
 	return piece{h: h, draw: func(c *canvas, room box) {
-		c.tick(room.x, room.y+0.9, tickSide)
+		Tick(c, room.x, room.y+0.9, tickSide)
 		words.draw(c, room)
 		c.line(room.x+checkWide, room.bottom(), room.right(), room.bottom(), light)
 	}}
 }
 
 // sourced is a check's words with their source.
-func (c *canvas) sourced(f runFaces, at float64, k Check) piece {
-	words := c.runIn(f, c.body().w-at, k.Thing, k.Out, k.From)
+func sourced(c *canvas, f runFaces, at float64, k Check) piece {
+	words := runInFor(c, f, c.body().w-at, k.Thing, k.Out, k.From)
 	return piece{h: words.height() + f.rest.lead()*0.4, draw: func(c *canvas, room box) { words.draw(c, room.x+at, room.y+f.rest.lead()*0.92) }}
 }
 
-// signed is words with lines for a pen, side by side.
-func (c *canvas) signed(words []string) piece {
+// signedLines is words with lines for a pen, side by side.
+func signedLines(words []string) piece {
 	return piece{h: 10, draw: func(c *canvas, room box) {
 		w := room.w / float64(len(words))
 		for i, s := range words {
-			c.blank(room.x+float64(i)*w, room.y+6.6, w-4, s)
+			blank(c, room.x+float64(i)*w, room.y+6.6, w-4, s)
 		}
 	}}
 }

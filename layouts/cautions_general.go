@@ -22,26 +22,26 @@ const pictureWide = 12.0
 
 // cautionGroup makes pieces of a heading, which stands again on a page that the
 // group goes on to, and of its rows.
-func (c *canvas) cautionGroup(g CautionGroup) []piece {
+func cautionGroup(c *canvas, g CautionGroup) []piece {
 	head := piece{h: 8.4, keep: true, draw: func(c *canvas, room box) {
 		c.text(room.x, room.y+6, section, g.Head)
 		c.line(room.x, room.y+8, room.right(), room.y+8, solid)
 	}}
 	var rows []piece
 	for _, item := range g.Items {
-		rows = append(rows, c.generalCaution(item))
+		rows = append(rows, advicePiece(c, item))
 	}
 	return under(head, rows)
 }
 
-func (c *canvas) generalCaution(g GeneralCaution) piece {
-	words := c.runIn(running, c.body().w-pictureWide, g.Do, g.Says, g.From)
+func advicePiece(c *canvas, g GeneralCaution) piece {
+	words := runInFor(c, running, c.body().w-pictureWide, g.Do, g.Says, g.From)
 	h := words.height()
 	if g.Picture != "" {
 		h = max(h, 8.2)
 	}
 	return piece{h: h + 1.6, draw: func(c *canvas, room box) {
-		c.picture(g.Picture, box{room.x, room.y + 1, 10, 8})
+		drawPicture(c, g.Picture, box{room.x, room.y + 1, 10, 8})
 		words.draw(c, room.x+pictureWide, room.y+4.2)
 		c.line(room.x+pictureWide, room.bottom(), room.right(), room.bottom(), light)
 	}}
@@ -68,9 +68,9 @@ type runIn struct {
 	below bool // the source
 }
 
-// runIn breaks a beginning in bold, and what follows it on the same line, into
+// runInFor breaks a beginning in bold, and what follows it on the same line, into
 // lines no wider than w.
-func (c *canvas) runIn(f runFaces, w float64, bold, rest, from string) runIn {
+func runInFor(c *canvas, f runFaces, w float64, bold, rest, from string) runIn {
 	r := runIn{runFaces: f, w: w, bold: c.wrap(f.start, w, bold), from: c.wrap(small, w, from)}
 	r.at = c.width(f.start, r.bold[len(r.bold)-1]) + c.width(f.rest, " ")
 	words := wordsOf(rest)
@@ -80,12 +80,12 @@ func (c *canvas) runIn(f runFaces, w float64, bold, rest, from string) runIn {
 	}
 	r.first = strings.Join(words[:n], " ")
 	r.more = c.wrap(f.rest, w, strings.Join(words[n:], " "))
-	r.below = len(r.from) > 1 || c.lastOf(r)+4+c.width(small, from) > w
+	r.below = len(r.from) > 1 || lastOf(c, r)+4+c.width(small, from) > w
 	return r
 }
 
 // lastOf returns how wide the last line of a text is.
-func (c *canvas) lastOf(r runIn) float64 {
+func lastOf(c *canvas, r runIn) float64 {
 	if n := len(r.more); n > 0 {
 		return c.width(r.rest, r.more[n-1])
 	}

@@ -16,24 +16,24 @@ const (
 
 // pictures are how they are drawn.
 var pictures = map[Picture]func(*canvas, box){
-	PinIn:       (*canvas).pinIn,
-	PinOut:      (*canvas).pinOut,
-	HandsOff:    (*canvas).handsOff,
-	Stop:        (*canvas).stop,
-	NobodyBelow: (*canvas).nobodyBelow,
-	TwoLook:     (*canvas).twoLook,
-	Fence:       (*canvas).fence,
+	PinIn:       pinIn,
+	PinOut:      pinOut,
+	HandsOff:    handsOff,
+	Stop:        stop,
+	NobodyBelow: nobodyBelow,
+	TwoLook:     twoLook,
+	Fence:       fence,
 }
 
-// picture draws a pictogram; none draws nothing.
-func (c *canvas) picture(p Picture, b box) {
+// drawPicture draws a pictogram; none draws nothing.
+func drawPicture(c *canvas, p Picture, b box) {
 	if draw := pictures[p]; draw != nil {
 		draw(c, b)
 	}
 }
 
 // person: a head over shoulders that stand on the bottom of a box.
-func (c *canvas) person(b box) {
+func person(c *canvas, b box) {
 	r := b.w * 0.3
 	c.disc(b.x+b.w/2, b.y+r, r, 0, black)
 	top := b.y + 2*r + b.h*0.08
@@ -41,27 +41,27 @@ func (c *canvas) person(b box) {
 }
 
 // nobodyBelow: a body on a line over a person, struck out.
-func (c *canvas) nobodyBelow(b box) {
+func nobodyBelow(c *canvas, b box) {
 	c.rect(b, 0.3, white)
 	c.line(b.x+b.w*0.6, b.y, b.x+b.w*0.6, b.y+b.h*0.12, 0.4)
 	c.rect(box{b.x + b.w*0.24, b.y + b.h*0.12, b.w * 0.66, b.h * 0.24}, 0.3, grey)
-	c.person(box{b.x + b.w*0.6, b.y + b.h*0.46, b.w * 0.24, b.h * 0.48})
+	person(c, box{b.x + b.w*0.6, b.y + b.h*0.46, b.w * 0.24, b.h * 0.48})
 	c.line(b.x, b.bottom(), b.right(), b.y, 0.8)
 }
 
 // twoLook: a person on either side of one pin in its hole.
-func (c *canvas) twoLook(b box) {
+func twoLook(c *canvas, b box) {
 	c.rect(b, 0.3, white)
 	x, y := b.x+b.w/2, b.y+b.h/2
 	c.disc(x, y, b.h*0.22, 0.3, white)
 	c.disc(x, y, b.h*0.11, 0, black)
 	for _, at := range []float64{0.06, 0.7} {
-		c.person(box{b.x + b.w*at, b.y + b.h*0.3, b.w * 0.24, b.h * 0.56})
+		person(c, box{b.x + b.w*at, b.y + b.h*0.3, b.w * 0.24, b.h * 0.56})
 	}
 }
 
 // fence: posts and a chain before a body on a line.
-func (c *canvas) fence(b box) {
+func fence(c *canvas, b box) {
 	c.rect(b, 0.3, white)
 	mid := b.x + b.w/2
 	c.line(mid, b.y, mid, b.y+b.h*0.12, 0.4)

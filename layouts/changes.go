@@ -34,28 +34,28 @@ var changeColumns = []column{{"point", 31, false}, {"static was", 20, true}, {"s
 	{"design", 25, true}, {"place", 0, false}}
 
 func (v Changes) pages(c *canvas) []page {
-	pieces := []piece{c.words(textB, v.Says, 1), c.words(section, v.Closing, 2)}
+	pieces := []piece{Words(c, textB, v.Says, 1), Words(c, section, v.Closing, 2)}
 	for _, s := range v.Warnings {
-		pieces = append(pieces, c.warning(s))
+		pieces = append(pieces, warning(c, s))
 	}
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.changedStack(s)...)
+		pieces = append(pieces, changedStack(c, s)...)
 	}
 	if len(v.Points) > 0 {
-		pieces = append(append(pieces, c.heading("Points: what the roof carries")), c.table(changeColumns, v.Points, text)...)
+		pieces = append(append(pieces, Heading("Points: what the roof carries")), TableOf(c, changeColumns, v.Points, text)...)
 	}
 	if len(v.Job) > 0 {
-		pieces = append(append(pieces, c.heading("The job")), c.paragraphs(v.Job)...)
+		pieces = append(append(pieces, Heading("The job")), paragraphs(c, v.Job)...)
 	}
-	pieces = append(append(pieces, c.heading("The venue")), c.paragraphs(v.Venue)...)
-	pieces = append(append(pieces, c.heading("Paper")), c.paragraphs(v.Paper)...)
-	pieces = append(pieces, c.gap(3), c.accepted())
-	return c.flowing("changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
+	pieces = append(append(pieces, Heading("The venue")), paragraphs(c, v.Venue)...)
+	pieces = append(append(pieces, Heading("Paper")), paragraphs(c, v.Paper)...)
+	pieces = append(pieces, Gap(3), accepted())
+	return Flow(c, "changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
 // paragraphs go on from page to page where they are long: a list of all sheets of a
 // large pack may take pages.
-func (c *canvas) paragraphs(says []string) (pieces []piece) {
+func paragraphs(c *canvas, says []string) (pieces []piece) {
 	const whole = 6 // lines that stay together
 	for _, s := range says {
 		for lines := range slices.Chunk(c.wrap(text, c.body().w, s), whole) {
@@ -71,7 +71,7 @@ func (c *canvas) paragraphs(says []string) (pieces []piece) {
 }
 
 // warning is a line beside a black bar.
-func (c *canvas) warning(s string) piece {
+func warning(c *canvas, s string) piece {
 	lines := c.wrap(textB, c.body().w-7, s)
 	h := float64(len(lines)) * textB.lead()
 	return piece{h: h + 2.5, draw: func(c *canvas, room box) {
@@ -81,7 +81,7 @@ func (c *canvas) warning(s string) piece {
 }
 
 // accepted is a line for who has seen to it.
-func (c *canvas) accepted() piece {
+func accepted() piece {
 	return piece{h: 12, draw: func(c *canvas, room box) {
 		third := room.w / 3
 		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
@@ -103,17 +103,17 @@ const (
 )
 
 // changedStack is a stack's name over its joints and what else changes.
-func (c *canvas) changedStack(s ChangedStack) []piece {
+func changedStack(c *canvas, s ChangedStack) []piece {
 	var rows []piece
 	for _, j := range s.Joints {
-		rows = append(rows, c.changedJoint(j))
+		rows = append(rows, changedJoint(c, j))
 	}
-	head := c.changedHead(s)
+	head := changedHead(c, s)
 	pieces := under(head, rows)
-	return append(pieces, c.paragraphs(s.Says)...)
+	return append(pieces, paragraphs(c, s.Says)...)
 }
 
-func (c *canvas) changedHead(s ChangedStack) piece {
+func changedHead(c *canvas, s ChangedStack) piece {
 	id := face{true, 18}
 	x := 8 + c.width(id, s.ID) + 4
 	name := c.wrap(textB, c.body().w-x, s.Name)
@@ -122,17 +122,17 @@ func (c *canvas) changedHead(s ChangedStack) piece {
 		h += 5
 	}
 	return piece{h: h, keep: true, draw: func(c *canvas, room box) {
-		c.sideMark(s.Shape, box{room.x, room.y + 2.5, 6, 6})
+		SideMark(c, s.Shape, box{room.x, room.y + 2.5, 6, 6})
 		c.text(room.x+8, room.y+8.2, id, s.ID)
 		c.lines(room.x+x, room.y+7.6, textB, name)
 		if len(s.Joints) > 0 {
-			c.changedHeads(room)
+			changedHeads(c, room)
 		}
 	}}
 }
 
 // changedHeads stand over the columns of joints.
-func (c *canvas) changedHeads(room box) {
+func changedHeads(c *canvas, room box) {
 	y := room.bottom() - 1
 	c.text(room.x+changeOld, y, small, "was in hole")
 	c.text(room.x+changeOld+changeRoom, y, smallB, "goes to hole")
@@ -144,7 +144,7 @@ func (c *canvas) changedHeads(room box) {
 
 // changedJoint draws a joint on the line between its two bodies: the old hole
 // struck through, an arrow, the new one.
-func (c *canvas) changedJoint(j ChangedJoint) piece {
+func changedJoint(c *canvas, j ChangedJoint) piece {
 	name := c.wrap(small, changeOld-14, j.Type)
 	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
 	return piece{h: h, draw: func(c *canvas, room box) {
@@ -154,11 +154,11 @@ func (c *canvas) changedJoint(j ChangedJoint) piece {
 		c.text(room.x+1, y-2, section, j.Above)
 		c.text(room.x+1, y+6, section, j.Below)
 		c.lines(room.x+12, y+4, small, name)
-		c.changedHoles(room.x+changeOld, y, j)
+		changedHoles(c, room.x+changeOld, y, j)
 		c.text(ticks-24, y+1.5, textB, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
-			c.tick(x, y-changeTick/2, changeTick-0.6)
+			Tick(c, x, y-changeTick/2, changeTick-0.6)
 		}
 	}}
 }
@@ -167,12 +167,12 @@ func (c *canvas) changedJoint(j ChangedJoint) piece {
 func changeTicks(room box) float64 { return room.right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
-func (c *canvas) changedHoles(x, y float64, j ChangedJoint) {
-	fit := func(h Hole) tabStyle { return c.tabsWithin(changeRoom-9, changeTab, changeDigit, []Hole{h}) }
+func changedHoles(c *canvas, x, y float64, j ChangedJoint) {
+	fit := func(h Hole) tabStyle { return TabsWithin(c, changeRoom-9, changeTab, changeDigit, []Hole{h}) }
 	old, next := fit(j.From), fit(j.To)
 	c.round(box{x, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
-	c.labelIn(x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
+	LabelIn(c, x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
 	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
-	c.arrow(x+old.width()+2, x+changeRoom-2, y, 2.5)
-	c.tab(x+changeRoom, y, next, j.To)
+	Arrow(c, x+old.width()+2, x+changeRoom-2, y, 2.5)
+	DrawTab(c, x+changeRoom, y, next, j.To)
 }

@@ -81,7 +81,7 @@ func (c *canvas) code(x, y, side float64, code Code) {
 			from = to + 1
 		}
 	}
-	c.fill(black)
+	c.now.fill(black)
 	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
 	if link, ok := c.links[code.To]; ok {
 		c.pdf.Link(x, y, side, side, link)

@@ -40,23 +40,23 @@ type StackRow struct {
 type OpenItem struct{ Where, Says string }
 
 func (v Cover) pages(c *canvas) []page {
-	pieces := []piece{c.coverTitle(v)}
+	pieces := []piece{coverTitle(c, v)}
 	for _, f := range v.Facts {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().w))
 	}
-	pieces = append(pieces, c.headingWith("Stacks", v.Note))
+	pieces = append(pieces, headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.stackRow(s))
+		pieces = append(pieces, stackRow(c, s))
 	}
-	pieces = append(pieces, c.words(textB, v.Total, 0.5), c.words(textB, v.Alone, 1), c.contents(v.Venue))
+	pieces = append(pieces, Words(c, textB, v.Total, 0.5), Words(c, textB, v.Alone, 1), contents(c, v.Venue))
 	// who signs sees on the same page what is open, unless that is very long
-	end := append(c.openItems(v.Open), c.signOff(), c.words(small, v.Again, 0))
+	end := append(openItems(c, v.Open), signOff(), Words(c, small, v.Again, 0))
 	pieces = append(pieces, together(end, c.body().h*0.6)...)
-	return c.flowing("cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
+	return Flow(c, "cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 
 // coverTitle is the show's title with the revision beside it.
-func (c *canvas) coverTitle(v Cover) piece {
+func coverTitle(c *canvas, v Cover) piece {
 	rev := capitals(revTall)
 	revision := "REV " + v.Revision
 	w := c.body().w - c.width(rev, revision) - 8
@@ -80,13 +80,13 @@ func (c *canvas) coverTitle(v Cover) piece {
 	}}
 }
 
-func (c *canvas) heading(s string) piece {
+func Heading(s string) piece {
 	return piece{h: 9, draw: func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }, keep: true}
 }
 
 // headingWith is a heading with a small text at the right of its line.
-func (c *canvas) headingWith(s, beside string) piece {
-	p := c.heading(s)
+func headingWith(s, beside string) piece {
+	p := Heading(s)
 	draw := p.draw
 	p.draw = func(c *canvas, room box) {
 		draw(c, room)
@@ -95,8 +95,8 @@ func (c *canvas) headingWith(s, beside string) piece {
 	return p
 }
 
-// fact is a word and what it is, in a column w wide.
-func (c *canvas) fact(f Fact, w float64) piece {
+// FactPiece is a word and what it is, in a column w wide.
+func FactPiece(c *canvas, f Fact, w float64) piece {
 	ofWidth := min(ofWidth, w*0.25)
 	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
 	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room box) {
@@ -106,7 +106,7 @@ func (c *canvas) fact(f Fact, w float64) piece {
 }
 
 // stackRow is one stack: its id large, its figures, its code.
-func (c *canvas) stackRow(s StackRow) piece {
+func stackRow(c *canvas, s StackRow) piece {
 	id := digits(8)
 	side := c.codeSide(s.Code)
 	idW := max(c.width(id, s.ID), 16) + 4
@@ -114,31 +114,31 @@ func (c *canvas) stackRow(s StackRow) piece {
 	name := c.wrap(textB, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
-		facts += c.fact(f, w).h
+		facts += FactPiece(c, f, w).h
 	}
 	h := max(float64(len(name))*textB.lead()+facts+3, side+3)
 	return piece{h: h + 0.6, draw: func(c *canvas, room box) {
 		c.line(room.x, room.y, room.right(), room.y, light)
 		c.text(room.x, room.y+11, id, s.ID)
-		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})
+		SideMark(c, s.Shape, box{room.x, room.y + 14, 9, 9})
 		y := c.lines(room.x+idW, room.y+5, textB, name) - textB.lead() + 1.6
 		for _, f := range s.Facts {
-			p := c.fact(f, w)
+			p := FactPiece(c, f, w)
 			p.draw(c, box{room.x + idW, y, w, p.h})
 			y += p.h
 		}
 		x := room.right() - side
 		c.code(x, room.y+0.4, side, s.Code)
-		caption := fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To])
+		caption := fmt.Sprintf("%s: page %d", s.ID, c.pageOf(s.To))
 		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+2.8, small, caption)
 		if s.Held {
-			c.stop(box{room.x, room.y + 24, 9, 9})
+			stop(c, box{room.x, room.y + 24, 9, 9})
 		}
 	}}
 }
 
 // contents lists sheets with their pages, as many to a line as fit.
-func (c *canvas) contents(entries []Entry) piece {
+func contents(c *canvas, entries []Entry) piece {
 	const few = 12 // sheets, of a pack with no more than 999 pages
 	w, number := 0.0, " page 99"
 	if len(entries) > few {
@@ -153,27 +153,27 @@ func (c *canvas) contents(entries []Entry) piece {
 		c.text(room.x, room.y+small.lead()*0.85, textB, "For the venue")
 		for i, e := range entries {
 			x, y := room.x+ofWidth+float64(i%across)*w, room.y+small.lead()*(0.85+float64(i/across))
-			c.text(x, y, small, fmt.Sprintf("%s page %d", e.Of, c.pages[e.To]))
+			c.text(x, y, small, fmt.Sprintf("%s page %d", e.Of, c.pageOf(e.To)))
 		}
 	}}
 }
 
 // openItems lists what is open, each with a line for a name.
-func (c *canvas) openItems(items []OpenItem) []piece {
+func openItems(c *canvas, items []OpenItem) []piece {
 	if len(items) == 0 {
-		return []piece{c.heading("Open items: none found by this calculation")}
+		return []piece{Heading("Open items: none found by this calculation")}
 	}
-	pieces := []piece{c.heading(fmt.Sprintf("Open items: %d", len(items)))}
+	pieces := []piece{Heading(fmt.Sprintf("Open items: %d", len(items)))}
 	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 66, false}, {"closed by (name, time)", 0, false}}
 	var rows [][]string
 	for _, o := range items {
 		rows = append(rows, []string{o.Where, o.Says, ""})
 	}
-	return append(pieces, c.table(columns, rows, small)...)
+	return append(pieces, TableOf(c, columns, rows, small)...)
 }
 
 // signOff is three boxes: until they are signed the pack is a plan.
-func (c *canvas) signOff() piece {
+func signOff() piece {
 	return piece{h: 28.4, keep: true, draw: func(c *canvas, room box) {
 		w := (room.w - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {

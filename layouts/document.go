@@ -15,6 +15,7 @@ func drawn(p Pack) *canvas {
 	c := newCanvas(p)
 	c.links, c.pages = map[string]int{}, map[string]int{}
 	c.pdf = fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: c.w, Ht: c.h}})
+	c.now.pdf = c.pdf
 	c.pdf.SetMargins(0, 0, 0)
 	c.pdf.SetAutoPageBreak(false, 0)
 	c.pdf.SetCatalogSort(true)
@@ -27,7 +28,7 @@ func drawn(p Pack) *canvas {
 	// The PDF library writes into the bytes it is given.
 	c.pdf.AddUTF8FontFromBytes("go", "", bytes.Clone(goregular.TTF))
 	c.pdf.AddUTF8FontFromBytes("go", "B", bytes.Clone(gobold.TTF))
-	c.set(text)
+	c.now.set(text)
 	return c
 }
 

@@ -36,8 +36,8 @@ type PickHole struct{ Of, Label string }
 // id and above long words, as many as they need, each with all the words.
 func (d Dolly) pages(c *canvas) (pages []page) {
 	room := c.body()
-	left := room.h - c.dollyHeadHeight(room.w, d) - c.dollyFootHeight(d, room.w)
-	most := max(int((left-rowsUp-c.barHeight(d, room.w)-ghostBar-1)/c.dollyLeast(d)), 1)
+	left := room.h - dollyHeadHeight(c, room.w, d) - dollyFootHeight(c, d, room.w)
+	most := max(int((left-rowsUp-barHeight(c, d, room.w)-ghostBar-1)/dollyLeast(c, d)), 1)
 	parts := (len(d.Rows) + most - 1) / most
 	for i := range parts {
 		part := d
@@ -80,86 +80,86 @@ const (
 )
 
 func (d Dolly) draw(c *canvas, room box) {
-	room = c.dollyHead(room, d)
-	foot := c.dollyFootHeight(d, room.w)
+	room = dollyHead(c, room, d)
+	foot := dollyFootHeight(c, d, room.w)
 	rows := box{room.x, room.y, room.w, room.h - foot}
-	c.in("joints", rows, func() { c.dollyRows(rows, d) })
-	c.dollyFoot(box{room.x, rows.bottom(), room.w, foot}, d)
+	c.in("joints", rows, func() { dollyRows(c, rows, d) })
+	dollyFoot(c, box{room.x, rows.bottom(), room.w, foot}, d)
 }
 
 // dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
 // the page allows, and the figures grow with them.
-func (c *canvas) dollyRows(room box, d Dolly) {
-	bar := c.barHeight(d, room.w)
+func dollyRows(c *canvas, room box, d Dolly) {
+	bar := barHeight(c, d, room.w)
 	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
-	t := c.dollyTabs(d, row)
-	boxW, names := boxesWidth(room.w), c.dollyNames(d, room.w)
+	t := dollyTabs(c, d, row)
+	boxW, names := boxesWidth(room.w), dollyNames(c, d, room.w)
 	x := [4]float64{}
 	for i := range x {
 		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
 	}
-	c.tickHeads(room.y, x, d.Boxes)
-	c.audience(box{room.x, room.y + 0.6, 22, 8})
+	tickHeads(c, room.y, x, d.Boxes)
+	Audience(c, box{room.x, room.y + 0.6, 22, 8})
 	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so; rear link pins to the right")
 	tabX := room.x + boxW - t.width() - 6
 	y := room.y + rowsUp
-	c.dollyBar(box{room.x, y, boxW, bar}, room.w, d)
+	dollyBar(c, box{room.x, y, boxW, bar}, room.w, d)
 	y += bar
 	for i, r := range d.Rows {
-		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
-		c.dollyTicks(x, y+row*float64(i), r.Pins)
+		drawDollyRow(c, box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
+		dollyTicks(c, x, y+row*float64(i), r.Pins)
 	}
-	if c.firstFits(d, room.w) {
+	if firstFits(c, d, room.w) {
 		c.text(room.x+numberWidth, y+4.2, small, d.First)
 	}
 	for i, r := range d.Rows {
-		c.tab(tabX, y+row*float64(i), t, r.Hole)
+		DrawTab(c, tabX, y+row*float64(i), t, r.Hole)
 	}
 	y += row * float64(len(d.Rows))
-	c.dollyBelow(box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
+	dollyBelow(c, box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
 }
 
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
 func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
 
 // besideTabs is what the widest tab there may be leaves a box of its cabinet.
-func (c *canvas) besideTabs(d Dolly, w float64) float64 {
-	return boxesWidth(w) - c.dollyTabs(d, dollyRow).width()
+func besideTabs(c *canvas, d Dolly, w float64) float64 {
+	return boxesWidth(w) - dollyTabs(c, d, dollyRow).width()
 }
 
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
-func (c *canvas) firstFits(d Dolly, w float64) bool {
-	if name := d.Rows[0].Type; accented(name) && len(c.dollyNames(d, w).lines(name)) > 1 {
+func firstFits(c *canvas, d Dolly, w float64) bool {
+	if name := d.Rows[0].Type; accented(name) && len(dollyNames(c, d, w).lines(name)) > 1 {
 		return false
 	}
-	return c.width(small, d.First) < c.besideTabs(d, w)-numberWidth-8
+	return c.width(small, d.First) < besideTabs(c, d, w)-numberWidth-8
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
-func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
+func dollyTabs(c *canvas, d Dolly, row float64) tabStyle {
 	var holes []Hole
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
 	digit := max(min(row*0.62, dollyMost), dollyDigit)
 	for ; digit > dollyDigit; digit -= 0.5 {
-		if c.tabsFor(row, digit, textB, holes).width() <= dollyTabMost {
+		if TabsFor(c, row, digit, textB, holes).width() <= dollyTabMost {
 			break
 		}
 	}
-	t := c.tabsFor(row, digit, textB, holes)
+	t := TabsFor(c, row, digit, textB, holes)
 	t.height = min(digit+t.tail+2*dollyAir, row-0.4)
 	return t
 }
 
 // dollyLeast is how tall a row has to be for its tab.
-func (c *canvas) dollyLeast(d Dolly) float64 {
-	return dollyDigit + c.dollyTabs(d, 0).tail + dollyAir + 0.4
+func dollyLeast(c *canvas, d Dolly) float64 {
+	return dollyDigit + dollyTabs(c, d, 0).tail + dollyAir + 0.4
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.
-func (c *canvas) tickHeads(y float64, x [4]float64, both bool) {
+func tickHeads(c *canvas, y float64, x [4]float64, both bool) {
 	side := tickSide * 1.25
 	for i, s := range []string{"pinned", "checked"} {
 		c.centre((x[2*i]+x[2*i+1]+side)/2, y+4, textB, s)
@@ -173,7 +173,7 @@ func (c *canvas) tickHeads(y float64, x [4]float64, both bool) {
 }
 
 // dollyTicks draws a joint's boxes: two a side, or one for a pin in the middle.
-func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
+func dollyTicks(c *canvas, x [4]float64, y float64, pins int) {
 	const side = tickSide * 1.15
 	for i := 0; i < 4; i++ {
 		at := x[i]
@@ -183,17 +183,17 @@ func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
 			}
 			at = (x[i] + x[i+1]) / 2
 		}
-		c.tick(at, y-side/2, side)
+		Tick(c, at, y-side/2, side)
 	}
 }
 
 // dollyNames measures the names beside the widest tab there may be.
-func (c *canvas) dollyNames(d Dolly, w float64) names {
-	return c.namesFor(d.Rows, text, c.besideTabs(d, w)-numberWidth-8, 2)
+func dollyNames(c *canvas, d Dolly, w float64) names {
+	return NamesFor(c, d.Rows, text, besideTabs(c, d, w)-numberWidth-8, 2)
 }
 
-// dollyRow draws one cabinet.
-func (c *canvas) dollyRow(b box, number string, name []string) {
+// drawDollyRow draws one cabinet.
+func drawDollyRow(c *canvas, b box, number string, name []string) {
 	c.rect(b, solid, white)
 	base := b.y + b.h/2 + 4
 	c.text(b.x+4, base, digits(8), number)
@@ -201,7 +201,7 @@ func (c *canvas) dollyRow(b box, number string, name []string) {
 }
 
 // dollyBelow draws what hangs below as a pale ghost, with no boxes.
-func (c *canvas) dollyBelow(b box, tabX, tabW float64, d Dolly) {
+func dollyBelow(c *canvas, b box, tabX, tabW float64, d Dolly) {
 	if d.Below == "" {
 		return
 	}
@@ -211,5 +211,5 @@ func (c *canvas) dollyBelow(b box, tabX, tabW float64, d Dolly) {
 	if b.x+8+c.width(text, d.Below) < tabX {
 		w = max(w, tabW)
 	}
-	c.ghost(tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
+	ghost(c, tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
 }

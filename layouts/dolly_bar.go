@@ -1,29 +1,29 @@
 package layouts
 
 // pickWidth is how wide a pick hole prints, with the words before it.
-func (c *canvas) pickWidth(p PickHole) float64 {
+func pickWidth(c *canvas, p PickHole) float64 {
 	return pickWords + c.width(digits(dollyDigit), p.Label) + 9
 }
 
 // picksInLine reports whether all pick holes fit beside the widest tab of a
 // sheet w wide; else each has a line to itself, above the tab.
-func (c *canvas) picksInLine(d Dolly, w float64) bool {
-	left := c.besideTabs(d, w) - 12
+func picksInLine(c *canvas, d Dolly, w float64) bool {
+	left := besideTabs(c, d, w) - 12
 	for _, p := range d.Picks {
-		left -= c.pickWidth(p)
+		left -= pickWidth(c, p)
 	}
 	return left > 0
 }
 
 // barHeight is the height of what the first joint hangs from.
-func (c *canvas) barHeight(d Dolly, w float64) float64 {
+func barHeight(c *canvas, d Dolly, w float64) float64 {
 	switch {
 	case len(d.Picks) == 0:
-		return 11.5 + max(float64(len(c.aboveLines(d, w))-2), 0)*textB.lead()
-	case c.picksInLine(d, w):
+		return 11.5 + max(float64(len(aboveLines(c, d, w))-2), 0)*textB.lead()
+	case picksInLine(c, d, w):
 		return d.pickTall()
 	}
-	return d.pickTall()*float64(len(d.Picks)) + c.dollyTabs(d, dollyRow).height/2 + 1
+	return d.pickTall()*float64(len(d.Picks)) + dollyTabs(c, d, dollyRow).height/2 + 1
 }
 
 // pickTall is how tall the bar is around a pick hole.
@@ -37,34 +37,34 @@ func (d Dolly) pickTall() float64 {
 }
 
 // aboveLines are what the first joint hangs from, beside the widest tab there may be.
-func (c *canvas) aboveLines(d Dolly, w float64) []string {
-	return c.wrap(textB, c.besideTabs(d, w)-12, d.Above)
+func aboveLines(c *canvas, d Dolly, w float64) []string {
+	return c.wrap(textB, besideTabs(c, d, w)-12, d.Above)
 }
 
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
 // with its pick holes, as tall as the holes of the joints.
-func (c *canvas) dollyBar(b box, w float64, d Dolly) {
+func dollyBar(c *canvas, b box, w float64, d Dolly) {
 	c.rect(b, solid, grey)
 	if len(d.Picks) == 0 {
-		c.lines(b.x+4, b.y+5.4, textB, c.aboveLines(d, w))
+		c.lines(b.x+4, b.y+5.4, textB, aboveLines(c, d, w))
 		return
 	}
 	at := spot{b.x + 4, b.y}
 	for _, p := range d.Picks {
-		c.pickHole(at, d.pickTall(), p)
-		if c.picksInLine(d, w) {
-			at.x += c.pickWidth(p)
+		drawPickHole(c, at, d.pickTall(), p)
+		if picksInLine(c, d, w) {
+			at.x += pickWidth(c, p)
 		} else {
 			at.y += d.pickTall()
 		}
 	}
 }
 
-// pickHole draws one pick hole, 12 mm tall, with its words before it.
-func (c *canvas) pickHole(at spot, tall float64, p PickHole) {
+// drawPickHole draws one pick hole, 12 mm tall, with its words before it.
+func drawPickHole(c *canvas, at spot, tall float64, p PickHole) {
 	words, f := c.wrap(textB, pickWords-1, p.Of), digits(dollyDigit)
 	c.lines(at.x, at.y+pickBar/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
 	x := at.x + pickWords
 	c.rect(box{x, at.y + 0.6, c.width(f, p.Label) + 3, tall - 1.2}, solid, white)
-	c.endLabel(x+1.5+c.width(f, p.Label), at.y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
+	EndLabel(c, x+1.5+c.width(f, p.Label), at.y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
 }

@@ -11,7 +11,7 @@ const (
 )
 
 // footColumn is the width left of the code.
-func (c *canvas) footColumn(d Dolly, w float64) float64 { return w - c.codeSide(d.Code) - codeGap }
+func footColumn(c *canvas, d Dolly, w float64) float64 { return w - c.codeSide(d.Code) - codeGap }
 
 // setWords is what the sheet says of setting the pins, or asks.
 func (d Dolly) setWords() string {
@@ -21,9 +21,9 @@ func (d Dolly) setWords() string {
 	return "When are the link pins set? The rigger in charge writes it here: ____________________________"
 }
 
-// loadOut is the text of the black box in lines: in running type, or where it
+// loadOutLines is the text of the black box in lines: in running type, or where it
 // takes more than two lines in the smallest.
-func (c *canvas) loadOut(d Dolly, w float64) (face, []string) {
+func loadOutLines(c *canvas, d Dolly, w float64) (face, []string) {
 	s := "LOAD-OUT ONLY, weight off: " + d.LoadOut
 	if lines := c.wrap(textB, w-16, s); len(lines) <= 2 {
 		return textB, lines
@@ -31,66 +31,66 @@ func (c *canvas) loadOut(d Dolly, w float64) (face, []string) {
 	return smallB, c.wrap(smallB, w-16, s)
 }
 
-func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
-	col := c.footColumn(d, w)
-	left := 3 + c.sumHeight(d, col)
+func dollyFootHeight(c *canvas, d Dolly, w float64) float64 {
+	col := footColumn(c, d, w)
+	left := 3 + sumHeight(c, d, col)
 	for _, l := range d.Figures {
-		left += c.lineHeight(l, col)
+		left += lineHeight(c, l, col)
 	}
 	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 6.6
-	left += float64(len(c.footNotes(d, col))) * small.lead()
-	return max(left, c.codeSide(d.Code)+5) + c.loadOutHeight(d, w) + 2
+	left += float64(len(footNotes(c, d, col))) * small.lead()
+	return max(left, c.codeSide(d.Code)+5) + loadOutHeight(c, d, w) + 2
 }
 
 // footNotes are the words of the boxes and of the code.
-func (c *canvas) footNotes(d Dolly, w float64) []string {
-	notes := append([]string{d.Caption}, c.dollyNames(d, c.body().w).legend...)
-	if d.First != "" && !c.firstFits(d, c.body().w) {
+func footNotes(c *canvas, d Dolly, w float64) []string {
+	notes := append([]string{d.Caption}, dollyNames(c, d, c.body().w).legend...)
+	if d.First != "" && !firstFits(c, d, c.body().w) {
 		notes = append(notes, "First joint: "+d.First+".")
 	}
 	return c.wrapAll(small, w, append(notes, "The code says: "+c.filled(d.Code)))
 }
 
-func (c *canvas) loadOutHeight(d Dolly, w float64) float64 {
-	f, lines := c.loadOut(d, w)
+func loadOutHeight(c *canvas, d Dolly, w float64) float64 {
+	f, lines := loadOutLines(c, d, w)
 	return max(loadOutH, float64(len(lines))*f.lead()+3.6)
 }
 
 // sumHeight is the height of the sum, which may take more than one line.
-func (c *canvas) sumHeight(d Dolly, w float64) float64 {
+func sumHeight(c *canvas, d Dolly, w float64) float64 {
 	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 3
 }
 
-func (c *canvas) dollyFoot(room box, d Dolly) {
+func dollyFoot(c *canvas, room box, d Dolly) {
 	side := c.codeSide(d.Code)
-	w := c.footColumn(d, room.w)
-	loadOut := c.loadOutHeight(d, room.w)
+	w := footColumn(c, d, room.w)
+	loadOut := loadOutHeight(c, d, room.w)
 	left := box{room.x, room.y, w, room.h - loadOut - 2}
-	c.in("sums", left, func() { c.sums(left, d) })
+	c.in("sums", left, func() { sums(c, left, d) })
 	right := box{room.right() - side, room.y + 1, side, left.h - 1}
 	c.in("code", right, func() {
 		c.code(right.x, right.y, side, d.Code)
 		c.centre(right.x+side/2, right.y+side+2.6, small, "these pins as text")
 	})
 	bottom := box{room.x, room.bottom() - loadOut - 1, room.w, loadOut}
-	c.in("load-out", bottom, func() { c.loadOutBox(bottom, d) })
+	c.in("load-out", bottom, func() { loadOutBox(c, bottom, d) })
 }
 
 // loadOutBox draws the black box.
-func (c *canvas) loadOutBox(b box, d Dolly) {
+func loadOutBox(c *canvas, b box, d Dolly) {
 	c.rect(b, 0, black)
-	f, lines := c.loadOut(d, b.w)
+	f, lines := loadOutLines(c, d, b.w)
 	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
 	for _, s := range lines {
-		c.whiteLine(b.x+14, y, f, s)
+		whiteLine(c, b.x+14, y, f, s)
 		y += f.lead()
 	}
-	c.pinOut(box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
+	pinOut(c, box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
 }
 
 // whiteLine writes a line white on black; where it has room to be filled in, that
 // is a white box, as no pencil writes on black.
-func (c *canvas) whiteLine(x, y float64, f face, s string) {
+func whiteLine(c *canvas, x, y float64, f face, s string) {
 	before, after, _ := strings.Cut(s, "_")
 	c.inverse(func() { c.hole(x, y, f, black, before) })
 	if before == s {
@@ -99,19 +99,19 @@ func (c *canvas) whiteLine(x, y float64, f face, s string) {
 	rest := strings.TrimLeft(after, "_")
 	x, w := x+c.width(f, before), c.width(f, s[len(before):len(s)-len(rest)])
 	c.rect(box{x, y - f.em()*0.9, w, f.em() * 1.1}, 0, white)
-	c.whiteLine(x+w, y, f, rest)
+	whiteLine(c, x+w, y, f, rest)
 }
 
-func (c *canvas) sums(room box, d Dolly) {
+func sums(c *canvas, room box, d Dolly) {
 	y := room.y + 6
 	c.lines(room.x, y, small, []string{"Sum of splays,", "for the radio"})
 	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 5
 	for _, l := range d.Figures {
-		c.figureLine(room.x, y+3, room.w, l)
-		y += c.lineHeight(l, room.w)
+		drawLine(c, room.x, y+3, room.w, l)
+		y += lineHeight(c, l, room.w)
 	}
-	c.pinIn(box{room.x, y - 0.6, 10, 8})
+	pinIn(c, box{room.x, y - 0.6, 10, 8})
 	base := y + 4.4
 	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
-	c.holes(room.x, y, small, white, c.footNotes(d, room.w))
+	c.holes(room.x, y, small, white, footNotes(c, d, room.w))
 }

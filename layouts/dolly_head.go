@@ -21,7 +21,7 @@ const (
 // itself, dolly and REV below it; a revision too wide to stand beside the
 // dolly gets a third line, and the letter then is as tall as its word. The
 // widest ids are set less tall, so that the side mark stands beside them.
-func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
+func dollyTopFor(c *canvas, w float64, d Dolly) dollyTop {
 	t := dollyTop{which: capitals(idTall)}
 	if d.Word != "dolly" {
 		t.which = capitals(wordTall)
@@ -58,16 +58,16 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	return t
 }
 
-func (c *canvas) dollyHeadHeight(w float64, d Dolly) float64 {
+func dollyHeadHeight(c *canvas, w float64, d Dolly) float64 {
 	joins := c.wrap(text, w-markSide-4, d.Joins)
-	return c.dollyTopFor(w, d).height + float64(len(joins)-1)*text.lead()
+	return dollyTopFor(c, w, d).height + float64(len(joins)-1)*text.lead()
 }
 
 // dollyHead draws the head and returns the room below it.
-func (c *canvas) dollyHead(room box, d Dolly) box {
-	t := c.dollyTopFor(room.w, d)
+func dollyHead(c *canvas, room box, d Dolly) box {
+	t := dollyTopFor(c, room.w, d)
 	joins := c.wrap(text, room.w-markSide-4, d.Joins)
-	height := c.dollyHeadHeight(room.w, d)
+	height := dollyHeadHeight(c, room.w, d)
 	c.in("head", box{room.x, room.y, room.w, height}, func() {
 		c.text(room.x, room.y+idBase, t.id, d.ID)
 		x := room.x + t.wordX + 5
@@ -75,7 +75,7 @@ func (c *canvas) dollyHead(room box, d Dolly) box {
 		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
 		c.right(room.right(), room.y+t.rev, capitals(revTall), "REV "+d.Revision)
 		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other REV")
-		c.sideMark(d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
+		SideMark(c, d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
 		c.lines(room.x, room.y+t.height-4.6, text, joins)
 		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)
 	})

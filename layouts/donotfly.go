@@ -15,16 +15,16 @@ func (v DoNotFly) pages(c *canvas) []page {
 		c.rect(box{room.x, room.y + 4, room.w, 32}, 0, black)
 		c.inverse(func() { c.centre(room.x+room.w/2+8, room.y+26, digits(15), "DO NOT FLY") })
 		c.rect(box{room.x + 4, room.y + 8, 24, 24}, 0, white)
-		c.stop(box{room.x + 5, room.y + 9, 22, 22})
-	}}, c.words(section, "This stack must not be flown as described. No holes are printed for it.", 4)}
+		stop(c, box{room.x + 5, room.y + 9, 22, 22})
+	}}, Words(c, section, "This stack must not be flown as described. No holes are printed for it.", 4)}
 	for _, r := range v.Reasons {
-		pieces = append(pieces, c.cautionRow(r))
+		pieces = append(pieces, remarkRow(c, r))
 	}
-	pieces = append(pieces, c.words(text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
+	pieces = append(pieces, Words(c, text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
 	side := c.codeSide(v.Code)
 	pieces = append(pieces, piece{h: side + 4, draw: func(c *canvas, room box) {
 		c.code(room.x, room.y+2, side, v.Code)
 		c.paragraph(room.x+side+4, room.y+8, room.w-side-4, text, v.Says)
 	}})
-	return c.flowing(v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, c.underHead(v.Head), pieces)
+	return Flow(c, v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, UnderHead(c, v.Head), pieces)
 }

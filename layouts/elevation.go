@@ -57,31 +57,31 @@ const (
 	rayLength  = 4.0
 )
 
-// elevation draws a stack from the side into a room and states its scale.
-func (c *canvas) elevation(room box, e Elevation) {
-	holes, looks := c.sideLabels(e)
+// DrawElevation draws a stack from the side into a room and states its scale.
+func DrawElevation(c *canvas, room box, e Elevation) {
+	holes, looks := sideLabels(c, e)
 	top := room.y + 5 + hookStub
-	right := max(looks+leader+rayLength, c.levelWords(e)+1)
+	right := max(looks+leader+rayLength, levelWords(c, e)+1)
 	inner := box{room.x + holes + leader, top, room.w - holes - leader - right, room.bottom() - top - 12}
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
 	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f))
 	c.right(room.right(), room.y+3, smallB, "audience →")
 	c.text(room.x, room.y+8, small, "hole")
-	first := len(c.marks)
-	c.stackFromSide(f, e, hookStub)
+	first := c.drawn()
+	stackFromSide(c, f, e, hookStub)
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).y
 		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
 	}
-	last := max(c.holeLabels(f, e, room, room.x+holes), c.lookLabels(f, e, room, room.right()-looks))
-	c.levels(f, e, room, last)
-	c.numbersInside(f, e, first)
-	c.scaleBar(e.Ruler, f, room.x+holes+leader, room.bottom()-2, room.w*0.5)
+	last := max(holeLabels(c, f, e, room, room.x+holes), lookLabels(c, f, e, room, room.right()-looks))
+	levelMarks(c, f, e, room, last)
+	numbersInside(c, f, e, first)
+	ScaleBar(c, e.Ruler, f, room.x+holes+leader, room.bottom()-2, room.w*0.5)
 }
 
 // levelWords measures the widest words that stand above a level at the right.
-func (c *canvas) levelWords(e Elevation) (w float64) {
+func levelWords(c *canvas, e Elevation) (w float64) {
 	for _, l := range e.Levels {
 		for _, says := range l.Says {
 			if !l.Under {
@@ -93,7 +93,7 @@ func (c *canvas) levelWords(e Elevation) (w float64) {
 }
 
 // sideLabels measures the widest labels left and right of the column.
-func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
+func sideLabels(c *canvas, e Elevation) (holes, looks float64) {
 	for _, s := range e.labelled() {
 		holes = max(holes, c.width(smallB, s.Hole), c.width(small, "hole"))
 		looks = max(looks, c.width(small, s.Number+"  "+s.Looks))
@@ -103,11 +103,11 @@ func (c *canvas) sideLabels(e Elevation) (holes, looks float64) {
 
 // stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
 // gravity. Hook lines go up by stub mm.
-func (c *canvas) stackFromSide(f frame, e Elevation, stub float64) {
+func stackFromSide(c *canvas, f frame, e Elevation, stub float64) {
 	c.shape("bar", spots(f, e.Bar), solid, grey)
 	for _, s := range e.Cabinets {
 		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
-		c.aimLine(f, s, min(stub, rayLength))
+		aimLine(c, f, s, min(stub, rayLength))
 	}
 	for _, h := range e.Holes {
 		p := f.at(h)
@@ -125,7 +125,7 @@ func (c *canvas) stackFromSide(f frame, e Elevation, stub float64) {
 		from = f.at(e.Picks[0].At).y
 	}
 	c.dashed(3, 1, func() { c.line(g.x, min(from, g.y), g.x, bottom, light) })
-	c.gravity(g)
+	drawGravity(c, g)
 }
 
 // lowest is the height of the lowest corner, or of the lowest of a bar alone.
@@ -151,7 +151,7 @@ func spots(f frame, places []Place) (at []spot) {
 
 // aimLine draws a short line the way a cabinet looks, from the middle of its
 // front.
-func (c *canvas) aimLine(f frame, s Side, long float64) {
+func aimLine(c *canvas, f frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
 	c.line(a.x, a.y, a.x+long*cos, a.y+long*sin, light)
@@ -163,8 +163,8 @@ func front(f frame, s Side) spot {
 	return spot{(a.x + b.x) / 2, (a.y + b.y) / 2}
 }
 
-// gravity draws the centre of gravity: a disc in quarters.
-func (c *canvas) gravity(p spot) {
+// drawGravity draws the centre of gravity: a disc in quarters.
+func drawGravity(c *canvas, p spot) {
 	const r = 1.8
 	c.disc(p.x, p.y, r, solid, white)
 	for _, from := range []float64{0, math.Pi} {

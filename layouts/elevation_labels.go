@@ -16,7 +16,7 @@ func firstLabel(f frame, e Elevation) float64 {
 
 // holeLabels writes each joint's hole behind the rear end of the joint, with a
 // leader where labels had to be spread, and returns where the last one stands.
-func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) (last float64) {
+func holeLabels(c *canvas, f frame, e Elevation, room box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).y)
@@ -34,7 +34,7 @@ func (c *canvas) holeLabels(f frame, e Elevation, room box, x float64) (last flo
 
 // lookLabels writes each cabinet's number and aim before its front, and returns
 // where the last one stands.
-func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) (last float64) {
+func lookLabels(c *canvas, f frame, e Elevation, room box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).y)
@@ -57,18 +57,10 @@ func (c *canvas) lookLabels(f frame, e Elevation, room box, x float64) (last flo
 	return last
 }
 
-// onWhite clears the paper for a text, so that no line runs through it.
-func (c *canvas) onWhite(x, y float64, f face, s string) {
-	const air = 0.3
-	left, right := max(x-air, c.room.x), min(x+c.width(f, s)+air, c.room.right())
-	top, low := max(y-f.em()*0.75-air, c.room.y), min(y+f.em()*0.21+air, c.room.bottom())
-	c.rect(box{left, top, right - left, low - top}, 0, white)
-}
-
 // numbersInside writes cabinets' numbers inside them, at the first place from the
 // front where the number fits between all lines of the drawing, whose first mark
 // is given. One that fits nowhere stands beside the drawing only.
-func (c *canvas) numbersInside(f frame, e Elevation, first int) {
+func numbersInside(c *canvas, f frame, e Elevation, first int) {
 	for _, s := range e.Cabinets {
 		w := c.width(smallB, s.Number)
 		top, low, rear := f.at(s.Corners[0]), f.at(s.Corners[1]), f.at(s.Corners[2])
@@ -82,30 +74,9 @@ func (c *canvas) numbersInside(f frame, e Elevation, first int) {
 	}
 }
 
-// clear reports whether no line or text that was drawn since a mark meets a box.
-func (c *canvas) clear(first int, b box) bool {
-	for _, m := range c.marks[first:] {
-		if at := (box{m.X0, m.Y0, m.X1 - m.X0, m.Y1 - m.Y0}); at.grown(dust).meets(b) && m.meets(b) {
-			return false
-		}
-	}
-	return true
-}
-
-// meets reports whether a mark's lines, or its room where it has none, meet a box.
-func (m Mark) meets(b box) bool {
-	for i, p := range m.Corners {
-		q := m.Corners[(i+1)%len(m.Corners)]
-		if (segment{spot{p[0], p[1]}, spot{q[0], q[1]}}).hits(b) {
-			return true
-		}
-	}
-	return len(m.Corners) == 0
-}
-
-// levels writes the words of the height marks: above their lines, or below the
+// levelMarks writes the words of the height marks: above their lines, or below the
 // column, the end of its plumb line and the leaders of the last labels.
-func (c *canvas) levels(f frame, e Elevation, room box, last float64) {
+func levelMarks(c *canvas, f frame, e Elevation, room box, last float64) {
 	low := f.at(Place{0, lowest(e)}).y
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).y

@@ -59,9 +59,9 @@ func kept(pieces []piece) int {
 	return min(n+1, len(pieces))
 }
 
-// flowing makes pages of a sheet whose pieces go on from page to page under
+// Flow makes pages of a sheet whose pieces go on from page to page under
 // the same head. A second page has the same head, never smaller type.
-func (c *canvas) flowing(target, name, shape string, head func(c *canvas, room box, which string) box, pieces []piece) (pages []page) {
+func Flow(c *canvas, target, name, shape string, head func(c *canvas, room box, which string) box, pieces []piece) (pages []page) {
 	probe := head(nil, c.body(), "")
 	groups := cut(pieces, probe.h)
 	for i, group := range groups {
@@ -72,7 +72,7 @@ func (c *canvas) flowing(target, name, shape string, head func(c *canvas, room b
 				if h := heightOf(group); h > room.h+0.5 {
 					c.fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.h)
 				}
-				c.pile("piece", room, group)
+				Pile(c, "piece", room, group)
 			}})
 	}
 	return pages
@@ -86,8 +86,8 @@ func ofMany(i, pages int) string {
 	return fmt.Sprintf(" %d of %d", i+1, pages)
 }
 
-// pile draws pieces one under the other, each a block of its own.
-func (c *canvas) pile(block string, room box, pieces []piece) {
+// Pile draws pieces one under the other, each a block of its own.
+func Pile(c *canvas, block string, room box, pieces []piece) {
 	for n, p := range pieces {
 		b := box{room.x, room.y, room.w, p.h}
 		c.in(fmt.Sprintf("%s %d", block, n+1), b, func() { p.draw(c, b) })
@@ -123,8 +123,8 @@ func headOf(name string, right func(c *canvas, room box)) func(c *canvas, room b
 	}
 }
 
-// words makes a piece of a text.
-func (c *canvas) words(f face, s string, after float64) piece {
+// Words makes a piece of a text.
+func Words(c *canvas, f face, s string, after float64) piece {
 	lines := c.wrap(f, c.body().w, s)
 	return piece{h: float64(len(lines))*f.lead() + after, draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+f.lead()*0.8, f, lines)
@@ -139,14 +139,14 @@ type column struct {
 	right bool
 }
 
-// tableHead makes a piece of a table's headings.
-func (c *canvas) tableHead(columns []column) piece {
-	return c.tableRow(columns, nil, smallB, true)
+// TableHead makes a piece of a table's headings.
+func TableHead(c *canvas, columns []column) piece {
+	return TableRow(c, columns, nil, smallB, true)
 }
 
-// tableRow makes a piece of one row, with a rule below it; headings stand where
+// TableRow makes a piece of one row, with a rule below it; headings stand where
 // head is set.
-func (c *canvas) tableRow(columns []column, cells []string, f face, head bool) piece {
+func TableRow(c *canvas, columns []column, cells []string, f face, head bool) piece {
 	pen := light
 	if head {
 		pen, cells = solid, nil
@@ -154,15 +154,15 @@ func (c *canvas) tableRow(columns []column, cells []string, f face, head bool) p
 			cells = append(cells, col.head)
 		}
 	}
-	bare := c.bareRow(columns, cells, f)
+	bare := BareRow(c, columns, cells, f)
 	return piece{h: bare.h + 1.6, keep: head, draw: func(c *canvas, room box) {
 		bare.draw(c, room)
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), pen)
 	}}
 }
 
-// bareRow makes a piece of the cells of one row.
-func (c *canvas) bareRow(columns []column, cells []string, f face) piece {
+// BareRow makes a piece of the cells of one row.
+func BareRow(c *canvas, columns []column, cells []string, f face) piece {
 	rows, lines := 1, make([][]string, len(columns))
 	for i, col := range columns {
 		lines[i] = c.wrap(f, col.w-2, cells[i])
@@ -171,21 +171,21 @@ func (c *canvas) bareRow(columns []column, cells []string, f face) piece {
 	return piece{h: float64(rows) * f.lead(), draw: func(c *canvas, room box) {
 		x := room.x
 		for i, col := range columns {
-			c.cell(x, room.y+f.lead()*0.85, col, f, lines[i])
+			cell(c, x, room.y+f.lead()*0.85, col, f, lines[i])
 			x += col.w
 		}
 	}}
 }
 
-// table makes pieces of a table: its headings, which stand again on every page
+// TableOf makes pieces of a table: its headings, which stand again on every page
 // that it goes on to, and its rows.
-func (c *canvas) table(columns []column, rows [][]string, f face) []piece {
-	columns = c.rest(columns)
+func TableOf(c *canvas, columns []column, rows [][]string, f face) []piece {
+	columns = Rest(c, columns)
 	var pieces []piece
 	for _, r := range rows {
-		pieces = append(pieces, c.tableRow(columns, r, f, false))
+		pieces = append(pieces, TableRow(c, columns, r, f, false))
 	}
-	return under(c.tableHead(columns), pieces)
+	return under(TableHead(c, columns), pieces)
 }
 
 // under is rows below a head, which stands again on every page that they go on to.
@@ -196,8 +196,8 @@ func under(head piece, rows []piece) []piece {
 	return append([]piece{head}, rows...)
 }
 
-// rest gives a last column without a width what the others leave of the page.
-func (c *canvas) rest(columns []column) []column {
+// Rest gives a last column without a width what the others leave of the page.
+func Rest(c *canvas, columns []column) []column {
 	columns = append([]column{}, columns...)
 	left := c.body().w
 	for _, col := range columns {
@@ -210,7 +210,7 @@ func (c *canvas) rest(columns []column) []column {
 }
 
 // cell writes the lines of one cell.
-func (c *canvas) cell(x, y float64, col column, f face, lines []string) {
+func cell(c *canvas, x, y float64, col column, f face, lines []string) {
 	for _, s := range lines {
 		if col.right {
 			c.right(x+col.w-2, y, f, s)

@@ -24,7 +24,7 @@ type headStyle struct {
 // headFor measures a head. REV is at least 12 mm tall: where it does not fit
 // beside the rest it has a line to itself, and so have names that are too long
 // to stand beside the id.
-func (c *canvas) headFor(w float64, h Head) headStyle {
+func headFor(c *canvas, w float64, h Head) headStyle {
 	id := c.width(idFace, h.ID) + 5
 	s := headStyle{height: headHeight, rev: 14.2, names: box{id, 0, w - id - c.width(capitals(revTall), "REV "+h.Revision) - 6, headHeight - 3}}
 	if s.names.w < 30 {
@@ -43,14 +43,14 @@ func (c *canvas) headFor(w float64, h Head) headStyle {
 }
 
 // headRoom is the room that a head leaves.
-func (c *canvas) headRoom(room box, h Head) box {
-	height := c.headFor(room.w, h).height
+func headRoom(c *canvas, room box, h Head) box {
+	height := headFor(c, room.w, h).height
 	return box{room.x, room.y + height, room.w, room.h - height}
 }
 
-// head draws the top of a stack's sheet and returns the room below it.
-func (c *canvas) head(room box, h Head) box {
-	s := c.headFor(room.w, h)
+// drawHead draws the top of a stack's sheet and returns the room below it.
+func drawHead(c *canvas, room box, h Head) box {
+	s := headFor(c, room.w, h)
 	c.in("head", box{room.x, room.y, room.w, s.height}, func() {
 		c.text(room.x, room.y+14, idFace, h.ID)
 		y := c.lines(room.x+s.names.x, room.y+s.names.y+4, textB, s.name)
@@ -59,5 +59,5 @@ func (c *canvas) head(room box, h Head) box {
 		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other REV")
 		c.line(room.x, room.y+s.height-2, room.right(), room.y+s.height-2, heavy)
 	})
-	return c.headRoom(room, h)
+	return headRoom(c, room, h)
 }

@@ -10,48 +10,70 @@ import (
 // An ink is what the PDF library draws with next. It writes an instruction for every
 // change it is told of, so it is told only of what does change.
 type ink struct {
+	pdf     *fpdf.Fpdf // nil where nothing is drawn
 	face    face
-	pen     float64 // mm
-	fill    int     // shade, plus 1
-	letters int     // shade
+	thick   float64 // of lines, mm
+	ground  int     // shade of areas, plus 1
+	letters int     // shade of texts
 }
 
 // set chooses a face.
-func (c *canvas) set(f face) {
+func (k *ink) set(f face) {
 	switch {
-	case f == c.now.face:
+	case f == k.face:
 		return
-	case f.bold == c.now.face.bold && c.now.face.pt > 0:
-		c.pdf.SetFontSize(f.pt)
+	case f.bold == k.face.bold && k.face.pt > 0:
+		k.pdf.SetFontSize(f.pt)
 	case f.bold:
-		c.pdf.SetFont("go", "B", f.pt)
+		k.pdf.SetFont("go", "B", f.pt)
 	default:
-		c.pdf.SetFont("go", "", f.pt)
+		k.pdf.SetFont("go", "", f.pt)
 	}
-	c.now.face = f
+	k.face = f
 }
 
 // pen chooses how thick lines are, in mm.
-func (c *canvas) pen(mm float64) {
-	if mm != c.now.pen {
-		c.now.pen = mm
-		c.pdf.SetLineWidth(mm)
+func (k *ink) pen(mm float64) {
+	if mm != k.thick {
+		k.thick = mm
+		k.pdf.SetLineWidth(mm)
 	}
 }
 
 // fill chooses the shade that areas are filled with.
-func (c *canvas) fill(shade int) {
-	if shade+1 != c.now.fill {
-		c.now.fill = shade + 1
-		c.pdf.SetFillColor(shade, shade, shade)
+func (k *ink) fill(shade int) {
+	if shade+1 != k.ground {
+		k.ground = shade + 1
+		k.pdf.SetFillColor(shade, shade, shade)
 	}
+}
+
+// style sets pen and fill and returns the PDF library's word for both.
+func (k *ink) style(pen float64, fill int) string {
+	style := ""
+	if fill != none {
+		k.fill(fill)
+		style = "F"
+	}
+	if pen > 0 {
+		k.pen(pen)
+		style += "D"
+	}
+	return style
+}
+
+// write chooses the shade of texts. The PDF library sets the shade of each text by
+// itself unless areas are filled with the same one: see text.
+func (k *ink) write(shade int) {
+	k.letters = shade
+	k.pdf.SetTextColor(shade, shade, shade)
 }
 
 // line draws a line.
 func (c *canvas) line(x0, y0, x1, y1, pen float64) {
 	m := c.mark("line", math.Min(x0, x1), math.Min(y0, y1), math.Max(x0, x1), math.Max(y0, y1))
 	m.Corners, m.Pen = [][2]float64{{x0, y0}, {x1, y1}}, pen
-	c.pen(pen)
+	c.now.pen(pen)
 	c.pdf.Line(x0, y0, x1, y1)
 }
 
@@ -62,18 +84,18 @@ func (c *canvas) dashed(dash, gap float64, draw func()) {
 	c.pdf.SetDashPattern(nil, 0)
 }
 
-// style sets pen and fill and returns the PDF library's word for both.
-func (c *canvas) style(pen float64, fill int) string {
-	style := ""
-	if fill != none {
-		c.fill(fill)
-		style = "F"
-	}
-	if pen > 0 {
-		c.pen(pen)
-		style += "D"
-	}
-	return style
+// chain draws a chain-dotted line.
+func (c *canvas) chain(x0, y0, x1, y1 float64) {
+	c.pdf.SetDashPattern([]float64{4, 0.9, 0.5, 0.9}, 0)
+	c.line(x0, y0, x1, y1, light)
+	c.pdf.SetDashPattern(nil, 0)
+}
+
+// leader draws a leader, and keeps both its ends on record.
+func (c *canvas) leader(s segment, pen float64) {
+	c.mark("leader", min(s.a.x, s.b.x), min(s.a.y, s.b.y), max(s.a.x, s.b.x), max(s.a.y, s.b.y)).Corners = [][2]float64{{s.a.x, s.a.y}, {s.b.x, s.b.y}}
+	c.now.pen(pen)
+	c.pdf.Line(s.a.x, s.a.y, s.b.x, s.b.y)
 }
 
 // with records what a mark is drawn with.
@@ -82,13 +104,13 @@ func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
 // rect draws a rectangle; a pen of 0 draws no line.
 func (c *canvas) rect(b box, pen float64, fill int) {
 	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
-	c.pdf.Rect(b.x, b.y, b.w, b.h, c.style(pen, fill))
+	c.pdf.Rect(b.x, b.y, b.w, b.h, c.now.style(pen, fill))
 }
 
 // round draws a rectangle with round corners.
 func (c *canvas) round(b box, r, pen float64, fill int) {
 	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
-	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.style(pen, fill))
+	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.now.style(pen, fill))
 }
 
 // shape draws a closed outline.
@@ -105,7 +127,7 @@ func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
 	m := c.mark(kind, lo.x, lo.y, hi.x, hi.y)
 	m.Corners = at
 	m.with(pen, fill)
-	c.pdf.Polygon(points, c.style(pen, fill))
+	c.pdf.Polygon(points, c.now.style(pen, fill))
 }
 
 // disc draws a circle. Its path is the same for all of them, which writes and packs
@@ -120,7 +142,7 @@ func (c *canvas) disc(x, y, r, pen float64, fill int) {
 		paint = "f"
 	}
 	if fill != none {
-		c.fill(fill)
+		c.now.fill(fill)
 	}
 	unit := r / 1000
 	c.pdf.RawWriteStr(fmt.Sprintf("%s%.1f w %s %s Q", c.placed(x, y, unit, unit), pen/unit, circle, paint))
@@ -140,14 +162,15 @@ func (c *canvas) placed(x, y, right, up float64) string {
 
 // inverse writes white on black until draw returns.
 func (c *canvas) inverse(draw func()) {
-	c.letters(white)
+	c.now.write(white)
 	draw()
-	c.letters(black)
+	c.now.write(black)
 }
 
-// letters chooses the shade of texts. The PDF library sets the shade of each text by
-// itself unless areas are filled with the same one: see text.
-func (c *canvas) letters(shade int) {
-	c.now.letters = shade
-	c.pdf.SetTextColor(shade, shade, shade)
+// onWhite clears the paper for a text, so that no line runs through it.
+func (c *canvas) onWhite(x, y float64, f face, s string) {
+	const air = 0.3
+	left, right := max(x-air, c.room.x), min(x+c.width(f, s)+air, c.room.right())
+	top, low := max(y-f.em()*0.75-air, c.room.y), min(y+f.em()*0.21+air, c.room.bottom())
+	c.rect(box{left, top, right - left, low - top}, 0, white)
 }

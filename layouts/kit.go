@@ -33,38 +33,38 @@ const kitRow = 7.6 // least height, for a box that takes a gloved hand
 func (v Kit) pages(c *canvas) []page {
 	var pieces []piece
 	for _, s := range v.Says {
-		pieces = append(pieces, c.words(text, s, 1))
+		pieces = append(pieces, Words(c, text, s, 1))
 	}
-	pieces = append(pieces, c.goods(v.Groups)...)
-	pieces = append(pieces, c.gap(2), c.words(textB, v.Total, 1), c.heading("Dollies for the truck"))
-	pieces = append(pieces, c.trucks(v.Trucks)...)
-	pieces = append(pieces, c.gap(1), c.words(small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
-	return c.flowing("kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+	pieces = append(pieces, goods(c, v.Groups)...)
+	pieces = append(pieces, Gap(2), Words(c, textB, v.Total, 1), Heading("Dollies for the truck"))
+	pieces = append(pieces, trucks(c, v.Trucks)...)
+	pieces = append(pieces, Gap(1), Words(c, small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
+	return Flow(c, "kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
 }
 
 // goods is the table of all gear, sort by sort.
-func (c *canvas) goods(groups []KitGroup) []piece {
-	columns, rows := c.rest(kitColumns), []piece(nil)
+func goods(c *canvas, groups []KitGroup) []piece {
+	columns, rows := Rest(c, kitColumns), []piece(nil)
 	for _, g := range groups {
-		rows = append(rows, c.groupName(g.Of))
+		rows = append(rows, groupName(g.Of))
 		for _, r := range g.Rows {
-			rows = append(rows, c.countedRow(columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
+			rows = append(rows, countedRow(c, columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
 		}
 	}
-	return under(c.tableHead(columns), rows)
+	return under(TableHead(c, columns), rows)
 }
 
 // trucks is the table of loaded dollies.
-func (c *canvas) trucks(all []TruckRow) []piece {
-	columns, rows := c.rest(truckColumns), []piece(nil)
+func trucks(c *canvas, all []TruckRow) []piece {
+	columns, rows := Rest(c, truckColumns), []piece(nil)
 	for _, t := range all {
-		rows = append(rows, c.countedRow(columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
+		rows = append(rows, countedRow(c, columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
 	}
-	return under(c.tableHead(columns), rows)
+	return under(TableHead(c, columns), rows)
 }
 
 // groupName stands over the rows of one sort.
-func (c *canvas) groupName(s string) piece {
+func groupName(s string) piece {
 	return piece{h: 6.5, keep: true, draw: func(c *canvas, room box) {
 		c.text(room.x, room.y+4.8, textB, s)
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
@@ -72,8 +72,8 @@ func (c *canvas) groupName(s string) piece {
 }
 
 // countedRow is a row whose last two cells are boxes for the pen.
-func (c *canvas) countedRow(columns []column, cells []string) piece {
-	row := c.bareRow(columns[:len(cells)], cells, small)
+func countedRow(c *canvas, columns []column, cells []string) piece {
+	row := BareRow(c, columns[:len(cells)], cells, small)
 	h := max(row.h+1.6, kitRow)
 	return piece{h: h, draw: func(c *canvas, room box) {
 		row.draw(c, box{room.x, room.y + (h-row.h)/2, room.w, row.h})

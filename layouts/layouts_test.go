@@ -53,7 +53,7 @@ func widthsAsReadersSetThem(t *testing.T) (cases int, worst float64) {
 			f := face{bold, 72 / 25.4 * 1000} // an em of 1000 mm
 			assert.InDelta(t, float64(units)/64, c.width(f, string(r)), 0.51, "%c", r)
 			cases, worst = cases+1, max(worst, math.Abs(float64(units)/64-c.width(f, string(r))))
-			c.set(f)
+			c.now.set(f)
 			assert.InDelta(t, c.pdf.GetStringWidth(string(r)), c.width(f, string(r)), 1e-6, "%c", r)
 		}
 	}

@@ -9,8 +9,8 @@ type names struct {
 	legend []string
 }
 
-// namesFor measures the names of some rows for w mm and a number of lines.
-func (c *canvas) namesFor(rows []PinRow, f face, w float64, most int) names {
+// NamesFor measures the names of some rows for w mm and a number of lines.
+func NamesFor(c *canvas, rows []PinRow, f face, w float64, most int) names {
 	n := names{short: map[string][]string{}}
 	for _, r := range rows {
 		if n.short[r.Type] != nil {

@@ -100,7 +100,7 @@ func Lay(p Pack) (l *Laid, err error) {
 func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 	defer caught(&err)
 	c := l.canvas()
-	c.number(l.pages, chosen)
+	numberPages(c, l.pages, chosen)
 	texts := l.codeTexts(c.pages, chosen)
 	c.codes = codesFor(texts)
 	go c.codes.ahead(texts)
@@ -109,8 +109,8 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 			continue
 		}
 		c.start(i+1, pg.page)
-		c.spine(l.pack.Spine, pg.page, len(l.pages))
-		c.foot()
+		drawSpine(c, l.pack.Spine, pg.page, len(l.pages))
+		drawFoot(c)
 		pg.draw(c, c.body())
 	}
 	if c.err != nil {
@@ -149,9 +149,9 @@ func caught(err *error) {
 	}
 }
 
-// number gives every page that is a target its number in the whole pack, and a
+// numberPages gives every page that is a target its number in the whole pack, and a
 // link where it is drawn.
-func (c *canvas) number(pages []numbered, chosen func(sheet int) bool) {
+func numberPages(c *canvas, pages []numbered, chosen func(sheet int) bool) {
 	drawn := 0
 	for i, pg := range pages {
 		if chosen(pg.sheet) {

@@ -4,7 +4,7 @@ package layouts
 // drawn for this paper: white ground, black ink, one action each.
 
 // pinHole draws a plate with a hole and returns the hole's middle.
-func (c *canvas) pinHole(b box) spot {
+func pinHole(c *canvas, b box) spot {
 	c.rect(b, 0.3, white)
 	p := spot{b.x + b.w*0.72, b.y + b.h/2}
 	c.disc(p.x, p.y, b.h*0.2, 0.3, white)
@@ -12,13 +12,13 @@ func (c *canvas) pinHole(b box) spot {
 }
 
 // pinShaft draws a pin with its head at the left, from x to the tip.
-func (c *canvas) pinShaft(x, tip, y, h float64) {
+func pinShaft(c *canvas, x, tip, y, h float64) {
 	c.rect(box{x, y - h/2, h * 0.5, h}, 0, black)
 	c.rect(box{x, y - h/5, tip - x, h * 0.4}, 0, black)
 }
 
-// arrow draws an arrow from x0 to x1 at y.
-func (c *canvas) arrow(x0, x1, y, size float64) {
+// Arrow draws an arrow from x0 to x1 at y.
+func Arrow(c *canvas, x0, x1, y, size float64) {
 	way := 1.0
 	if x1 < x0 {
 		way = -1
@@ -28,21 +28,21 @@ func (c *canvas) arrow(x0, x1, y, size float64) {
 }
 
 // pinIn: a pin goes into its hole.
-func (c *canvas) pinIn(b box) {
-	p := c.pinHole(b)
-	c.pinShaft(b.x+b.w*0.1, p.x, p.y, b.h*0.4)
-	c.arrow(b.x+b.w*0.15, b.x+b.w*0.55, b.y+b.h*0.84, b.h*0.16)
+func pinIn(c *canvas, b box) {
+	p := pinHole(c, b)
+	pinShaft(c, b.x+b.w*0.1, p.x, p.y, b.h*0.4)
+	Arrow(c, b.x+b.w*0.15, b.x+b.w*0.55, b.y+b.h*0.84, b.h*0.16)
 }
 
 // pinOut: a pin comes out of its hole.
-func (c *canvas) pinOut(b box) {
-	p := c.pinHole(b)
-	c.pinShaft(b.x+b.w*0.06, b.x+b.w*0.46, p.y, b.h*0.4)
-	c.arrow(b.x+b.w*0.55, b.x+b.w*0.15, b.y+b.h*0.84, b.h*0.16)
+func pinOut(c *canvas, b box) {
+	p := pinHole(c, b)
+	pinShaft(c, b.x+b.w*0.06, b.x+b.w*0.46, p.y, b.h*0.4)
+	Arrow(c, b.x+b.w*0.55, b.x+b.w*0.15, b.y+b.h*0.84, b.h*0.16)
 }
 
 // stop: an eight-sided plate with a bar across.
-func (c *canvas) stop(b box) {
+func stop(c *canvas, b box) {
 	x, y, r, k := b.x+b.w/2, b.y+b.h/2, min(b.w, b.h)/2, 0.414
 	var corners []spot
 	for _, d := range [][2]float64{{-k, -1}, {k, -1}, {1, -k}, {1, k}, {k, 1}, {-k, 1}, {-1, k}, {-1, -k}} {
@@ -53,7 +53,7 @@ func (c *canvas) stop(b box) {
 }
 
 // handsOff: a hand between two bodies that close, struck out.
-func (c *canvas) handsOff(b box) {
+func handsOff(c *canvas, b box) {
 	c.rect(b, 0.3, white)
 	c.rect(box{b.x + b.w*0.12, b.y + b.h*0.1, b.w * 0.76, b.h * 0.2}, 0.3, grey)
 	c.rect(box{b.x + b.w*0.12, b.y + b.h*0.7, b.w * 0.76, b.h * 0.2}, 0.3, grey)
@@ -66,10 +66,10 @@ func (c *canvas) handsOff(b box) {
 	c.line(b.x, b.bottom(), b.right(), b.y, 0.8)
 }
 
-// audience: three heads, and an arrow their way, to the left: on a dolly's sheet
+// Audience: three heads, and an arrow their way, to the left: on a dolly's sheet
 // the rear links stand to the right.
-func (c *canvas) audience(b box) {
-	c.arrow(b.right(), b.x+b.w*0.5, b.y+b.h*0.5, b.h*0.3)
+func Audience(c *canvas, b box) {
+	Arrow(c, b.right(), b.x+b.w*0.5, b.y+b.h*0.5, b.h*0.3)
 	for i := range 3 {
 		x := b.x + b.w*(0.08+0.15*float64(i))
 		c.disc(x, b.y+b.h*0.34, b.h*0.13, 0, black)

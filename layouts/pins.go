@@ -34,7 +34,7 @@ type Line struct{ Of, Figure, Says string }
 // pages is one page, or two where the longest names leave no room for rows of
 // the least height.
 func (p Pins) pages(c *canvas) []page {
-	if c.pinsFit(p) {
+	if pinsFit(c, p) {
 		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, draw: p.draw}}
 	}
 	first, second := p.halves()
@@ -42,10 +42,10 @@ func (p Pins) pages(c *canvas) []page {
 }
 
 // pinsFit reports whether rows of the least height find room.
-func (c *canvas) pinsFit(p Pins) bool {
-	room := c.headRoom(c.body(), p.Head)
-	room.h -= c.belowHeight(p, room.w)
-	return len(p.Rows) < 2 || c.scheduleFor(p, room).row > p.rowLeast()
+func pinsFit(c *canvas, p Pins) bool {
+	room := headRoom(c, c.body(), p.Head)
+	room.h -= belowHeight(c, p, room.w)
+	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
 }
 
 // rowLeast is how tall rows have to be for what stands on their lines.
@@ -82,15 +82,15 @@ const (
 )
 
 func (p Pins) draw(c *canvas, room box) {
-	room = c.head(room, p.Head)
-	below := c.belowHeight(p, room.w)
+	room = drawHead(c, room, p.Head)
+	below := belowHeight(c, p, room.w)
 	upper := box{room.x, room.y, room.w, room.h - below}
-	s := c.scheduleFor(p, upper)
+	s := scheduleFor(c, p, upper)
 	left := box{upper.x, upper.y, s.width, upper.h}
-	c.in("schedule", left, func() { c.schedule(left, p, s) })
+	c.in("schedule", left, func() { drawSchedule(c, left, p, s) })
 	side := box{left.right() + 4, upper.y + 1, upper.w - s.width - 4, upper.h - 3}
-	c.in("side", side, func() { c.elevation(side, p.Side) })
-	c.lower(box{room.x, upper.bottom(), room.w, below}, p)
+	c.in("side", side, func() { DrawElevation(c, side, p.Side) })
+	drawLower(c, box{room.x, upper.bottom(), room.w, below}, p)
 }
 
 // A scheduleStyle is a schedule as measured: how tall its rows are, its tabs,
@@ -113,13 +113,13 @@ const (
 
 // scheduleFor makes rows as tall as the page allows, and gives the rest of the
 // width to the drawing.
-func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
+func scheduleFor(c *canvas, p Pins, room box) (s scheduleStyle) {
 	s.row = rowMost
 	for range 3 { // taller rows have wider tabs, and so shorter lines below
-		s.tabs = c.pinTabs(p, s.row)
+		s.tabs = pinTabs(c, p, s.row)
 		s.boxes = nameWidth + s.tabs.width() + 1
 		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.names = c.namesFor(p.Rows, small, typeRoom, p.nameLines(s.row))
+		s.names = NamesFor(c, p.Rows, small, typeRoom, p.nameLines(s.row))
 		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
 		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
 		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2 + 0.8
@@ -130,35 +130,35 @@ func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
 	return s
 }
 
-func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
+func pinTabs(c *canvas, p Pins, row float64) tabStyle {
 	var holes []Hole
 	for _, r := range p.Rows {
 		holes = append(holes, r.Hole)
 	}
 	height := min(row-1.4, 11)
-	return c.tabsWithin(tabMost, height, height*0.64, holes)
+	return TabsWithin(c, tabMost, height, height*0.64, holes)
 }
 
-// schedule draws the column as tabs between flat boxes.
-func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
+// drawSchedule draws the column as tabs between flat boxes.
+func drawSchedule(c *canvas, room box, p Pins, s scheduleStyle) {
 	ladderX := room.x + s.boxes + 3
 	tickX := room.right() - 2*tickSide
-	c.scheduleHeads(room.y, ladderX, tickX, p.Boxes)
+	scheduleHeads(c, room.y, ladderX, tickX, p.Boxes)
 	y := room.y + scheduleUp
-	c.barBox(box{room.x, y, s.boxes, s.bar}, p.Bar != "", s.head)
+	barBox(c, box{room.x, y, s.boxes, s.bar}, p.Bar != "", s.head)
 	y += s.bar
 	for _, r := range p.Rows {
-		c.pinRow(box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
-		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
-		c.ladder(ladderX, y-1.5, ladderPitch, r.Ladder)
+		drawPinRow(c, box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
+		DrawTab(c, room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
+		DrawLadder(c, ladderX, y-1.5, ladderPitch, r.Ladder)
 		c.text(ladderX-1, y+2.5, small, r.Ordinal)
-		c.seen(tickX, y, r.Pins)
+		seenBoxes(c, tickX, y, r.Pins)
 		y += s.row
 	}
 	c.lines(room.x, y+4.4, small, s.foot)
 }
 
-func (c *canvas) scheduleHeads(y, ladderX, tickX float64, both bool) {
+func scheduleHeads(c *canvas, y, ladderX, tickX float64, both bool) {
 	c.centre(tickX+tickSide, y+3, smallB, "seen")
 	if both {
 		c.centre(tickX+tickSide/2, y+7, small, "L")
@@ -168,20 +168,20 @@ func (c *canvas) scheduleHeads(y, ladderX, tickX float64, both bool) {
 	c.text(ladderX-1, y+7, small, "the joint")
 }
 
-// seen draws the boxes of one joint: two, or one for a pin in the middle.
-func (c *canvas) seen(x, y float64, pins int) {
+// seenBoxes draws the boxes of one joint: two, or one for a pin in the middle.
+func seenBoxes(c *canvas, x, y float64, pins int) {
 	for n := range pins {
 		at := x + tickSide*float64(n)
 		if pins == 1 {
 			at += tickSide / 2
 		}
-		c.tick(at, y-tickSide/2, tickSide)
+		Tick(c, at, y-tickSide/2, tickSide)
 	}
 }
 
 // barBox draws what the first joint hangs from: the bar, or a cabinet of the
 // sheet before.
-func (c *canvas) barBox(b box, bar bool, words []string) {
+func barBox(c *canvas, b box, bar bool, words []string) {
 	fill := white
 	if bar {
 		fill = grey
@@ -190,8 +190,8 @@ func (c *canvas) barBox(b box, bar bool, words []string) {
 	c.lines(b.x+2, b.y+3.4, smallB, words)
 }
 
-// pinRow draws one cabinet as a flat box.
-func (c *canvas) pinRow(b box, r PinRow, name []string) {
+// drawPinRow draws one cabinet as a flat box.
+func drawPinRow(c *canvas, b box, r PinRow, name []string) {
 	c.rect(b, solid, white)
 	if r.Cut != "" {
 		c.line(b.x, b.y, b.right(), b.y, 1.2)

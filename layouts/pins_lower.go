@@ -9,20 +9,20 @@ const (
 )
 
 // belowHeight measures the lower part.
-func (c *canvas) belowHeight(p Pins, w float64) float64 {
+func belowHeight(c *canvas, p Pins, w float64) float64 {
 	height := 0.0
 	if p.Strip != nil {
 		height += stripHeight(*p.Strip) + 3
 	}
 	side := c.codeSide(p.Code)
-	return height + max(c.figuresHeight(p, w-side-4), side+5) + 2
+	return height + max(figuresHeight(c, p, w-side-4), side+5) + 2
 }
 
 // figuresHeight measures the figures and notes in a column w wide.
-func (c *canvas) figuresHeight(p Pins, w float64) float64 {
+func figuresHeight(c *canvas, p Pins, w float64) float64 {
 	height := 0.0
 	for _, l := range p.Figures {
-		height += c.lineHeight(l, w)
+		height += lineHeight(c, l, w)
 	}
 	for _, n := range p.Notes {
 		height += float64(len(c.wrap(small, w, n))) * small.lead()
@@ -31,26 +31,26 @@ func (c *canvas) figuresHeight(p Pins, w float64) float64 {
 }
 
 // figureText is what stands beside a figure, in lines.
-func (c *canvas) figureText(l Line, w float64) []string {
+func figureText(c *canvas, l Line, w float64) []string {
 	return c.wrap(small, w-ofWidth-c.width(section, l.Figure)-figureGap, l.Says)
 }
 
-func (c *canvas) lineHeight(l Line, w float64) float64 {
-	rows := max(len(c.figureText(l, w)), len(c.wrap(small, ofWidth-2, l.Of)))
+func lineHeight(c *canvas, l Line, w float64) float64 {
+	rows := max(len(figureText(c, l, w)), len(c.wrap(small, ofWidth-2, l.Of)))
 	return max(5.7, float64(rows)*small.lead()+1.2)
 }
 
-// lower draws the lower part.
-func (c *canvas) lower(room box, p Pins) {
+// drawLower draws the lower part.
+func drawLower(c *canvas, room box, p Pins) {
 	y := room.y
 	if p.Strip != nil {
 		b := box{room.x, y, room.w, stripHeight(*p.Strip)}
-		c.in("strip", b, func() { c.strip(b, *p.Strip) })
+		c.in("strip", b, func() { DrawStrip(c, b, *p.Strip) })
 		y += b.h + 3
 	}
 	side := c.codeSide(p.Code)
 	left := box{room.x, y, room.w - side - 4, room.bottom() - y}
-	c.in("figures", left, func() { c.figures(left, p) })
+	c.in("figures", left, func() { drawFigures(c, left, p) })
 	right := box{room.right() - side, y, side, side + 5}
 	c.in("code", right, func() {
 		c.code(right.x, right.y, side, p.Code)
@@ -58,19 +58,19 @@ func (c *canvas) lower(room box, p Pins) {
 	})
 }
 
-// figureLine writes a figure with what it is of and what is said of it, on one
+// drawLine writes a figure with what it is of and what is said of it, on one
 // baseline.
-func (c *canvas) figureLine(x, y, w float64, l Line) {
+func drawLine(c *canvas, x, y, w float64, l Line) {
 	c.lines(x, y, small, c.wrap(small, ofWidth-2, l.Of))
 	c.text(x+ofWidth, y, section, l.Figure)
-	c.lines(x+ofWidth+c.width(section, l.Figure)+figureGap, y, small, c.figureText(l, w))
+	c.lines(x+ofWidth+c.width(section, l.Figure)+figureGap, y, small, figureText(c, l, w))
 }
 
-func (c *canvas) figures(room box, p Pins) {
+func drawFigures(c *canvas, room box, p Pins) {
 	y := room.y
 	for _, l := range p.Figures {
-		c.figureLine(room.x, y+4.4, room.w, l)
-		y += c.lineHeight(l, room.w)
+		drawLine(c, room.x, y+4.4, room.w, l)
+		y += lineHeight(c, l, room.w)
 	}
 	y += 4
 	for _, n := range p.Notes {

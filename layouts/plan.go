@@ -73,10 +73,10 @@ func (v Plan) numbered(views []planView, below [][]piece) (pages []page) {
 		pages = append(pages, page{target: planTarget, name: "PLAN" + which, draw: func(c *canvas, room box) {
 			room = planHead(c, room, which)
 			if i < len(views) {
-				c.planView(views[i])
+				drawView(c, views[i])
 				room.y += views[i].sheet.h
 			}
-			c.pile("plan piece", room, below[i])
+			Pile(c, "plan piece", room, below[i])
 		}})
 	}
 	return pages

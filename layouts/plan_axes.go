@@ -72,8 +72,8 @@ func (w *planView) ground(c *canvas) *ground {
 		g.take(b.grown(1))
 	}
 	w.axes = axes{datum: d}
-	c.nameAxes(w, g)
-	c.ruleAxes(w, g)
+	nameAxes(c, w, g)
+	ruleAxes(c, w, g)
 	g.take(box{d.x - 0.5, w.room.y, 1, w.room.h})
 	g.take(box{w.room.x, d.y - 0.5, w.room.w, 1})
 	g.settle()
@@ -100,7 +100,7 @@ func bounds(at []spot) (lo, hi spot) {
 
 // axisText writes a word beside an axis at the first of some places that is
 // free. Where none is, the key under the drawing has to do.
-func (c *canvas) axisText(w *planView, g *ground, f face, says string, at ...spot) {
+func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...spot) {
 	for _, p := range at {
 		if g.word(box{p.x, p.y - f.em()*0.75, c.width(f, says), f.em() * 0.96}) {
 			w.axes.words = append(w.axes.words, axisWord{p, says})
@@ -110,7 +110,7 @@ func (c *canvas) axisText(w *planView, g *ground, f face, says string, at ...spo
 }
 
 // nameAxes writes the names of the two lines, from their ends inwards.
-func (c *canvas) nameAxes(w *planView, g *ground) {
+func nameAxes(c *canvas, w *planView, g *ground) {
 	d, r := w.axes.datum, w.room
 	var up, across []spot
 	for y := r.y + 3; y < r.bottom(); y += 4 {
@@ -122,12 +122,12 @@ func (c *canvas) nameAxes(w *planView, g *ground) {
 			across = append(across, spot{x, d.y - 2}, spot{x, d.y + 3.8})
 		}
 	}
-	c.axisText(w, g, smallB, acrossNought, up...)
-	c.axisText(w, g, smallB, upDownNought, across...)
+	axisText(c, w, g, smallB, acrossNought, up...)
+	axisText(c, w, g, smallB, upDownNought, across...)
 }
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
-func (c *canvas) ruleAxes(w *planView, g *ground) {
+func ruleAxes(c *canvas, w *planView, g *ground) {
 	m, says := w.plan.Ruler.step(w.frame.scale)
 	d, r := w.axes.datum, w.room
 	w.axes.ticks = m * 1000 / float64(w.frame.scale)
@@ -135,25 +135,25 @@ func (c *canvas) ruleAxes(w *planView, g *ground) {
 		s, k := says(n), float64(n)*w.axes.ticks
 		half := c.width(small, s) / 2
 		for _, x := range []float64{d.x - k, d.x + k} {
-			c.axisText(w, g, small, s, spot{x - half, d.y + 4.4})
+			axisText(c, w, g, small, s, spot{x - half, d.y + 4.4})
 		}
 		for _, y := range []float64{d.y - k, d.y + k} {
-			c.axisText(w, g, small, s, spot{d.x + 1.8, y + 1.1})
+			axisText(c, w, g, small, s, spot{d.x + 1.8, y + 1.1})
 		}
 	}
 }
 
-// axes draws both lines with their ticks, and the datum.
-func (c *canvas) axes(w planView) {
+// drawAxes draws both lines with their ticks, and the datum.
+func drawAxes(c *canvas, w planView) {
 	a, r := w.axes, w.room
 	c.chain(a.datum.x, r.y, a.datum.x, r.bottom())
 	c.dashed(2, 1.4, func() { c.line(r.x, a.datum.y, r.right(), a.datum.y, light) })
-	c.ticks(a, r)
-	c.datum(a.datum)
+	drawTicks(c, a, r)
+	drawDatum(c, a.datum)
 }
 
 // axisWords writes the words beside the axes, on white: lines may run there.
-func (c *canvas) axisWords(a axes) {
+func axisWords(c *canvas, a axes) {
 	for _, word := range a.words {
 		f := small
 		if word.says == acrossNought || word.says == upDownNought {
@@ -164,15 +164,8 @@ func (c *canvas) axisWords(a axes) {
 	}
 }
 
-// chain draws a chain-dotted line.
-func (c *canvas) chain(x0, y0, x1, y1 float64) {
-	c.pdf.SetDashPattern([]float64{4, 0.9, 0.5, 0.9}, 0)
-	c.line(x0, y0, x1, y1, light)
-	c.pdf.SetDashPattern(nil, 0)
-}
-
-// ticks draws the ticks of both axes.
-func (c *canvas) ticks(a axes, r box) {
+// drawTicks draws the ticks of both axes.
+func drawTicks(c *canvas, a axes, r box) {
 	const half = 1.0
 	for n := math.Ceil((r.x - a.datum.x) / a.ticks); a.datum.x+n*a.ticks <= r.right(); n++ {
 		c.line(a.datum.x+n*a.ticks, a.datum.y-half, a.datum.x+n*a.ticks, a.datum.y+half, solid)
@@ -184,7 +177,7 @@ func (c *canvas) ticks(a axes, r box) {
 
 // planBar draws a scale bar of two steps of the axes: a plan may show half a
 // kilometre, for which the bars of other drawings are too short.
-func (c *canvas) planBar(w planView, x, y float64) {
+func planBar(c *canvas, w planView, x, y float64) {
 	_, says := w.plan.Ruler.step(w.frame.scale)
 	l := w.axes.ticks
 	c.line(x, y, x+2*l, y, solid)
@@ -194,10 +187,10 @@ func (c *canvas) planBar(w planView, x, y float64) {
 	c.text(x+2*l+1.5, y+1, small, says(2))
 }
 
-// datum draws the datum: a disc with a cross.
-func (c *canvas) datum(p spot) {
+// drawDatum draws the datum: a disc with a cross.
+func drawDatum(c *canvas, p spot) {
 	const r = datumRadius
-	c.mark("datum", p.x-r, p.y-r, p.x+r, p.y+r)
+	c.record("datum", p.x-r, p.y-r, p.x+r, p.y+r)
 	c.disc(p.x, p.y, r, solid, white)
 	c.line(p.x-r-1, p.y, p.x+r+1, p.y, solid)
 	c.line(p.x, p.y-r-1, p.x, p.y+r+1, solid)

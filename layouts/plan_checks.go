@@ -18,12 +18,12 @@ func (v Plan) checks(c *canvas) []piece {
 	if len(v.Checks) == 0 {
 		return nil
 	}
-	air, lead := c.gap(3), c.words(smallB, checkLead(v.Rounding), 1.4)
+	air, lead := Gap(3), Words(c, smallB, checkLead(v.Rounding), 1.4)
 	air.keep, lead.keep = true, true
 	var rows []piece
-	w := c.checkWidth(v.Checks)
+	w := checkWidth(c, v.Checks)
 	for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
-		rows = append(rows, c.checkRow(row, w))
+		rows = append(rows, checkRow(row, w))
 	}
 	return append([]piece{air}, under(lead, rows)...)
 }
@@ -32,7 +32,7 @@ func (t TapeCheck) between() string { return t.From + " to " + t.To }
 
 // checkWidth returns how wide the widest of some tape checks is, with its box
 // and some air.
-func (c *canvas) checkWidth(checks []TapeCheck) (w float64) {
+func checkWidth(c *canvas, checks []TapeCheck) (w float64) {
 	const air = 13.0
 	for _, t := range checks {
 		w = max(w, tickSide+c.width(text, t.between())+c.width(textB, t.Is)+air)
@@ -42,11 +42,11 @@ func (c *canvas) checkWidth(checks []TapeCheck) (w float64) {
 
 // checkRow is one row of tape checks, each w wide: a box to tick, from where to
 // where, and the distance.
-func (c *canvas) checkRow(checks []TapeCheck, w float64) piece {
+func checkRow(checks []TapeCheck, w float64) piece {
 	return piece{h: checkTall, draw: func(c *canvas, room box) {
 		for i, t := range checks {
 			x := room.x + float64(i)*w
-			c.tick(x, room.y+0.7, tickSide)
+			Tick(c, x, room.y+0.7, tickSide)
 			c.text(x+tickSide+2, room.y+5, text, t.between())
 			c.right(x+w-8, room.y+5, textB, t.Is)
 		}

@@ -43,7 +43,7 @@ func (v Plan) views(c *canvas, sheet box) (views []planView) {
 	slices.SortStableFunc(all, func(a, b int) int { return cmp.Compare(reach(v.Points[a].At), reach(v.Points[b].At)) })
 	for _, group := range v.groups(all, sheet) {
 		whole := v.near(reach(v.Points[group[len(group)-1]].At), group[len(group)-1] == all[len(all)-1])
-		whole.sheet, whole.room = sheet, c.drawingRoom(v, sheet)
+		whole.sheet, whole.room = sheet, drawingRoom(c, v, sheet)
 		slices.Sort(group)
 		views = append(views, whole.cut(c, group)...)
 	}

@@ -18,41 +18,41 @@ const leaderPen = 0.3
 const planRead = "Read each tag from the top: first across from the datum, then up- or downstage of it. Measure by the figures, never off the drawing."
 
 // datumLines are the words that say what the datum is.
-func (c *canvas) datumLines(v Plan, w float64) []string {
+func datumLines(c *canvas, v Plan, w float64) []string {
 	return c.wrap(text, w-8, "Datum, 0,0: "+strings.TrimRight(v.Datum, ".")+".")
 }
 
 // aboveHeight measures the words above a drawing.
-func (c *canvas) aboveHeight(v Plan, w float64) float64 {
-	lines := len(c.wrap(small, w, planRead)) + c.whoseMost(v, w)
-	return planScaleTall + float64(len(c.datumLines(v, w)))*text.lead() + float64(lines)*small.lead() + 3
+func aboveHeight(c *canvas, v Plan, w float64) float64 {
+	lines := len(c.wrap(small, w, planRead)) + whoseMost(c, v, w)
+	return planScaleTall + float64(len(datumLines(c, v, w)))*text.lead() + float64(lines)*small.lead() + 3
 }
 
 // drawingRoom is what the words leave of a sheet for the drawing.
-func (c *canvas) drawingRoom(v Plan, sheet box) box {
-	above := c.aboveHeight(v, sheet.w)
+func drawingRoom(c *canvas, v Plan, sheet box) box {
+	above := aboveHeight(c, v, sheet.w)
 	return box{sheet.x, sheet.y + above, sheet.w, sheet.h - above - planWaysTall - planKeyTall}
 }
 
-// planView draws a sheet's drawing and its words.
-func (c *canvas) planView(w planView) {
+// drawView draws a sheet's drawing and its words.
+func drawView(c *canvas, w planView) {
 	above := box{w.sheet.x, w.sheet.y, w.sheet.w, w.room.y - w.sheet.y}
-	c.in("plan words", above, func() { c.planWords(above, w) })
-	c.in("plan", w.room, func() { c.planDrawing(w) })
+	c.in("plan words", above, func() { planWords(c, above, w) })
+	c.in("plan", w.room, func() { drawPlanOf(c, w) })
 	ways := box{w.sheet.x, w.room.bottom(), w.sheet.w, planWaysTall}
-	c.in("plan ways", ways, func() { c.planWays(ways) })
+	c.in("plan ways", ways, func() { planWays(c, ways) })
 	key := box{w.sheet.x, ways.bottom(), w.sheet.w, planKeyTall}
-	c.in("plan key", key, func() { c.planKey(key, w) })
+	c.in("plan key", key, func() { planKey(c, key, w) })
 }
 
 // planWords writes the scale, the datum and how to read the sheet.
-func (c *canvas) planWords(b box, w planView) {
+func planWords(c *canvas, b box, w planView) {
 	scale := "Plan, " + scaleWords(w.frame)
 	c.text(b.x, b.y+4.5, textB, scale)
-	c.planBar(w, b.x+c.width(textB, scale)+10, b.y+3.2)
+	planBar(c, w, b.x+c.width(textB, scale)+10, b.y+3.2)
 	y := b.y + planScaleTall + text.lead()*0.8
-	c.datum(spot{b.x + 3.2, y - 1.2})
-	y = c.lines(b.x+8, y, text, c.datumLines(w.plan, b.w)) + 0.4
+	drawDatum(c, spot{b.x + 3.2, y - 1.2})
+	y = c.lines(b.x+8, y, text, datumLines(c, w.plan, b.w)) + 0.4
 	y = c.paragraph(b.x, y, b.w, small, planRead)
 	c.paragraph(b.x, y, b.w, smallB, w.whose())
 }
@@ -84,7 +84,7 @@ func someWords(own, all, outside int, span string) string {
 }
 
 // whoseMost returns how many lines such words may take on any sheet of a plan.
-func (c *canvas) whoseMost(v Plan, w float64) int {
+func whoseMost(c *canvas, v Plan, w float64) int {
 	widest := ""
 	for _, p := range v.Points {
 		if c.width(smallB, p.ID) > c.width(smallB, widest) {
@@ -95,11 +95,11 @@ func (c *canvas) whoseMost(v Plan, w float64) int {
 	return len(c.wrap(smallB, w, someWords(n, n, n, widest+" to "+widest))) + 1
 }
 
-// planDrawing draws what is seen from above, then leaders, marks and tags.
-func (c *canvas) planDrawing(w planView) {
-	c.axes(w)
+// drawPlanOf draws what is seen from above, then leaders, marks and tags.
+func drawPlanOf(c *canvas, w planView) {
+	drawAxes(c, w)
 	for _, i := range w.stacks {
-		c.stackPlan(w, i)
+		stackPlan(c, w, i)
 	}
 	own := map[int]bool{}
 	for _, i := range w.own {
@@ -107,48 +107,41 @@ func (c *canvas) planDrawing(w planView) {
 	}
 	for _, i := range w.pale {
 		if !own[i] {
-			c.palePoint(w.spot(i), w.plan.Points[i])
+			palePoint(c, w.spot(i), w.plan.Points[i])
 		}
 	}
 	for _, i := range w.own {
-		c.offsets(w.spot(i), w.axes.datum)
+		offsets(c, w.spot(i), w.axes.datum)
 	}
-	c.axisWords(w.axes)
+	axisWords(c, w.axes)
 	for _, t := range w.tags {
 		if len(t.points) > 1 {
 			c.disc(t.to.x, t.to.y, t.to.r, leaderPen, none)
 		}
-		c.leader(t.leader)
+		c.leader(t.leader, leaderPen)
 	}
 	for _, i := range w.own {
-		c.point(w.spot(i), w.plan.Points[i])
+		drawPoint(c, w.spot(i), w.plan.Points[i])
 	}
 	for _, t := range w.tags {
-		c.tag(w, t)
+		drawTag(c, w, t)
 	}
 }
 
 // offsets draws the two lengths that a tag's figures are of, dotted: from the
 // datum across to a point, and from the datum up or down to it.
-func (c *canvas) offsets(p, datum spot) {
-	c.dotted(func() {
+func offsets(c *canvas, p, datum spot) {
+	dotted(c, func() {
 		c.line(datum.x, p.y, p.x, p.y, light)
 		c.line(p.x, datum.y, p.x, p.y, light)
 	})
 }
 
-func (c *canvas) dotted(draw func()) { c.dashed(0.3, 1.2, draw) }
-
-// leader draws a leader, and keeps both its ends on record.
-func (c *canvas) leader(s segment) {
-	c.mark("leader", min(s.a.x, s.b.x), min(s.a.y, s.b.y), max(s.a.x, s.b.x), max(s.a.y, s.b.y)).Corners = [][2]float64{{s.a.x, s.a.y}, {s.b.x, s.b.y}}
-	c.pen(leaderPen)
-	c.pdf.Line(s.a.x, s.a.y, s.b.x, s.b.y)
-}
+func dotted(c *canvas, draw func()) { c.dashed(0.3, 1.2, draw) }
 
 // stackPlan draws a stack from above: its outline, its front heavy, and
 // crossed out if it is held.
-func (c *canvas) stackPlan(w planView, i int) {
+func stackPlan(c *canvas, w planView, i int) {
 	s, at := w.plan.Stacks[i], w.corners(i)
 	c.shape("stack plan", at, light, grey)
 	if s.Held {
@@ -159,16 +152,16 @@ func (c *canvas) stackPlan(w planView, i int) {
 	c.line(a.x, a.y, b.x, b.y, heavy)
 }
 
-// point draws the mark of a point whose figures stand on the sheet.
-func (c *canvas) point(p spot, of PlanPoint) {
+// drawPoint draws the mark of a point whose figures stand on the sheet.
+func drawPoint(c *canvas, p spot, of PlanPoint) {
 	const r = markRadius
-	c.mark("point", p.x-r, p.y-r, p.x+r, p.y+r)
-	c.pointInk(p, of)
+	c.record("point", p.x-r, p.y-r, p.x+r, p.y+r)
+	pointInk(c, p, of)
 }
 
 // pointInk draws a disc; a square if the point is not a stack's; a ring with a
 // cross if it is held.
-func (c *canvas) pointInk(p spot, of PlanPoint) {
+func pointInk(c *canvas, p spot, of PlanPoint) {
 	const r = markRadius
 	switch {
 	case of.Other:
@@ -185,7 +178,7 @@ func (c *canvas) pointInk(p spot, of PlanPoint) {
 }
 
 // palePoint draws a point whose figures stand on another sheet.
-func (c *canvas) palePoint(p spot, of PlanPoint) {
+func palePoint(c *canvas, p spot, of PlanPoint) {
 	const r = paleRadius
 	if of.Other {
 		c.rect(box{p.x - r, p.y - r, 2 * r, 2 * r}, light, white)
@@ -194,8 +187,8 @@ func (c *canvas) palePoint(p spot, of PlanPoint) {
 	c.disc(p.x, p.y, r, light, grey)
 }
 
-// tag writes the figures of its points in their frame.
-func (c *canvas) tag(w planView, t tag) {
+// drawTag writes the figures of its points in their frame.
+func drawTag(c *canvas, w planView, t tag) {
 	pen := light
 	for _, i := range t.points {
 		if w.plan.Points[i].Held {
@@ -212,7 +205,7 @@ func (c *canvas) tag(w planView, t tag) {
 		base := y + tagPad + f.name.lead()*0.72
 		c.text(x, base, f.name, p.ID)
 		if p.Held {
-			c.heldWord(x+c.width(f.name, p.ID)+2, base, f.name)
+			heldWord(c, x+c.width(f.name, p.ID)+2, base, f.name)
 		}
 		c.lines(x, y+tagPad+f.name.lead()+f.figures.lead()*0.72, f.figures, []string{p.Across, p.UpDown})
 		y += f.entry()
@@ -220,7 +213,7 @@ func (c *canvas) tag(w planView, t tag) {
 }
 
 // heldWord writes HELD white on black.
-func (c *canvas) heldWord(x, base float64, f face) {
+func heldWord(c *canvas, x, base float64, f face) {
 	c.rect(box{x - 0.8, base - f.em()*0.8, c.width(f, "HELD") + 1.6, f.em()}, 0, black)
 	c.inverse(func() { c.text(x, base, f, "HELD") })
 }

@@ -3,22 +3,22 @@ package layouts
 import "slices"
 
 // planWays draws which way is which under a drawing.
-func (c *canvas) planWays(b box) {
+func planWays(c *canvas, b box) {
 	const y, arrow = 4.0, 9.0
 	mid := b.x + b.w/2
-	c.arrow(b.x+arrow, b.x, b.y+y-1.2, 3)
+	Arrow(c, b.x+arrow, b.x, b.y+y-1.2, 3)
 	c.text(b.x+arrow+1.5, b.y+y, smallB, "stage right")
-	c.arrow(b.right()-arrow, b.right(), b.y+y-1.2, 3)
+	Arrow(c, b.right()-arrow, b.right(), b.y+y-1.2, 3)
 	c.right(b.right()-arrow-1.5, b.y+y, smallB, "stage left")
-	c.downArrow(mid-16, b.y+0.8, b.y+9.6, 3)
-	c.downArrow(mid+16, b.y+0.8, b.y+9.6, 3)
+	downArrow(c, mid-16, b.y+0.8, b.y+9.6, 3)
+	downArrow(c, mid+16, b.y+0.8, b.y+9.6, 3)
 	c.centre(mid, b.y+y+1.6, textB, "audience")
 	c.text(b.x, b.y+y+4.6, small, "Stage left is the audience's right.")
 	c.right(b.right(), b.y+y+4.6, small, "Downstage is down the page.")
 }
 
 // downArrow draws an arrow down the page from y0 to y1.
-func (c *canvas) downArrow(x, y0, y1, size float64) {
+func downArrow(c *canvas, x, y0, y1, size float64) {
 	c.line(x, y0, x, y1-size, 0.5)
 	c.shape("arrow", []spot{{x, y1}, {x - size*0.6, y1 - size}, {x + size*0.6, y1 - size}}, 0, black)
 }
@@ -38,21 +38,21 @@ const (
 )
 
 // keyItems lists the marks that a drawing has.
-func (c *canvas) keyItems(w planView) (items []keyItem) {
-	point := func(p PlanPoint) func(spot) { return func(at spot) { c.pointInk(at, p) } }
+func keyItems(c *canvas, w planView) (items []keyItem) {
+	point := func(p PlanPoint) func(spot) { return func(at spot) { pointInk(c, at, p) } }
 	items = []keyItem{
 		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, acrossNought},
 		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, upDownNought},
-		{8, func(p spot) { c.dotted(func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "offsets"},
+		{8, func(p spot) { dotted(c, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "offsets"},
 	}
 	has := w.has()
 	for _, k := range []keyItem{
 		{2, point(PlanPoint{}), "point of a stack"},
 		{2, point(PlanPoint{Other: true}), "other point"},
 		{2, point(PlanPoint{Held: true}), "held"},
-		{1.4, func(p spot) { c.palePoint(p, PlanPoint{}) }, paleStack},
-		{1.4, func(p spot) { c.palePoint(p, PlanPoint{Other: true}) }, paleOther},
-		{4, c.keyStack, "stack, its front the thick line"},
+		{1.4, func(p spot) { palePoint(c, p, PlanPoint{}) }, paleStack},
+		{1.4, func(p spot) { palePoint(c, p, PlanPoint{Other: true}) }, paleOther},
+		{4, func(p spot) { keyStack(c, p) }, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
 			items = append(items, k)
@@ -79,15 +79,15 @@ func (w planView) has() map[string]bool {
 	return has
 }
 
-func (c *canvas) keyStack(p spot) {
+func keyStack(c *canvas, p spot) {
 	c.rect(box{p.x - 2, p.y - 1.4, 4, 2.8}, light, grey)
 	c.line(p.x-2, p.y+1.4, p.x+2, p.y+1.4, heavy)
 }
 
 // planKey explains the marks, in as many columns as a line holds.
-func (c *canvas) planKey(b box, w planView) {
+func planKey(c *canvas, b box, w planView) {
 	x, y := b.x, b.y+2.6
-	for _, k := range c.keyItems(w) {
+	for _, k := range keyItems(c, w) {
 		need := k.w + 1.5 + c.width(small, k.says)
 		if x > b.x && x+need > b.right() {
 			x, y = b.x, y+4.2

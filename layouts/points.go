@@ -47,36 +47,36 @@ var (
 func (v Points) pages(c *canvas) []page {
 	var pieces []piece
 	for _, f := range v.Facts {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().w))
 	}
 	for _, g := range v.Groups {
-		pieces = append(pieces, c.pointGroup(g, c.venueAndPen(v.Groups))...)
+		pieces = append(pieces, pointGroup(c, g, venueAndPen(c, v.Groups))...)
 	}
 	var rows [][]string
 	for _, t := range v.Totals {
 		rows = append(rows, []string{t.Of, t.Count, t.Static, t.Design})
 	}
-	end := append([]piece{c.heading("Totals")}, c.table(totalColumns, rows, text)...)
-	end = append(end, c.gap(3))
+	end := append([]piece{Heading("Totals")}, TableOf(c, totalColumns, rows, text)...)
+	end = append(end, Gap(3))
 	for _, n := range v.Notes {
-		end = append(end, c.words(small, n, 1))
+		end = append(end, Words(c, small, n, 1))
 	}
 	pieces = append(pieces, together(end, c.body().h/2)...)
-	return c.flowing("points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+	return Flow(c, "points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
 // pointGroup is a stack's name, the headings, and its points.
-func (c *canvas) pointGroup(g PointGroup, columns []column) []piece {
+func pointGroup(c *canvas, g PointGroup, columns []column) []piece {
 	var rows []piece
 	for _, p := range g.Points {
-		rows = append(rows, c.venuePoint(p, columns))
+		rows = append(rows, venuePoint(c, p, columns))
 	}
-	return under(c.pointHead(g, columns), rows)
+	return under(pointHead(c, g, columns), rows)
 }
 
 // pointHead is a group's name over the headings of its points.
-func (c *canvas) pointHead(g PointGroup, all []column) piece {
-	columns := c.tableRow(all, nil, smallB, true)
+func pointHead(c *canvas, g PointGroup, all []column) piece {
+	columns := TableRow(c, all, nil, smallB, true)
 	x := 7 + c.width(section, g.ID) + 3
 	if g.Shape == "" {
 		x -= 7
@@ -92,7 +92,7 @@ func (c *canvas) pointHead(g PointGroup, all []column) piece {
 	}
 	h := 4.6 + float64(len(lines))*textB.lead() + float64(len(says))*small.lead()
 	return piece{h: h + columns.h, keep: true, draw: func(c *canvas, room box) {
-		c.sideMark(g.Shape, box{room.x, room.y + 3.6, 5, 5})
+		SideMark(c, g.Shape, box{room.x, room.y + 3.6, 5, 5})
 		c.text(room.x+x-3-c.width(section, g.ID), room.y+8, section, g.ID)
 		y := c.lines(room.x+x, room.y+7.6, textB, lines)
 		c.lines(room.x+x, y-0.4, small, says)
@@ -102,9 +102,9 @@ func (c *canvas) pointHead(g PointGroup, all []column) piece {
 
 // venueAndPen are the columns of a point and of the pen, across the page. Loads of
 // very many digits take from the pen's.
-func (c *canvas) venueAndPen(groups []PointGroup) []column {
+func venueAndPen(c *canvas, groups []PointGroup) []column {
 	columns := append(append([]column{}, venueColumns...), penColumns...)
-	w := c.widestLoad(groups) + 3.5
+	w := widestLoad(c, groups) + 3.5
 	for i := 2; i < 5; i++ {
 		more := max(w-columns[i].w, 0)
 		columns[i].w += more
@@ -112,10 +112,10 @@ func (c *canvas) venueAndPen(groups []PointGroup) []column {
 			pen.w -= more
 		}
 	}
-	return c.rest(columns)
+	return Rest(c, columns)
 }
 
-func (c *canvas) widestLoad(groups []PointGroup) (w float64) {
+func widestLoad(c *canvas, groups []PointGroup) (w float64) {
 	for _, g := range groups {
 		for _, p := range g.Points {
 			for _, l := range append(append([]Load{}, p.Loads...), p.AtLift...) {
@@ -128,7 +128,7 @@ func (c *canvas) widestLoad(groups []PointGroup) (w float64) {
 
 // venuePoint is one point: its loads in the largest type, below them its
 // heights and its sums, and beside all of it the boxes for the pen.
-func (c *canvas) venuePoint(p VenuePoint, columns []column) piece {
+func venuePoint(c *canvas, p VenuePoint, columns []column) piece {
 	w := 0.0
 	for _, col := range columns[:len(venueColumns)] {
 		w += col.w
@@ -141,24 +141,24 @@ func (c *canvas) venuePoint(p VenuePoint, columns []column) piece {
 		lift = float64(max(len(at), 2))*text.lead() + 1
 	}
 	sums := c.wrapAll(small, w-2, p.Sums)
-	heights := c.pairs(p.Heights, w)
+	heights := pairs(c, p.Heights, w)
 	h := top + lift + heights.h + float64(len(sums))*small.lead() + 4
 	return piece{h: h, draw: func(c *canvas, room box) {
 		c.lines(room.x, room.y+4.4, textB, id)
 		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
-		c.pointLoads(room, columns, p.Loads)
+		pointLoads(c, room, columns, p.Loads)
 		if p.Lift != "" {
 			c.lines(room.x+columns[0].w, room.y+top+4.4, textB, at)
-			c.pointLoads(box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
+			pointLoads(c, box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
 		}
 		heights.draw(c, box{room.x, room.y + top + lift, w, heights.h})
 		c.lines(room.x, room.y+top+lift+heights.h+3.6, small, sums)
-		c.penBoxes(box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
+		penBoxes(c, box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
 		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
 	}}
 }
 
-func (c *canvas) pointLoads(room box, columns []column, loads []Load) {
+func pointLoads(c *canvas, room box, columns []column, loads []Load) {
 	x := room.x + columns[0].w + columns[1].w
 	for i, l := range loads {
 		right := x + columns[2+i].w - 2
@@ -169,7 +169,7 @@ func (c *canvas) pointLoads(room box, columns []column, loads []Load) {
 }
 
 // penBoxes are empty boxes, one in each column.
-func (c *canvas) penBoxes(room box, columns []column) {
+func penBoxes(c *canvas, room box, columns []column) {
 	x := room.x
 	for _, col := range columns {
 		c.rect(box{x + 1, room.y + 1.2, col.w - 2, room.h - 2.4}, solid, white)
@@ -178,12 +178,12 @@ func (c *canvas) penBoxes(room box, columns []column) {
 }
 
 // pairs sets texts in two columns across a width, two to a line.
-func (c *canvas) pairs(texts []string, w float64) piece {
+func pairs(c *canvas, texts []string, w float64) piece {
 	columns := []column{{w: w / 2}, {w: w / 2}}
 	var rows []piece
 	for i := 0; i < len(texts); i += 2 {
 		cells := append(append([]string{}, texts[i:min(i+2, len(texts))]...), "")[:2]
-		rows = append(rows, c.bareRow(columns, cells, text))
+		rows = append(rows, BareRow(c, columns, cells, text))
 	}
 	return piece{h: heightOf(rows), draw: func(c *canvas, room box) {
 		for _, r := range rows {

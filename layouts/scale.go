@@ -90,9 +90,9 @@ func extent(places ...Place) (lo, hi Place) {
 	return lo, hi
 }
 
-// scaleBar draws a bar that stays true when a copier shrinks the page: the
+// ScaleBar draws a bar that stays true when a copier shrinks the page: the
 // longest that takes at most w.
-func (c *canvas) scaleBar(r Ruler, f frame, x, y, w float64) {
+func ScaleBar(c *canvas, r Ruler, f frame, x, y, w float64) {
 	bars := r.bars()
 	bar := bars[len(bars)-1]
 	for _, b := range bars {

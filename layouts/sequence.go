@@ -58,8 +58,8 @@ var aloneColumns = []column{{"", 26, false}, {"front hoist alone", 55, false}, {
 func (v Sequence) pages(c *canvas) (best []page) {
 	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
-		pieces := append(cards, c.aloneTable(v.Ruler, v.Alone, tall)...)
-		pages := c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+		pieces := append(cards, aloneTable(c, v.Ruler, v.Alone, tall)...)
+		pages := Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
 		if best == nil || len(pages) < len(best) {
 			best = pages
 		}
@@ -73,15 +73,15 @@ func (v Sequence) pages(c *canvas) (best []page) {
 // pieces are the sheet down to its last card.
 func (v Sequence) pieces(c *canvas) (pieces []piece) {
 	for _, s := range v.Says {
-		pieces = append(pieces, c.words(small, s, 1))
+		pieces = append(pieces, Words(c, small, s, 1))
 	}
-	pieces = append(pieces, c.stopBox(v.Stop))
+	pieces = append(pieces, stopBox(c, v.Stop))
 	size := v.viewSize()
 	if size.w > 0 {
-		pieces = append(pieces, c.viewHead("From the side as it hangs", v.Ruler, size.scale))
+		pieces = append(pieces, ViewHead("From the side as it hangs", v.Ruler, size.scale))
 	}
 	for _, card := range v.Cards {
-		pieces = append(pieces, c.card(card, size))
+		pieces = append(pieces, cardPiece(c, card, size))
 	}
 	return pieces
 }
@@ -125,25 +125,25 @@ func (v Sequence) views() (views []Elevation) {
 
 // stopBox is what to do when what is read is not what should be: its first line
 // large.
-func (c *canvas) stopBox(says []string) piece {
+func stopBox(c *canvas, says []string) piece {
 	w := c.body().w - 20
 	first := c.wrap(textB, w, says[0])
 	rest := c.wrapAll(small, w, says[1:])
 	h := float64(len(first))*textB.lead() + float64(len(rest))*small.lead() + 6
 	return piece{h: h, draw: func(c *canvas, room box) {
 		c.rect(box{room.x, room.y + 1, room.w, h - 3}, solid, white)
-		c.stop(box{room.x + 2.5, room.y + (h-13)/2, 11, 11})
+		stop(c, box{room.x + 2.5, room.y + (h-13)/2, 11, 11})
 		y := c.lines(room.x+17, room.y+5.6, textB, first)
 		c.lines(room.x+17, y, small, rest)
 	}}
 }
 
-func (c *canvas) aloneTable(r Ruler, t AloneTable, tall float64) []piece {
+func aloneTable(c *canvas, r Ruler, t AloneTable, tall float64) []piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := c.words(small, t.Note, 2)
+	note := Words(c, small, t.Note, 2)
 	note.keep = true
-	pieces := append([]piece{c.heading(t.Heading), note}, c.table(aloneColumns, t.Rows, small)...)
-	return append(append(together(pieces, c.body().h*0.6), c.gap(3)), c.views(t.Heading+", from the side", r, t.Views, tall)...)
+	pieces := append([]piece{Heading(t.Heading), note}, TableOf(c, aloneColumns, t.Rows, small)...)
+	return append(append(together(pieces, c.body().h*0.6), Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
 }

@@ -18,18 +18,18 @@ func (c *canvas) body() box {
 	return box{x, margin, c.w - margin - x, c.h - 2*margin - footHeight}
 }
 
-// spine draws the strip along the left edge: the sheet's name at its foot, the
+// drawSpine draws the strip along the left edge: the sheet's name at its foot, the
 // job in the middle, venue, date, revision and page above. No text stands
 // where a binder's punch bites.
-func (c *canvas) spine(s Spine, pg page, total int) {
+func drawSpine(c *canvas, s Spine, pg page, total int) {
 	strip := box{margin, margin, spineWidth, c.h - 2*margin}
 	mid := c.h / 2
 	low, high := mid+punch+punchSide/2, mid-punch-punchSide/2
 	c.in("spine", strip, func() {
 		c.line(strip.right(), strip.y, strip.right(), strip.bottom(), 0.6)
-		c.sideMark(pg.shape, box{strip.x + 1, strip.y, 9, 9})
-		c.upwards(strip.x+8.5, strip.bottom(), c.spineFace(strip.bottom()-low, pg.name), pg.name)
-		c.column(strip.x, mid+punch-punchSide/2, 2*punch-punchSide, smallB, s.Title)
+		SideMark(c, pg.shape, box{strip.x + 1, strip.y, 9, 9})
+		c.upwards(strip.x+8.5, strip.bottom(), spineFace(c, strip.bottom()-low, pg.name), pg.name)
+		columnUpwards(c, strip.x, mid+punch-punchSide/2, 2*punch-punchSide, smallB, s.Title)
 		which := fmt.Sprintf("%s · REV %s · %s · page %d of %d", s.Date, s.Revision, s.Fingerprint, c.page, total)
 		room := high - strip.y - 11
 		lines, venue := c.wrap(smallB, room, which), c.wrap(smallB, room, s.Venue)
@@ -37,7 +37,7 @@ func (c *canvas) spine(s Spine, pg page, total int) {
 			lines = nil
 			c.upwards(strip.x+spineRise, strip.bottom(), small, which)
 		}
-		c.upwardsLines(strip.x, high, smallB, append(lines, venue...))
+		upwardsLines(c, strip.x, high, smallB, append(lines, venue...))
 	})
 }
 
@@ -50,7 +50,7 @@ const (
 
 // spineFace is the largest of three title sizes at which a sheet's name fits
 // the spine. The widest name that a job can give fits the smallest.
-func (c *canvas) spineFace(room float64, name string) face {
+func spineFace(c *canvas, room float64, name string) face {
 	f := face{true, 20}
 	for _, pt := range []float64{20, 16, 12} {
 		f.pt = pt
@@ -61,13 +61,13 @@ func (c *canvas) spineFace(room float64, name string) face {
 	return f
 }
 
-// column writes a text upwards from y, in as many lines as it needs.
-func (c *canvas) column(x, y, room float64, f face, s string) {
-	c.upwardsLines(x, y, f, c.wrap(f, room, s))
+// columnUpwards writes a text upwards from y, in as many lines as it needs.
+func columnUpwards(c *canvas, x, y, room float64, f face, s string) {
+	upwardsLines(c, x, y, f, c.wrap(f, room, s))
 }
 
 // upwardsLines sets lines turned to the left, spread over the spine's width.
-func (c *canvas) upwardsLines(x, y float64, f face, lines []string) {
+func upwardsLines(c *canvas, x, y float64, f face, lines []string) {
 	lead := min(f.lead(), spineWidth/float64(len(lines)))
 	first := x + (spineWidth-lead*float64(len(lines)-1)-f.em()*0.96)/2 + f.em()*0.75
 	for i, s := range lines {
@@ -75,8 +75,8 @@ func (c *canvas) upwardsLines(x, y float64, f face, lines []string) {
 	}
 }
 
-// foot writes what stands at the foot of every sheet.
-func (c *canvas) foot() {
+// drawFoot writes what stands at the foot of every sheet.
+func drawFoot(c *canvas) {
 	b := c.body()
 	room := box{b.x, b.bottom(), b.w, footHeight}
 	c.in("foot", room, func() {
@@ -86,8 +86,8 @@ func (c *canvas) foot() {
 	})
 }
 
-// sideMark draws the mark that tells twins apart by shape.
-func (c *canvas) sideMark(shape string, b box) {
+// SideMark draws the mark that tells twins apart by shape.
+func SideMark(c *canvas, shape string, b box) {
 	mx, my := b.x+b.w/2, b.y+b.h/2
 	switch shape {
 	case "square":

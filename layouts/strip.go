@@ -33,8 +33,8 @@ func stripHeight(s Strip) float64 {
 	return stripRest + stripAims
 }
 
-// strip draws the bar into a room.
-func (c *canvas) strip(room box, s Strip) {
+// DrawStrip draws the bar into a room.
+func DrawStrip(c *canvas, room box, s Strip) {
 	var all []Place
 	for _, h := range s.Holes {
 		all = append(all, h.At)
@@ -46,17 +46,17 @@ func (c *canvas) strip(room box, s Strip) {
 	if s.Lead != "" {
 		c.right(room.right(), room.y+3.2, small, s.Lead)
 	}
-	c.stripBar(f, s, lo, hi)
-	c.stripAims(f, s, room)
-	c.stripNumbers(f, s, room)
+	stripBar(c, f, s, lo, hi)
+	drawAims(c, f, s, room)
+	stripNumbers(c, f, s, room)
 }
 
 // stripBar draws the bar's outline, its hinge pin and its holes.
-func (c *canvas) stripBar(f frame, s Strip, lo, hi Place) {
+func stripBar(c *canvas, f frame, s Strip, lo, hi Place) {
 	const edge = 3.0
 	a, b := f.at(Place{lo.X, hi.Z}), f.at(Place{hi.X, lo.Z})
 	c.rect(box{a.x - edge, a.y - edge, b.x - a.x + 2*edge, b.y - a.y + 2*edge}, solid, white)
-	r := c.holeRadius(f, s)
+	r := holeRadius(f, s)
 	for _, h := range s.Holes {
 		p := f.at(h.At)
 		c.disc(p.x, p.y, r, light, white)
@@ -68,7 +68,7 @@ func (c *canvas) stripBar(f frame, s Strip, lo, hi Place) {
 }
 
 // holeRadius keeps neighbouring holes apart on paper.
-func (c *canvas) holeRadius(f frame, s Strip) float64 {
+func holeRadius(f frame, s Strip) float64 {
 	r := 0.9
 	for i := 1; i < len(s.Holes); i++ {
 		a, b := f.at(s.Holes[i-1].At), f.at(s.Holes[i].At)
@@ -77,9 +77,9 @@ func (c *canvas) holeRadius(f frame, s Strip) float64 {
 	return max(r, 0.1)
 }
 
-// stripAims writes the aims over their holes: those of the hole to use and of
+// drawAims writes the aims over their holes: those of the hole to use and of
 // the two on either side on leaders, then of every fifth or tenth.
-func (c *canvas) stripAims(f frame, s Strip, room box) {
+func drawAims(c *canvas, f frame, s Strip, room box) {
 	if s.Lead == "" {
 		return
 	}
@@ -99,7 +99,7 @@ func (c *canvas) stripAims(f frame, s Strip, room box) {
 		c.centre(at[n], y, face, s.Holes[i].Aim)
 		c.line(at[n], y+1.2, p.x, p.y-1.2, light)
 	}
-	c.farAims(f, s, y, at[0]-stripLabel-1, at[len(at)-1]+stripLabel+1)
+	farAims(c, f, s, y, at[0]-stripLabel-1, at[len(at)-1]+stripLabel+1)
 }
 
 // nearest returns the holes within n of one, in the order of the page: holes
@@ -113,7 +113,7 @@ func nearest(i, n, of int) (near []int) {
 
 // farAims writes the aims of every fifth or tenth hole that stand clear of the
 // ones on leaders.
-func (c *canvas) farAims(f frame, s Strip, y, left, right float64) {
+func farAims(c *canvas, f frame, s Strip, y, left, right float64) {
 	last := math.Inf(1)
 	for i := 0; i < len(s.Holes); i++ {
 		p := f.at(s.Holes[i].At)
@@ -128,9 +128,9 @@ func (c *canvas) farAims(f frame, s Strip, y, left, right float64) {
 
 // stripNumbers writes the numbers of the holes to use, large, and of every
 // fifth or so below the bar.
-func (c *canvas) stripNumbers(f frame, s Strip, room box) {
+func stripNumbers(c *canvas, f frame, s Strip, room box) {
 	y := room.bottom() - 1
-	taken := c.usedNumbers(f, s, room, y)
+	taken := usedNumbers(c, f, s, room, y)
 	for i, h := range s.Holes {
 		p, half := f.at(h.At), c.width(small, h.Label)/2+1
 		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || overlaps(p.x, half, taken) {
@@ -144,7 +144,7 @@ func (c *canvas) stripNumbers(f frame, s Strip, room box) {
 
 // usedNumbers writes the holes to use, spread where they would touch, and
 // returns the room they take.
-func (c *canvas) usedNumbers(f frame, s Strip, room box, y float64) (taken [][2]float64) {
+func usedNumbers(c *canvas, f frame, s Strip, room box, y float64) (taken [][2]float64) {
 	big := digits(4)
 	gap := 0.0
 	var want []float64

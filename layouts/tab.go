@@ -13,11 +13,11 @@ type tabStyle struct {
 	below         bool    // the splays stand below the labels
 }
 
-// tabsFor measures the tabs that hold some holes.
-func (c *canvas) tabsFor(height, digit float64, beside face, holes []Hole) tabStyle {
+// TabsFor measures the tabs that hold some holes.
+func TabsFor(c *canvas, height, digit float64, beside face, holes []Hole) tabStyle {
 	t := tabStyle{height: height, digit: digit, beside: beside}
 	for _, h := range holes {
-		whole, rest := c.labelWidths(digits(digit), h.Label)
+		whole, rest := labelWidths(c, digits(digit), h.Label)
 		if plainNumber(h.Label) {
 			t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
 		} else {
@@ -39,25 +39,25 @@ const tailed = 0.2
 
 func hasTail(label string) bool { return strings.ContainsAny(label, "JQ/") }
 
-// tabsWithin measures tabs, their digits as tall as they may be, and no less than
+// TabsWithin measures tabs, their digits as tall as they may be, and no less than
 // 3 mm, for a tab to be at most so wide. Splays stand below the labels where the
 // labels are taller then.
-func (c *canvas) tabsWithin(width, height, digit float64, holes []Hole) tabStyle {
+func TabsWithin(c *canvas, width, height, digit float64, holes []Hole) tabStyle {
 	const splayTall = 4.7 // a line of the smallest type, and air around both
-	beside := c.tabsWithinAs(false, width, height, digit, holes)
+	beside := tabsWithinAs(c, false, width, height, digit, holes)
 	if beside.splay == 0 || beside.digit == digit || height-splayTall < 3 {
 		return beside
 	}
-	below := c.tabsWithinAs(true, width, height, min(digit, (height-splayTall)/(1+beside.tail/beside.digit)), holes)
+	below := tabsWithinAs(c, true, width, height, min(digit, (height-splayTall)/(1+beside.tail/beside.digit)), holes)
 	if below.digit > beside.digit || below.digit == beside.digit && below.width() < beside.width() {
 		return below
 	}
 	return beside
 }
 
-func (c *canvas) tabsWithinAs(below bool, width, height, digit float64, holes []Hole) tabStyle {
+func tabsWithinAs(c *canvas, below bool, width, height, digit float64, holes []Hole) tabStyle {
 	for {
-		t := c.tabsFor(height, digit, small, holes)
+		t := TabsFor(c, height, digit, small, holes)
 		t.below = below
 		if t.width() <= width || digit <= 3 {
 			return t
@@ -80,44 +80,44 @@ func (t tabStyle) words() float64 {
 // labels returns how wide the labels are: figures stand on a common point.
 func (t tabStyle) labels() float64 { return max(t.whole+t.rest, t.other) }
 
-// tab draws the hole of a joint on the line between two bodies, which it
+// DrawTab draws the hole of a joint on the line between two bodies, which it
 // straddles: x is its left edge, y the line.
-func (c *canvas) tab(x, y float64, t tabStyle, h Hole) {
+func DrawTab(c *canvas, x, y float64, t tabStyle, h Hole) {
 	w := t.width()
 	c.round(box{x, y - t.height/2, w, t.height}, t.height*0.15, heavy, white)
 	if t.below {
-		c.labelOver(x+w/2, y, t, h)
+		labelOver(c, x+w/2, y, t, h)
 		return
 	}
 	free := w - t.words()
 	base := y + (t.digit-t.tail)/2
-	c.labelIn(x+free/2, base, t, h.Label)
+	LabelIn(c, x+free/2, base, t, h.Label)
 	if h.Splay != "" {
 		c.right(x+w-1.5, base, t.beside, h.Splay)
 	}
 }
 
-// labelIn writes a label into the room of the labels that begins at x: a figure on
+// LabelIn writes a label into the room of the labels that begins at x: a figure on
 // the common point, any other in the middle.
-func (c *canvas) labelIn(x, y float64, t tabStyle, label string) {
+func LabelIn(c *canvas, x, y float64, t tabStyle, label string) {
 	room, point := t.whole+t.rest, t.whole
 	if !plainNumber(label) {
-		room, _ = c.labelWidths(digits(t.digit), label)
+		room, _ = labelWidths(c, digits(t.digit), label)
 		point = room
 	}
-	c.label(x+(t.labels()-room)/2+point, y, t.digit, label)
+	drawLabel(c, x+(t.labels()-room)/2+point, y, t.digit, label)
 }
 
 // labelOver writes a label over its splay, both around a spot.
-func (c *canvas) labelOver(x, y float64, t tabStyle, h Hole) {
+func labelOver(c *canvas, x, y float64, t tabStyle, h Hole) {
 	const gap = 0.9
 	tall := t.digit + t.tail + gap + t.beside.em()*digitHeight
-	c.labelIn(x-t.labels()/2, y-tall/2+t.digit, t, h.Label)
+	LabelIn(c, x-t.labels()/2, y-tall/2+t.digit, t, h.Label)
 	c.centre(x, y+tall/2, t.beside, h.Splay)
 }
 
 // ghost draws the tab of a joint that belongs to another sheet.
-func (c *canvas) ghost(x, y, w, h float64, s string) {
+func ghost(c *canvas, x, y, w, h float64, s string) {
 	c.dashed(1.5, 1.2, func() { c.round(box{x, y - h/2, w, h}, h*0.15, light, white) })
 	c.hole(x+(w-c.width(text, s))/2, y+text.em()*0.3, text, white, s)
 }

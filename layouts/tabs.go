@@ -1,7 +1,6 @@
 package layouts
 
 import (
-	"fmt"
 	"strings"
 )
 
@@ -25,96 +24,34 @@ func plainNumber(label string) bool {
 
 // labelWidths returns how wide a label's parts are: before its point and from
 // the point on. A label that is no figure has no second part.
-func (c *canvas) labelWidths(f face, label string) (whole, rest float64) {
+func labelWidths(c *canvas, f face, label string) (whole, rest float64) {
 	if i := strings.IndexByte(label, '.'); plainNumber(label) && i >= 0 {
 		return c.width(f, label[:i]), c.width(f, label[i:])
 	}
 	return c.width(f, label), 0
 }
 
-// label writes a hole's label, mm tall, so that its point (or its end) stands
+// drawLabel writes a hole's label, mm tall, so that its point (or its end) stands
 // at x: figures in a column then line up.
-func (c *canvas) label(x, y, mm float64, label string) {
+func drawLabel(c *canvas, x, y, mm float64, label string) {
 	f := digits(mm)
-	whole, _ := c.labelWidths(f, label)
+	whole, _ := labelWidths(c, f, label)
 	c.hole(x-whole, y, f, white, label)
 }
 
-// hole writes a text of holes so that a poor copy cannot change it: on the
-// ground it stands on, white or black, the slash of each nought is wiped out
-// and each point is set as a larger square. The text stays text.
-func (c *canvas) hole(x, y float64, f face, ground int, s string) {
-	c.text(x, y, f, s)
-	for i, r := range s {
-		switch {
-		case r == '0':
-			c.openCounter(x, y, f, ground)
-		case r == '.' && pointOf(s, i):
-			const side = 0.2 // em; more than a quarter of a digit's height
-			c.fill(white - ground)
-			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
-		}
-		x += c.width(f, string(r))
-	}
-}
-
-// endLabel writes a label so that its end stands at x.
-func (c *canvas) endLabel(x, y, mm float64, label string) {
-	_, rest := c.labelWidths(digits(mm), label)
-	c.label(x-rest, y, mm, label)
-}
-
-// pointOf reports whether the point at s[i] is that of a figure, and not the
-// end of a sentence.
-func pointOf(s string, i int) bool {
-	digit := func(i int) bool { return i >= 0 && i < len(s) && s[i] >= '0' && s[i] <= '9' }
-	return digit(i + 1)
-}
-
-// counters are the outline of the counter of a nought, regular and bold, in
-// thousandths of an em from the pen, as a path of PDF: four quarters of a curve with
-// one control point each in the glyph's outline, raised to two.
-var counters = [2]string{counter(138, 418, 669, 53), counter(174, 383, 651, 71)}
-
-func counter(left, right, top, bottom float64) string {
-	const midX, midY = 278.5, 361
-	at := spot{midX, bottom}
-	path := fmt.Sprintf("%.1f %.1f m", at.x, at.y)
-	for _, q := range [][2]spot{{{right, bottom}, {right, midY}}, {{right, top}, {midX, top}}, {{left, top}, {left, midY}}, {{left, bottom}, {midX, bottom}}} {
-		a, b := segment{at, q[0]}.along(2.0/3), segment{q[1], q[0]}.along(2.0/3)
-		at = q[1]
-		path += fmt.Sprintf(" %.1f %.1f %.1f %.1f %.1f %.1f c", a.x, a.y, b.x, b.y, at.x, at.y)
-	}
-	return path + " f Q"
-}
-
-// openCounter wipes the slash out of a nought: it fills the outline of its counter.
-func (c *canvas) openCounter(x, y float64, f face, ground int) {
-	path := counters[0]
-	if f.bold {
-		path = counters[1]
-	}
-	c.fill(ground)
-	c.pdf.RawWriteStr(c.placed(x, y, f.em()/perEm, f.em()/perEm) + path)
-}
-
-// holes writes lines of a text of holes from the baseline y down, and returns
-// the next baseline.
-func (c *canvas) holes(x, y float64, f face, ground int, lines []string) float64 {
-	for _, s := range lines {
-		c.hole(x, y, f, ground, s)
-		y += f.lead()
-	}
-	return y
+// EndLabel writes a label so that its end stands at x.
+func EndLabel(c *canvas, x, y, mm float64, label string) {
+	_, rest := labelWidths(c, digits(mm), label)
+	drawLabel(c, x-rest, y, mm, label)
 }
 
 // ladderMost is how many holes of a joint a ladder shows.
 const ladderMost = 9
 
-// ladder draws a row of a joint's holes with the right one filled, the middle
+// DrawLadder draws a row of a joint's holes with the right one filled, the middle
 // of its first hole at x; where the list is longer than the row, dots say that
 // it goes on.
-func (c *canvas) ladder(x, y, pitch float64, l Ladder) {
+func DrawLadder(c *canvas, x, y, pitch float64, l Ladder) {
 	first := 0
 	if l.Of > ladderMost {
 		first = min(max(l.Right-ladderMost/2, 0), l.Of-ladderMost)
@@ -135,5 +72,5 @@ func (c *canvas) ladder(x, y, pitch float64, l Ladder) {
 	}
 }
 
-// tick draws a box for a pencil.
-func (c *canvas) tick(x, y, side float64) { c.rect(box{x, y, side, side}, solid, white) }
+// Tick draws a box for a pencil.
+func Tick(c *canvas, x, y, side float64) { c.rect(box{x, y, side, side}, solid, white) }

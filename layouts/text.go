@@ -39,8 +39,8 @@ func (c *canvas) text(x, y float64, f face, s string) {
 	}
 	m := c.mark("text", x, y-f.em()*0.75, x+c.width(f, s), y+f.em()*0.21)
 	m.Text, m.Pt, m.Bold, m.White = s, f.pt, f.bold, c.now.letters == white
-	c.set(f)
-	c.fill(c.now.letters)
+	c.now.set(f)
+	c.now.fill(c.now.letters)
 	c.pdf.Text(x, y, s)
 }
 
@@ -55,8 +55,8 @@ func (c *canvas) centre(x, y float64, f face, s string) { c.text(x-c.width(f, s)
 func (c *canvas) upwards(x, y float64, f face, s string) {
 	m := c.mark("text", x-f.em()*0.75, y-c.width(f, s), x+f.em()*0.21, y)
 	m.Text, m.Pt, m.Bold, m.White = s, f.pt, f.bold, c.now.letters == white
-	c.set(f)
-	c.fill(c.now.letters)
+	c.now.set(f)
+	c.now.fill(c.now.letters)
 	c.pdf.TransformBegin()
 	c.pdf.TransformRotate(90, x, y)
 	c.pdf.Text(x, y, s)

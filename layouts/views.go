@@ -22,12 +22,12 @@ func viewScale(r Ruler, views []Elevation, w, h float64) int {
 	return scale
 }
 
-// viewHead states of what and at which scale the drawings below it are.
-func (c *canvas) viewHead(of string, r Ruler, scale int) piece {
+// ViewHead states of what and at which scale the drawings below it are.
+func ViewHead(of string, r Ruler, scale int) piece {
 	f := frame{scale: scale}
 	return piece{h: 6, keep: true, draw: func(c *canvas, room box) {
 		c.text(room.x, room.y+3.4, smallB, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
-		c.scaleBar(r, f, room.x+124, room.y+2.4, 24)
+		ScaleBar(c, r, f, room.x+124, room.y+2.4, 24)
 	}}
 }
 
@@ -38,18 +38,18 @@ func viewHeight(e Elevation, scale int) float64 {
 	return viewStub + (hi.Z-lo.Z)*1000/float64(scale) + 4
 }
 
-// view draws a stack around x from the top of its hook lines down.
-func (c *canvas) view(x, y float64, e Elevation, scale int) {
+// DrawView draws a stack around x from the top of its hook lines down.
+func DrawView(c *canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := extent(e.places()...)
 	f := frame{scale, lo, spot{x - (hi.X-lo.X)*k/2, y + viewStub + (hi.Z-lo.Z)*k}}
-	first := len(c.marks)
-	c.stackFromSide(f, e, viewStub)
-	c.numbersInside(f, e, first)
+	first := c.drawn()
+	stackFromSide(c, f, e, viewStub)
+	numbersInside(c, f, e, first)
 }
 
-// views are drawings side by side at one scale, under a line that states it.
-func (c *canvas) views(of string, r Ruler, views []View, most float64) []piece {
+// Views are drawings side by side at one scale, under a line that states it.
+func Views(c *canvas, of string, r Ruler, views []View, most float64) []piece {
 	var sides []Elevation
 	for _, v := range views {
 		sides = append(sides, v.Side)
@@ -60,10 +60,10 @@ func (c *canvas) views(of string, r Ruler, views []View, most float64) []piece {
 	for _, s := range sides {
 		tall = max(tall, viewHeight(s, scale))
 	}
-	return []piece{c.viewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
+	return []piece{ViewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
 		for i, v := range views {
 			mid := room.x + cell*(float64(i)+0.5)
-			c.view(mid, room.y, v.Side, scale)
+			DrawView(c, mid, room.y, v.Side, scale)
 			c.centre(mid, room.bottom()-1, smallB, v.Says)
 		}
 	}}}

@@ -1,0 +1,65 @@
+package layouts
+
+import "fmt"
+
+// hole writes a text of holes so that a poor copy cannot change it: on the
+// ground it stands on, white or black, the slash of each nought is wiped out
+// and each point is set as a larger square. The text stays text.
+func (c *canvas) hole(x, y float64, f face, ground int, s string) {
+	c.text(x, y, f, s)
+	for i, r := range s {
+		switch {
+		case r == '0':
+			c.openCounter(x, y, f, ground)
+		case r == '.' && pointOf(s, i):
+			const side = 0.2 // em; more than a quarter of a digit's height
+			c.now.fill(white - ground)
+			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
+		}
+		x += c.width(f, string(r))
+	}
+}
+
+// pointOf reports whether the point at s[i] is that of a figure, and not the
+// end of a sentence.
+func pointOf(s string, i int) bool {
+	digit := func(i int) bool { return i >= 0 && i < len(s) && s[i] >= '0' && s[i] <= '9' }
+	return digit(i + 1)
+}
+
+// counters are the outline of the counter of a nought, regular and bold, in
+// thousandths of an em from the pen, as a path of PDF: four quarters of a curve with
+// one control point each in the glyph's outline, raised to two.
+var counters = [2]string{counter(138, 418, 669, 53), counter(174, 383, 651, 71)}
+
+func counter(left, right, top, bottom float64) string {
+	const midX, midY = 278.5, 361
+	at := spot{midX, bottom}
+	path := fmt.Sprintf("%.1f %.1f m", at.x, at.y)
+	for _, q := range [][2]spot{{{right, bottom}, {right, midY}}, {{right, top}, {midX, top}}, {{left, top}, {left, midY}}, {{left, bottom}, {midX, bottom}}} {
+		a, b := segment{at, q[0]}.along(2.0/3), segment{q[1], q[0]}.along(2.0/3)
+		at = q[1]
+		path += fmt.Sprintf(" %.1f %.1f %.1f %.1f %.1f %.1f c", a.x, a.y, b.x, b.y, at.x, at.y)
+	}
+	return path + " f Q"
+}
+
+// openCounter wipes the slash out of a nought: it fills the outline of its counter.
+func (c *canvas) openCounter(x, y float64, f face, ground int) {
+	path := counters[0]
+	if f.bold {
+		path = counters[1]
+	}
+	c.now.fill(ground)
+	c.pdf.RawWriteStr(c.placed(x, y, f.em()/perEm, f.em()/perEm) + path)
+}
+
+// holes writes lines of a text of holes from the baseline y down, and returns
+// the next baseline.
+func (c *canvas) holes(x, y float64, f face, ground int, lines []string) float64 {
+	for _, s := range lines {
+		c.hole(x, y, f, ground, s)
+		y += f.lead()
+	}
+	return y
+}
