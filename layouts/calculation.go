@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // Calculation is the sheet that a checker follows with a pencil: what went in,
 // each formula as symbols and with its numbers, and what came out.
 type Calculation struct {
@@ -41,7 +43,7 @@ var (
 func (v Calculation) pages(c *canvas) []page {
 	pieces := []piece{Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, FactPiece(c, f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().W))
 	}
 	pieces = append(append(pieces, Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
 	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
@@ -62,7 +64,7 @@ func (v Calculation) pages(c *canvas) []page {
 }
 
 // Gap is a piece of white paper.
-func Gap(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}} }
+func Gap(h float64) piece { return piece{h: h, draw: func(*canvas, mm.Box) {}} }
 
 // partsTable is the table of all that hangs, and what its columns are.
 func partsTable(c *canvas, t Table) []piece {
@@ -89,25 +91,25 @@ func formulas(c *canvas, heading string, steps []Step) []piece {
 // formula is one formula: in symbols, its numbers below, what comes out beside it.
 func formula(c *canvas, s Step) piece {
 	const of, is = 50.0, 33.0
-	w := c.body().w - of - is
+	w := c.body().W - of - is
 	name := c.wrap(small, of-3, s.Of)
 	sums := append(c.wrap(small, w-3, s.Symbols), c.wrap(small, w-3, "= "+s.Numbers)...)
 	h := float64(max(len(name), len(sums), 2))*small.lead() + 1.6
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + small.lead()*0.85
-		c.lines(room.x, y, small, name)
-		c.lines(room.x+of, y, small, sums)
-		c.right(room.right(), y, smallB, "= "+s.Is)
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		y := room.Y + small.lead()*0.85
+		c.lines(room.X, y, small, name)
+		c.lines(room.X+of, y, small, sums)
+		c.right(room.Right(), y, smallB, "= "+s.Is)
 		if s.Prints != "" {
-			c.right(room.right(), y+small.lead(), small, "prints "+s.Prints)
+			c.right(room.Right(), y+small.lead(), small, "prints "+s.Prints)
 		}
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }
 
 // UnderHead is the head of a stack's sheet, for pieces that flow below it.
-func UnderHead(c *canvas, h Head) func(*canvas, box, string) box {
-	return func(on *canvas, room box, _ string) box {
+func UnderHead(c *canvas, h Head) func(*canvas, mm.Box, string) mm.Box {
+	return func(on *canvas, room mm.Box, _ string) mm.Box {
 		if on == nil {
 			return headRoom(c, room, h)
 		}

@@ -4,16 +4,9 @@ import (
 	"fmt"
 
 	"github.com/go-pdf/fpdf"
+
+	"hangpack/layouts/mm"
 )
-
-// A point of the paper, in mm from its top left corner.
-type spot struct{ x, y float64 }
-
-// A box of the paper, in mm.
-type box struct{ x, y, w, h float64 }
-
-func (b box) bottom() float64 { return b.y + b.h }
-func (b box) right() float64  { return b.x + b.w }
 
 // A Mark is one piece of ink: what was drawn, on which page, in which block,
 // and the room it takes. Texts have their words; outlines and lines their
@@ -48,7 +41,7 @@ type canvas struct {
 	page     int
 	revision string
 	block    string
-	room     box
+	room     mm.Box
 	within   int // which block of the page is drawn, -1 for none
 	blocks   []Block
 	before   int // blocks of the pages before
@@ -72,16 +65,16 @@ func newCanvas(p Pack) *canvas {
 
 // in draws a block: all ink that draw makes must lie in room, and room in that of
 // the block around it, or within the margins of the page.
-func (c *canvas) in(name string, room box, draw func()) {
+func (c *canvas) in(name string, room mm.Box, draw func()) {
 	outer, outerRoom, around := c.block, c.room, c.within
 	if around < 0 {
-		outerRoom = box{margin, margin, c.w - 2*margin, c.h - 2*margin}
+		outerRoom = mm.BoxAt(margin, margin, c.w-2*margin, c.h-2*margin)
 	}
-	if !outerRoom.grown(dust).holds(spot{room.x, room.y}) || !outerRoom.grown(dust).holds(spot{room.right(), room.bottom()}) {
-		c.fault("page %d: the block %s (%.1f, %.1f)-(%.1f, %.1f) leaves the room around it", c.page, name, room.x, room.y, room.right(), room.bottom())
+	if !outerRoom.Grown(dust).Holds(mm.At(room.X, room.Y)) || !outerRoom.Grown(dust).Holds(mm.At(room.Right(), room.Bottom())) {
+		c.fault("page %d: the block %s (%.1f, %.1f)-(%.1f, %.1f) leaves the room around it", c.page, name, room.X, room.Y, room.Right(), room.Bottom())
 	}
 	c.block, c.room, c.within = name, room, len(c.blocks)-c.before
-	c.blocks = append(c.blocks, Block{c.page, name, room.x, room.y, room.right(), room.bottom(), around})
+	c.blocks = append(c.blocks, Block{c.page, name, room.X, room.Y, room.Right(), room.Bottom(), around})
 	draw()
 	c.block, c.room, c.within = outer, outerRoom, around
 }
@@ -94,8 +87,8 @@ func (c *canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
 	const slack = 0.5 // half of a heavy line, and the dust of rounding
 	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Fill: none, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
-	if !(x0 >= r.x-slack && y0 >= r.y-slack && x1 <= r.right()+slack && y1 <= r.bottom()+slack) {
-		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.x, r.y, r.right(), r.bottom())
+	if !(x0 >= r.X-slack && y0 >= r.Y-slack && x1 <= r.Right()+slack && y1 <= r.Bottom()+slack) {
+		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.X, r.Y, r.Right(), r.Bottom())
 	}
 	c.marks = append(c.marks, m)
 	return &c.marks[len(c.marks)-1]
@@ -117,9 +110,9 @@ func (c *canvas) drawn() int { return len(c.marks) }
 func (c *canvas) pageOf(target string) int { return c.pages[target] }
 
 // clear reports whether no line or text that was drawn since a mark meets a box.
-func (c *canvas) clear(first int, b box) bool {
+func (c *canvas) clear(first int, b mm.Box) bool {
 	for _, m := range c.marks[first:] {
-		if at := (box{m.X0, m.Y0, m.X1 - m.X0, m.Y1 - m.Y0}); at.grown(dust).meets(b) && m.meets(b) {
+		if at := (mm.BoxAt(m.X0, m.Y0, m.X1-m.X0, m.Y1-m.Y0)); at.Grown(dust).Meets(b) && m.meets(b) {
 			return false
 		}
 	}
@@ -127,10 +120,10 @@ func (c *canvas) clear(first int, b box) bool {
 }
 
 // meets reports whether a mark's lines, or its room where it has none, meet a box.
-func (m Mark) meets(b box) bool {
+func (m Mark) meets(b mm.Box) bool {
 	for i, p := range m.Corners {
 		q := m.Corners[(i+1)%len(m.Corners)]
-		if (segment{spot{p[0], p[1]}, spot{q[0], q[1]}}).hits(b) {
+		if (mm.Segment{A: mm.At(p[0], p[1]), B: mm.At(q[0], q[1])}).Hits(b) {
 			return true
 		}
 	}

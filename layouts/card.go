@@ -1,6 +1,10 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+
+	"hangpack/layouts/mm"
+)
 
 // Measures of a card, in mm: which moment it is, what to do, what to read.
 const (
@@ -17,7 +21,7 @@ var readColumns = []column{{"", 20, false}, {"should, may read", 27, false}, {"y
 // cardPiece is one moment of a sequence, whole on one page; its view has a width and a
 // scale.
 func cardPiece(c *canvas, v Card, size viewSize) piece {
-	stepWidth := c.body().w - whichWidth - size.w - readWidth - 2*cardGap
+	stepWidth := c.body().W - whichWidth - size.w - readWidth - 2*cardGap
 	which, reads := whichMoment(c, v), readingsPiece(c, v.Reads)
 	steps := numberedTasks(c, v.Steps, stepWidth)
 	tail := cardTail(c, v)
@@ -26,18 +30,18 @@ func cardPiece(c *canvas, v Card, size viewSize) piece {
 		upper = max(upper, viewHeight(*v.View, size.scale))
 	}
 	h := upper + tail.h + 3
-	return piece{h: h + 1.5, draw: func(c *canvas, room box) {
-		c.rect(box{room.x, room.y, room.w, h}, solid, white)
-		y := room.y + 1
-		which.draw(c, box{room.x + 1.5, y, whichWidth - 1.5, upper})
-		x := room.x + whichWidth
+	return piece{h: h + 1.5, draw: func(c *canvas, room mm.Box) {
+		c.rect(mm.BoxAt(room.X, room.Y, room.W, h), solid, white)
+		y := room.Y + 1
+		which.draw(c, mm.BoxAt(room.X+1.5, y, whichWidth-1.5, upper))
+		x := room.X + whichWidth
 		if v.View != nil {
 			DrawView(c, x+size.w/2-1.5, y, *v.View, size.scale)
 		}
 		x += size.w + cardGap
-		steps.draw(c, box{x, y, stepWidth, upper})
-		reads.draw(c, box{x + stepWidth + cardGap, y, readWidth, upper})
-		tail.draw(c, box{room.x + 1.5, y + upper + 1, room.w - 3, tail.h})
+		steps.draw(c, mm.BoxAt(x, y, stepWidth, upper))
+		reads.draw(c, mm.BoxAt(x+stepWidth+cardGap, y, readWidth, upper))
+		tail.draw(c, mm.BoxAt(room.X+1.5, y+upper+1, room.W-3, tail.h))
 	}}
 }
 
@@ -52,14 +56,14 @@ func whichMoment(c *canvas, v Card) piece {
 		_, tall := cardTab(c, whichWidth-2.5, *v.Joint)
 		joint = 2*tall + 2.5
 	}
-	return piece{h: top + joint + 11.5, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+3.2, small, v.Of)
-		y := c.lines(room.x, room.y+8.6, section, name)
-		c.lines(room.x, y-1.6, small, says)
+	return piece{h: top + joint + 11.5, draw: func(c *canvas, room mm.Box) {
+		c.text(room.X, room.Y+3.2, small, v.Of)
+		y := c.lines(room.X, room.Y+8.6, section, name)
+		c.lines(room.X, y-1.6, small, says)
 		if v.Joint != nil {
-			drawCardJoint(c, box{room.x, room.y + top, room.w - 1, joint}, *v.Joint)
+			drawCardJoint(c, mm.BoxAt(room.X, room.Y+top, room.W-1, joint), *v.Joint)
 		}
-		whenAndWho(c, room.x, room.y+top+joint, (room.w-1)/2)
+		whenAndWho(c, room.X, room.Y+top+joint, (room.W-1)/2)
 	}}
 }
 
@@ -67,8 +71,8 @@ func whichMoment(c *canvas, v Card) piece {
 func whenAndWho(c *canvas, x, y, w float64) {
 	c.text(x, y+3, small, "time")
 	c.text(x+w, y+3, small, "initials")
-	c.rect(box{x, y + 4, w - 1, 7}, solid, white)
-	c.rect(box{x + w, y + 4, w - 1, 7}, solid, white)
+	c.rect(mm.BoxAt(x, y+4, w-1, 7), solid, white)
+	c.rect(mm.BoxAt(x+w, y+4, w-1, 7), solid, white)
 }
 
 // cardTab measures the tab of a card's joint in a width, and its two bodies, which
@@ -84,14 +88,14 @@ func cardTab(c *canvas, w float64, j CardJoint) (t tabStyle, tall float64) {
 
 // drawCardJoint draws a joint as a small tab that straddles the line between two
 // bodies.
-func drawCardJoint(c *canvas, room box, j CardJoint) {
-	t, tall := cardTab(c, room.w, j)
-	c.rect(box{room.x, room.y + 1, room.w, tall}, solid, white)
-	c.rect(box{room.x, room.y + 1 + tall, room.w, tall}, solid, white)
+func drawCardJoint(c *canvas, room mm.Box, j CardJoint) {
+	t, tall := cardTab(c, room.W, j)
+	c.rect(mm.BoxAt(room.X, room.Y+1, room.W, tall), solid, white)
+	c.rect(mm.BoxAt(room.X, room.Y+1+tall, room.W, tall), solid, white)
 	out := (tall - 7) * 0.6
-	c.text(room.x+1.5, room.y+1+3.5+1-out, textB, j.Above)
-	c.text(room.x+1.5, room.y+1+tall+3.5+2+2*out, textB, j.Below)
-	DrawTab(c, room.right()-t.width()-1, room.y+1+tall, t, j.Hole)
+	c.text(room.X+1.5, room.Y+1+3.5+1-out, textB, j.Above)
+	c.text(room.X+1.5, room.Y+1+tall+3.5+2+2*out, textB, j.Below)
+	DrawTab(c, room.Right()-t.width()-1, room.Y+1+tall, t, j.Hole)
 }
 
 // numberedTasks is what to do, sentence by sentence.
@@ -104,11 +108,11 @@ func numberedTasks(c *canvas, steps []Do, w float64) piece {
 		all = append(all, lines)
 		h += float64(len(lines))*text.lead() + between
 	}
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + 4
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		y := room.Y + 4
 		for i, lines := range all {
-			c.text(room.x, y, textB, fmt.Sprintf("%d.", i+1))
-			y = c.holes(room.x+in, y, steps[i].face(), white, lines) + between
+			c.text(room.X, y, textB, fmt.Sprintf("%d.", i+1))
+			y = c.holes(room.X+in, y, steps[i].face(), white, lines) + between
 		}
 	}}
 }
@@ -123,15 +127,15 @@ func readingsPiece(c *canvas, reads []Read) piece {
 		row := readingLine(c, r)
 		rows, h = append(rows, row), h+row.h
 	}
-	return piece{h: h, draw: func(c *canvas, room box) {
-		x := room.x
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		x := room.X
 		for _, col := range readColumns {
-			c.text(x, room.y+3, small, col.head)
+			c.text(x, room.Y+3, small, col.head)
 			x += col.w
 		}
-		y := room.y + 4.5
+		y := room.Y + 4.5
 		for _, row := range rows {
-			row.draw(c, box{room.x, y, room.w, row.h})
+			row.draw(c, mm.BoxAt(room.X, y, room.W, row.h))
 			y += row.h
 		}
 	}}
@@ -149,30 +153,30 @@ func readingLine(c *canvas, r Read) piece {
 	of, is, may := c.wrap(small, readColumns[0].w-1, r.Of), c.wrap(big, readColumns[1].w-1.5, r.Is), c.wrap(small, readColumns[1].w-1, r.May)
 	figures := float64(len(is))*big.lead() + float64(len(may))*small.lead()
 	h := max(readRow, float64(len(of))*small.lead(), figures) + 0.3
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + (h-figures)/2
-		c.lines(room.x, y+big.lead()*0.75, small, of)
-		x := room.x + readColumns[0].w
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		y := room.Y + (h-figures)/2
+		c.lines(room.X, y+big.lead()*0.75, small, of)
+		x := room.X + readColumns[0].w
 		c.lines(x, y+big.lead()*0.75, big, is)
 		c.lines(x, y+float64(len(is))*big.lead()+small.lead()*0.7, small, may)
-		c.rect(box{x + readColumns[1].w, room.y + 0.5, readBox - 0.5, h - 1}, solid, white)
+		c.rect(mm.BoxAt(x+readColumns[1].w, room.Y+0.5, readBox-0.5, h-1), solid, white)
 	}}
 }
 
 // cardTail is what a card says across its width: warnings first.
 func cardTail(c *canvas, v Card) piece {
-	w := c.body().w - 3
+	w := c.body().W - 3
 	warnings, notes := c.wrapAll(textB, w-7, v.Warnings), c.wrapAll(small, w, v.Notes)
 	h := float64(len(warnings))*textB.lead() + float64(len(notes))*small.lead()
 	if len(v.Warnings) > 0 {
 		h += 2
 	}
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + 3
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		y := room.Y + 3
 		if n := float64(len(warnings)); n > 0 {
-			c.rect(box{room.x, room.y, 2, n * textB.lead()}, 0, black)
-			y = c.lines(room.x+5, room.y+3.6, textB, warnings) + 1
+			c.rect(mm.BoxAt(room.X, room.Y, 2, n*textB.lead()), 0, black)
+			y = c.lines(room.X+5, room.Y+3.6, textB, warnings) + 1
 		}
-		c.lines(room.x, y, small, notes)
+		c.lines(room.X, y, small, notes)
 	}}
 }

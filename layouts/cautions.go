@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // Cautions is the sheet of what this job's crew must know: first what was found
 // in this job, then who answers for what, then what holds for every such lift,
 // in the order of the work, and what to look at before use.
@@ -39,7 +41,7 @@ func (v Cautions) pages(c *canvas) []page {
 		pieces = append(pieces, cautionGroup(c, g)...)
 	}
 	head := revHead("CAUTIONS", v.Hoist)
-	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.body(), "").h)...)
+	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.body(), "").H)...)
 	return Flow(c, "cautions", "CAUTIONS", "", head, pieces)
 }
 
@@ -76,21 +78,21 @@ func stackMarks(c *canvas, of []StackMark) (pieces []piece) {
 
 func stackMark(c *canvas, s StackMark) piece {
 	x := 11 + c.width(section, s.ID)
-	name := c.wrap(text, c.body().w-x, s.Name)
-	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room box) {
-		SideMark(c, s.Shape, box{room.x, room.y + 1.6, 5, 5})
-		c.text(room.x+7, room.y+6, section, s.ID)
-		c.lines(room.x+x, room.y+6, text, name)
+	name := c.wrap(text, c.body().W-x, s.Name)
+	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room mm.Box) {
+		SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+1.6, 5, 5))
+		c.text(room.X+7, room.Y+6, section, s.ID)
+		c.lines(room.X+x, room.Y+6, text, name)
 	}, keep: true}
 }
 
 func remarkRow(c *canvas, item Caution) piece {
 	const at = 46.0
-	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().w-at, item.Says)
+	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().W-at, item.Says)
 	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 2.4
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+4.6, small, where)
-		c.lines(room.x+at, room.y+4.6, reading, says)
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		c.lines(room.X, room.Y+4.6, small, where)
+		c.lines(room.X+at, room.Y+4.6, reading, says)
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }

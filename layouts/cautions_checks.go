@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A CheckList is what to look at before use, with boxes to tick.
 type CheckList struct {
 	Head   string
@@ -31,25 +33,25 @@ func checkList(c *canvas, l CheckList, f runFaces) []piece {
 func inspection(c *canvas, f runFaces, k Check) piece {
 	words := sourced(c, f, checkWide, k)
 	h := max(words.h, tickSide+1.8)
-	return piece{h: h, draw: func(c *canvas, room box) {
-		Tick(c, room.x, room.y+0.9, tickSide)
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		Tick(c, room.X, room.Y+0.9, tickSide)
 		words.draw(c, room)
-		c.line(room.x+checkWide, room.bottom(), room.right(), room.bottom(), light)
+		c.line(room.X+checkWide, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }
 
 // sourced is a check's words with their source.
 func sourced(c *canvas, f runFaces, at float64, k Check) piece {
-	words := runInFor(c, f, c.body().w-at, k.Thing, k.Out, k.From)
-	return piece{h: words.height() + f.rest.lead()*0.4, draw: func(c *canvas, room box) { words.draw(c, room.x+at, room.y+f.rest.lead()*0.92) }}
+	words := runInFor(c, f, c.body().W-at, k.Thing, k.Out, k.From)
+	return piece{h: words.height() + f.rest.lead()*0.4, draw: func(c *canvas, room mm.Box) { words.draw(c, room.X+at, room.Y+f.rest.lead()*0.92) }}
 }
 
 // signedLines is words with lines for a pen, side by side.
 func signedLines(words []string) piece {
-	return piece{h: 10, draw: func(c *canvas, room box) {
-		w := room.w / float64(len(words))
+	return piece{h: 10, draw: func(c *canvas, room mm.Box) {
+		w := room.W / float64(len(words))
 		for i, s := range words {
-			blank(c, room.x+float64(i)*w, room.y+6.6, w-4, s)
+			blank(c, room.X+float64(i)*w, room.Y+6.6, w-4, s)
 		}
 	}}
 }

@@ -1,6 +1,10 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+)
 
 // A CautionGroup is what holds for every lift of its kind while one part of the
 // work lasts.
@@ -23,9 +27,9 @@ const pictureWide = 12.0
 // cautionGroup makes pieces of a heading, which stands again on a page that the
 // group goes on to, and of its rows.
 func cautionGroup(c *canvas, g CautionGroup) []piece {
-	head := piece{h: 8.4, keep: true, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+6, section, g.Head)
-		c.line(room.x, room.y+8, room.right(), room.y+8, solid)
+	head := piece{h: 8.4, keep: true, draw: func(c *canvas, room mm.Box) {
+		c.text(room.X, room.Y+6, section, g.Head)
+		c.line(room.X, room.Y+8, room.Right(), room.Y+8, solid)
 	}}
 	var rows []piece
 	for _, item := range g.Items {
@@ -35,15 +39,15 @@ func cautionGroup(c *canvas, g CautionGroup) []piece {
 }
 
 func advicePiece(c *canvas, g GeneralCaution) piece {
-	words := runInFor(c, running, c.body().w-pictureWide, g.Do, g.Says, g.From)
+	words := runInFor(c, running, c.body().W-pictureWide, g.Do, g.Says, g.From)
 	h := words.height()
 	if g.Picture != "" {
 		h = max(h, 8.2)
 	}
-	return piece{h: h + 1.6, draw: func(c *canvas, room box) {
-		drawPicture(c, g.Picture, box{room.x, room.y + 1, 10, 8})
-		words.draw(c, room.x+pictureWide, room.y+4.2)
-		c.line(room.x+pictureWide, room.bottom(), room.right(), room.bottom(), light)
+	return piece{h: h + 1.6, draw: func(c *canvas, room mm.Box) {
+		drawPicture(c, g.Picture, mm.BoxAt(room.X, room.Y+1, 10, 8))
+		words.draw(c, room.X+pictureWide, room.Y+4.2)
+		c.line(room.X+pictureWide, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }
 

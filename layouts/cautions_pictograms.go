@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A Picture names a pictogram.
 type Picture string
 
@@ -15,7 +17,7 @@ const (
 )
 
 // pictures are how they are drawn.
-var pictures = map[Picture]func(*canvas, box){
+var pictures = map[Picture]func(*canvas, mm.Box){
 	PinIn:       pinIn,
 	PinOut:      pinOut,
 	HandsOff:    handsOff,
@@ -26,48 +28,48 @@ var pictures = map[Picture]func(*canvas, box){
 }
 
 // drawPicture draws a pictogram; none draws nothing.
-func drawPicture(c *canvas, p Picture, b box) {
+func drawPicture(c *canvas, p Picture, b mm.Box) {
 	if draw := pictures[p]; draw != nil {
 		draw(c, b)
 	}
 }
 
 // person: a head over shoulders that stand on the bottom of a box.
-func person(c *canvas, b box) {
-	r := b.w * 0.3
-	c.disc(b.x+b.w/2, b.y+r, r, 0, black)
-	top := b.y + 2*r + b.h*0.08
-	c.rect(box{b.x, top, b.w, b.bottom() - top}, 0, black)
+func person(c *canvas, b mm.Box) {
+	r := b.W * 0.3
+	c.disc(b.X+b.W/2, b.Y+r, r, 0, black)
+	top := b.Y + 2*r + b.H*0.08
+	c.rect(mm.BoxAt(b.X, top, b.W, b.Bottom()-top), 0, black)
 }
 
 // nobodyBelow: a body on a line over a person, struck out.
-func nobodyBelow(c *canvas, b box) {
+func nobodyBelow(c *canvas, b mm.Box) {
 	c.rect(b, 0.3, white)
-	c.line(b.x+b.w*0.6, b.y, b.x+b.w*0.6, b.y+b.h*0.12, 0.4)
-	c.rect(box{b.x + b.w*0.24, b.y + b.h*0.12, b.w * 0.66, b.h * 0.24}, 0.3, grey)
-	person(c, box{b.x + b.w*0.6, b.y + b.h*0.46, b.w * 0.24, b.h * 0.48})
-	c.line(b.x, b.bottom(), b.right(), b.y, 0.8)
+	c.line(b.X+b.W*0.6, b.Y, b.X+b.W*0.6, b.Y+b.H*0.12, 0.4)
+	c.rect(mm.BoxAt(b.X+b.W*0.24, b.Y+b.H*0.12, b.W*0.66, b.H*0.24), 0.3, grey)
+	person(c, mm.BoxAt(b.X+b.W*0.6, b.Y+b.H*0.46, b.W*0.24, b.H*0.48))
+	c.line(b.X, b.Bottom(), b.Right(), b.Y, 0.8)
 }
 
 // twoLook: a person on either side of one pin in its hole.
-func twoLook(c *canvas, b box) {
+func twoLook(c *canvas, b mm.Box) {
 	c.rect(b, 0.3, white)
-	x, y := b.x+b.w/2, b.y+b.h/2
-	c.disc(x, y, b.h*0.22, 0.3, white)
-	c.disc(x, y, b.h*0.11, 0, black)
+	x, y := b.X+b.W/2, b.Y+b.H/2
+	c.disc(x, y, b.H*0.22, 0.3, white)
+	c.disc(x, y, b.H*0.11, 0, black)
 	for _, at := range []float64{0.06, 0.7} {
-		person(c, box{b.x + b.w*at, b.y + b.h*0.3, b.w * 0.24, b.h * 0.56})
+		person(c, mm.BoxAt(b.X+b.W*at, b.Y+b.H*0.3, b.W*0.24, b.H*0.56))
 	}
 }
 
 // fence: posts and a chain before a body on a line.
-func fence(c *canvas, b box) {
+func fence(c *canvas, b mm.Box) {
 	c.rect(b, 0.3, white)
-	mid := b.x + b.w/2
-	c.line(mid, b.y, mid, b.y+b.h*0.12, 0.4)
-	c.rect(box{mid - b.w*0.16, b.y + b.h*0.12, b.w * 0.32, b.h * 0.26}, 0.3, grey)
+	mid := b.X + b.W/2
+	c.line(mid, b.Y, mid, b.Y+b.H*0.12, 0.4)
+	c.rect(mm.BoxAt(mid-b.W*0.16, b.Y+b.H*0.12, b.W*0.32, b.H*0.26), 0.3, grey)
 	for _, at := range []float64{0.1, 0.36, 0.62, 0.88} {
-		c.rect(box{b.x + b.w*at - 0.4, b.y + b.h*0.5, 0.8, b.h * 0.42}, 0, black)
+		c.rect(mm.BoxAt(b.X+b.W*at-0.4, b.Y+b.H*0.5, 0.8, b.H*0.42), 0, black)
 	}
-	c.line(b.x+b.w*0.1, b.y+b.h*0.62, b.x+b.w*0.88, b.y+b.h*0.62, 0.5)
+	c.line(b.X+b.W*0.1, b.Y+b.H*0.62, b.X+b.W*0.88, b.Y+b.H*0.62, 0.5)
 }

@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A Role is who answers for something, with room for a pen.
 type Role struct{ Is, Does string }
 
@@ -21,22 +23,22 @@ func rolesPieces(c *canvas, roles []Role, anyone Anyone) []piece {
 
 func rolePair(c *canvas, pair []Role) piece {
 	const gap, h = 4.0, 16.0
-	w := (c.body().w - gap) / 2
-	return piece{h: h + 2, draw: func(c *canvas, room box) {
+	w := (c.body().W - gap) / 2
+	return piece{h: h + 2, draw: func(c *canvas, room mm.Box) {
 		for i, r := range pair {
-			b := box{room.x + float64(i)*(w+gap), room.y, w, h}
+			b := mm.BoxAt(room.X+float64(i)*(w+gap), room.Y, w, h)
 			c.in("role", b, func() { drawRole(c, b, r) })
 		}
 	}}
 }
 
-func drawRole(c *canvas, b box, r Role) {
+func drawRole(c *canvas, b mm.Box, r Role) {
 	c.rect(b, solid, white)
-	c.text(b.x+2, b.y+4.6, textB, r.Is)
-	c.text(b.x+2, b.y+8.4, small, r.Does)
-	half := b.w * 0.48
-	blank(c, b.x+2, b.bottom()-2, half-4, "name")
-	blank(c, b.x+half, b.bottom()-2, b.w-half-2, "radio, phone")
+	c.text(b.X+2, b.Y+4.6, textB, r.Is)
+	c.text(b.X+2, b.Y+8.4, small, r.Does)
+	half := b.W * 0.48
+	blank(c, b.X+2, b.Bottom()-2, half-4, "name")
+	blank(c, b.X+half, b.Bottom()-2, b.W-half-2, "radio, phone")
 }
 
 // blank is a word with a line after it for a pen, w wide in all.
@@ -49,12 +51,12 @@ func blank(c *canvas, x, y, w float64, s string) {
 // the sheet aloud.
 func anyonePiece(c *canvas, a Anyone) piece {
 	const half = 70.0
-	words := runInFor(c, running, c.body().w-pictureWide, a.Do, a.Says, a.From)
-	return piece{h: words.height() + 8, draw: func(c *canvas, room box) {
-		stop(c, box{room.x, room.y + 1, 10, 9.4})
-		words.draw(c, room.x+pictureWide, room.y+4.4)
-		y := room.bottom() - 1.6
-		blank(c, room.x+pictureWide, y, half-pictureWide-3, "stop word")
-		blank(c, room.x+half, y, room.w-half, "read aloud to the crew by (name, date, time)")
+	words := runInFor(c, running, c.body().W-pictureWide, a.Do, a.Says, a.From)
+	return piece{h: words.height() + 8, draw: func(c *canvas, room mm.Box) {
+		stop(c, mm.BoxAt(room.X, room.Y+1, 10, 9.4))
+		words.draw(c, room.X+pictureWide, room.Y+4.4)
+		y := room.Bottom() - 1.6
+		blank(c, room.X+pictureWide, y, half-pictureWide-3, "stop word")
+		blank(c, room.X+half, y, room.W-half, "read aloud to the crew by (name, date, time)")
 	}}
 }

@@ -1,6 +1,10 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/mm"
+)
 
 // Changes is the sheet of what moved between two revisions: which pins go to
 // which hole, what the venue has to accept anew, which sheets to bin.
@@ -58,9 +62,9 @@ func (v Changes) pages(c *canvas) []page {
 func paragraphs(c *canvas, says []string) (pieces []piece) {
 	const whole = 6 // lines that stay together
 	for _, s := range says {
-		for lines := range slices.Chunk(c.wrap(text, c.body().w, s), whole) {
-			pieces = append(pieces, piece{h: float64(len(lines)) * text.lead(), draw: func(c *canvas, room box) {
-				c.lines(room.x, room.y+text.lead()*0.8, text, lines)
+		for lines := range slices.Chunk(c.wrap(text, c.body().W, s), whole) {
+			pieces = append(pieces, piece{h: float64(len(lines)) * text.lead(), draw: func(c *canvas, room mm.Box) {
+				c.lines(room.X, room.Y+text.lead()*0.8, text, lines)
 			}})
 		}
 		if n := len(pieces); n > 0 {
@@ -72,22 +76,22 @@ func paragraphs(c *canvas, says []string) (pieces []piece) {
 
 // warning is a line beside a black bar.
 func warning(c *canvas, s string) piece {
-	lines := c.wrap(textB, c.body().w-7, s)
+	lines := c.wrap(textB, c.body().W-7, s)
 	h := float64(len(lines)) * textB.lead()
-	return piece{h: h + 2.5, draw: func(c *canvas, room box) {
-		c.rect(box{room.x, room.y, 2, h}, 0, black)
-		c.lines(room.x+6, room.y+3.7, textB, lines)
+	return piece{h: h + 2.5, draw: func(c *canvas, room mm.Box) {
+		c.rect(mm.BoxAt(room.X, room.Y, 2, h), 0, black)
+		c.lines(room.X+6, room.Y+3.7, textB, lines)
 	}}
 }
 
 // accepted is a line for who has seen to it.
 func accepted() piece {
-	return piece{h: 12, draw: func(c *canvas, room box) {
-		third := room.w / 3
+	return piece{h: 12, draw: func(c *canvas, room mm.Box) {
+		third := room.W / 3
 		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
-			x := room.x + third*float64(i)
-			c.line(x, room.y+6, x+third-4, room.y+6, light)
-			c.text(x, room.y+9.6, small, what)
+			x := room.X + third*float64(i)
+			c.line(x, room.Y+6, x+third-4, room.Y+6, light)
+			c.text(x, room.Y+9.6, small, what)
 		}
 	}}
 }
@@ -116,15 +120,15 @@ func changedStack(c *canvas, s ChangedStack) []piece {
 func changedHead(c *canvas, s ChangedStack) piece {
 	id := face{true, 18}
 	x := 8 + c.width(id, s.ID) + 4
-	name := c.wrap(textB, c.body().w-x, s.Name)
+	name := c.wrap(textB, c.body().W-x, s.Name)
 	h := max(10, 5+float64(len(name))*textB.lead())
 	if len(s.Joints) > 0 {
 		h += 5
 	}
-	return piece{h: h, keep: true, draw: func(c *canvas, room box) {
-		SideMark(c, s.Shape, box{room.x, room.y + 2.5, 6, 6})
-		c.text(room.x+8, room.y+8.2, id, s.ID)
-		c.lines(room.x+x, room.y+7.6, textB, name)
+	return piece{h: h, keep: true, draw: func(c *canvas, room mm.Box) {
+		SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+2.5, 6, 6))
+		c.text(room.X+8, room.Y+8.2, id, s.ID)
+		c.lines(room.X+x, room.Y+7.6, textB, name)
 		if len(s.Joints) > 0 {
 			changedHeads(c, room)
 		}
@@ -132,10 +136,10 @@ func changedHead(c *canvas, s ChangedStack) piece {
 }
 
 // changedHeads stand over the columns of joints.
-func changedHeads(c *canvas, room box) {
-	y := room.bottom() - 1
-	c.text(room.x+changeOld, y, small, "was in hole")
-	c.text(room.x+changeOld+changeRoom, y, smallB, "goes to hole")
+func changedHeads(c *canvas, room mm.Box) {
+	y := room.Bottom() - 1
+	c.text(room.X+changeOld, y, small, "was in hole")
+	c.text(room.X+changeOld+changeRoom, y, smallB, "goes to hole")
 	x := changeTicks(room)
 	c.text(x-24, y, small, "on")
 	c.text(x, y, small, "moved")
@@ -147,14 +151,14 @@ func changedHeads(c *canvas, room box) {
 func changedJoint(c *canvas, j ChangedJoint) piece {
 	name := c.wrap(small, changeOld-14, j.Type)
 	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + h/2
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		y := room.Y + h/2
 		ticks := changeTicks(room)
-		c.line(room.x, y, ticks-28, y, solid)
-		c.text(room.x+1, y-2, section, j.Above)
-		c.text(room.x+1, y+6, section, j.Below)
-		c.lines(room.x+12, y+4, small, name)
-		changedHoles(c, room.x+changeOld, y, j)
+		c.line(room.X, y, ticks-28, y, solid)
+		c.text(room.X+1, y-2, section, j.Above)
+		c.text(room.X+1, y+6, section, j.Below)
+		c.lines(room.X+12, y+4, small, name)
+		changedHoles(c, room.X+changeOld, y, j)
 		c.text(ticks-24, y+1.5, textB, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
@@ -164,13 +168,13 @@ func changedJoint(c *canvas, j ChangedJoint) piece {
 }
 
 // changeTicks is where the boxes of a joint begin, two a side.
-func changeTicks(room box) float64 { return room.right() - 4*changeTick - 3 }
+func changeTicks(room mm.Box) float64 { return room.Right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
 func changedHoles(c *canvas, x, y float64, j ChangedJoint) {
 	fit := func(h Hole) tabStyle { return TabsWithin(c, changeRoom-9, changeTab, changeDigit, []Hole{h}) }
 	old, next := fit(j.From), fit(j.To)
-	c.round(box{x, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
+	c.round(mm.BoxAt(x, y-changeTab/2, old.width(), changeTab), 1.5, light, white)
 	LabelIn(c, x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
 	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
 	Arrow(c, x+old.width()+2, x+changeRoom-2, y, 2.5)

@@ -2,6 +2,8 @@ package layouts
 
 import (
 	"fmt"
+
+	"hangpack/layouts/mm"
 )
 
 // Cover is the first sheet: the job, its stacks, what the roof carries and
@@ -42,7 +44,7 @@ type OpenItem struct{ Where, Says string }
 func (v Cover) pages(c *canvas) []page {
 	pieces := []piece{coverTitle(c, v)}
 	for _, f := range v.Facts {
-		pieces = append(pieces, FactPiece(c, f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().W))
 	}
 	pieces = append(pieces, headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
@@ -51,7 +53,7 @@ func (v Cover) pages(c *canvas) []page {
 	pieces = append(pieces, Words(c, textB, v.Total, 0.5), Words(c, textB, v.Alone, 1), contents(c, v.Venue))
 	// who signs sees on the same page what is open, unless that is very long
 	end := append(openItems(c, v.Open), signOff(), Words(c, small, v.Again, 0))
-	pieces = append(pieces, together(end, c.body().h*0.6)...)
+	pieces = append(pieces, together(end, c.body().H*0.6)...)
 	return Flow(c, "cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 
@@ -59,38 +61,38 @@ func (v Cover) pages(c *canvas) []page {
 func coverTitle(c *canvas, v Cover) piece {
 	rev := capitals(revTall)
 	revision := "REV " + v.Revision
-	w := c.body().w - c.width(rev, revision) - 8
+	w := c.body().W - c.width(rev, revision) - 8
 	beside := w > 60
 	if !beside {
-		w = c.body().w
+		w = c.body().W
 	}
 	lines := c.wrap(title, w, v.Title)
 	h := float64(len(lines))*title.lead() + 2
 	if !beside {
 		h += 15.4
 	}
-	return piece{h: max(h, 19), draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+9.4, title, lines)
-		base := room.y + 12.5
+	return piece{h: max(h, 19), draw: func(c *canvas, room mm.Box) {
+		c.lines(room.X, room.Y+9.4, title, lines)
+		base := room.Y + 12.5
 		if !beside {
-			base = room.bottom() - 4.8
+			base = room.Bottom() - 4.8
 		}
-		c.right(room.right(), base, rev, revision)
-		c.right(room.right(), base+4, small, "bin any other REV")
+		c.right(room.Right(), base, rev, revision)
+		c.right(room.Right(), base+4, small, "bin any other REV")
 	}}
 }
 
 func Heading(s string) piece {
-	return piece{h: 9, draw: func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }, keep: true}
+	return piece{h: 9, draw: func(c *canvas, room mm.Box) { c.text(room.X, room.Y+6.4, section, s) }, keep: true}
 }
 
 // headingWith is a heading with a small text at the right of its line.
 func headingWith(s, beside string) piece {
 	p := Heading(s)
 	draw := p.draw
-	p.draw = func(c *canvas, room box) {
+	p.draw = func(c *canvas, room mm.Box) {
 		draw(c, room)
-		c.right(room.right(), room.y+6.4, small, beside)
+		c.right(room.Right(), room.Y+6.4, small, beside)
 	}
 	return p
 }
@@ -99,9 +101,9 @@ func headingWith(s, beside string) piece {
 func FactPiece(c *canvas, f Fact, w float64) piece {
 	ofWidth := min(ofWidth, w*0.25)
 	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
-	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+text.lead()*0.8, textB, of)
-		c.lines(room.x+ofWidth, room.y+text.lead()*0.8, text, is)
+	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room mm.Box) {
+		c.lines(room.X, room.Y+text.lead()*0.8, textB, of)
+		c.lines(room.X+ofWidth, room.Y+text.lead()*0.8, text, is)
 	}}
 }
 
@@ -110,29 +112,29 @@ func stackRow(c *canvas, s StackRow) piece {
 	id := digits(8)
 	side := c.codeSide(s.Code)
 	idW := max(c.width(id, s.ID), 16) + 4
-	w := c.body().w - max(side, c.width(small, s.ID+": page 9999")) - idW - 4
+	w := c.body().W - max(side, c.width(small, s.ID+": page 9999")) - idW - 4
 	name := c.wrap(textB, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
 		facts += FactPiece(c, f, w).h
 	}
 	h := max(float64(len(name))*textB.lead()+facts+3, side+3)
-	return piece{h: h + 0.6, draw: func(c *canvas, room box) {
-		c.line(room.x, room.y, room.right(), room.y, light)
-		c.text(room.x, room.y+11, id, s.ID)
-		SideMark(c, s.Shape, box{room.x, room.y + 14, 9, 9})
-		y := c.lines(room.x+idW, room.y+5, textB, name) - textB.lead() + 1.6
+	return piece{h: h + 0.6, draw: func(c *canvas, room mm.Box) {
+		c.line(room.X, room.Y, room.Right(), room.Y, light)
+		c.text(room.X, room.Y+11, id, s.ID)
+		SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+14, 9, 9))
+		y := c.lines(room.X+idW, room.Y+5, textB, name) - textB.lead() + 1.6
 		for _, f := range s.Facts {
 			p := FactPiece(c, f, w)
-			p.draw(c, box{room.x + idW, y, w, p.h})
+			p.draw(c, mm.BoxAt(room.X+idW, y, w, p.h))
 			y += p.h
 		}
-		x := room.right() - side
-		c.code(x, room.y+0.4, side, s.Code)
+		x := room.Right() - side
+		c.code(x, room.Y+0.4, side, s.Code)
 		caption := fmt.Sprintf("%s: page %d", s.ID, c.pageOf(s.To))
-		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+2.8, small, caption)
+		c.right(room.Right()-max(side-c.width(small, caption), 0)/2, room.Y+side+2.8, small, caption)
 		if s.Held {
-			stop(c, box{room.x, room.y + 24, 9, 9})
+			stop(c, mm.BoxAt(room.X, room.Y+24, 9, 9))
 		}
 	}}
 }
@@ -147,12 +149,12 @@ func contents(c *canvas, entries []Entry) piece {
 	for _, e := range entries {
 		w = max(w, c.width(small, e.Of+number)+2.5)
 	}
-	across := max(int((c.body().w-ofWidth)/w), 1)
+	across := max(int((c.body().W-ofWidth)/w), 1)
 	rows := (len(entries) + across - 1) / across
-	return piece{h: float64(rows)*small.lead() + 2, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+small.lead()*0.85, textB, "For the venue")
+	return piece{h: float64(rows)*small.lead() + 2, draw: func(c *canvas, room mm.Box) {
+		c.text(room.X, room.Y+small.lead()*0.85, textB, "For the venue")
 		for i, e := range entries {
-			x, y := room.x+ofWidth+float64(i%across)*w, room.y+small.lead()*(0.85+float64(i/across))
+			x, y := room.X+ofWidth+float64(i%across)*w, room.Y+small.lead()*(0.85+float64(i/across))
 			c.text(x, y, small, fmt.Sprintf("%s page %d", e.Of, c.pageOf(e.To)))
 		}
 	}}
@@ -164,7 +166,7 @@ func openItems(c *canvas, items []OpenItem) []piece {
 		return []piece{Heading("Open items: none found by this calculation")}
 	}
 	pieces := []piece{Heading(fmt.Sprintf("Open items: %d", len(items)))}
-	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 66, false}, {"closed by (name, time)", 0, false}}
+	columns := []column{{"where", 26, false}, {"what is open", c.body().W - 66, false}, {"closed by (name, time)", 0, false}}
 	var rows [][]string
 	for _, o := range items {
 		rows = append(rows, []string{o.Where, o.Says, ""})
@@ -174,14 +176,14 @@ func openItems(c *canvas, items []OpenItem) []piece {
 
 // signOff is three boxes: until they are signed the pack is a plan.
 func signOff() piece {
-	return piece{h: 28.4, keep: true, draw: func(c *canvas, room box) {
-		w := (room.w - 8) / 3
+	return piece{h: 28.4, keep: true, draw: func(c *canvas, room mm.Box) {
+		w := (room.W - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
-			x := room.x + float64(i)*(w+4)
-			c.rect(box{x, room.y + 1, w, 26.6}, solid, white)
-			c.text(x+2, room.y+5.4, smallB, s)
+			x := room.X + float64(i)*(w+4)
+			c.rect(mm.BoxAt(x, room.Y+1, w, 26.6), solid, white)
+			c.text(x+2, room.Y+5.4, smallB, s)
 			for n, line := range []string{"name", "date, time", "signature", "revision accepted"} {
-				y := room.y + 10.6 + float64(n)*5.2
+				y := room.Y + 10.6 + float64(n)*5.2
 				c.text(x+2, y, small, line)
 				c.line(x+c.width(small, line)+4, y+0.6, x+w-2, y+0.6, light)
 			}

@@ -1,6 +1,10 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+
+	"hangpack/layouts/mm"
+)
 
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
 // that are set on it, read from 2 m. At most eight cabinets a sheet.
@@ -36,8 +40,8 @@ type PickHole struct{ Of, Label string }
 // id and above long words, as many as they need, each with all the words.
 func (d Dolly) pages(c *canvas) (pages []page) {
 	room := c.body()
-	left := room.h - dollyHeadHeight(c, room.w, d) - dollyFootHeight(c, d, room.w)
-	most := max(int((left-rowsUp-barHeight(c, d, room.w)-ghostBar-1)/dollyLeast(c, d)), 1)
+	left := room.H - dollyHeadHeight(c, room.W, d) - dollyFootHeight(c, d, room.W)
+	most := max(int((left-rowsUp-barHeight(c, d, room.W)-ghostBar-1)/dollyLeast(c, d)), 1)
 	parts := (len(d.Rows) + most - 1) / most
 	for i := range parts {
 		part := d
@@ -79,44 +83,44 @@ const (
 	numberWidth  = 19.0
 )
 
-func (d Dolly) draw(c *canvas, room box) {
+func (d Dolly) draw(c *canvas, room mm.Box) {
 	room = dollyHead(c, room, d)
-	foot := dollyFootHeight(c, d, room.w)
-	rows := box{room.x, room.y, room.w, room.h - foot}
+	foot := dollyFootHeight(c, d, room.W)
+	rows := mm.BoxAt(room.X, room.Y, room.W, room.H-foot)
 	c.in("joints", rows, func() { dollyRows(c, rows, d) })
-	dollyFoot(c, box{room.x, rows.bottom(), room.w, foot}, d)
+	dollyFoot(c, mm.BoxAt(room.X, rows.Bottom(), room.W, foot), d)
 }
 
 // dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
 // the page allows, and the figures grow with them.
-func dollyRows(c *canvas, room box, d Dolly) {
-	bar := barHeight(c, d, room.w)
-	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
+func dollyRows(c *canvas, room mm.Box, d Dolly) {
+	bar := barHeight(c, d, room.W)
+	row := min((room.H-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
 	t := dollyTabs(c, d, row)
-	boxW, names := boxesWidth(room.w), dollyNames(c, d, room.w)
+	boxW, names := boxesWidth(room.W), dollyNames(c, d, room.W)
 	x := [4]float64{}
 	for i := range x {
-		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
+		x[i] = room.X + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
 	}
-	tickHeads(c, room.y, x, d.Boxes)
-	Audience(c, box{room.x, room.y + 0.6, 22, 8})
-	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so; rear link pins to the right")
-	tabX := room.x + boxW - t.width() - 6
-	y := room.y + rowsUp
-	dollyBar(c, box{room.x, y, boxW, bar}, room.w, d)
+	tickHeads(c, room.Y, x, d.Boxes)
+	Audience(c, mm.BoxAt(room.X, room.Y+0.6, 22, 8))
+	c.text(room.X+25, room.Y+6, textB, "audience this way: tape it so; rear link pins to the right")
+	tabX := room.X + boxW - t.width() - 6
+	y := room.Y + rowsUp
+	dollyBar(c, mm.BoxAt(room.X, y, boxW, bar), room.W, d)
 	y += bar
 	for i, r := range d.Rows {
-		drawDollyRow(c, box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
+		drawDollyRow(c, mm.BoxAt(room.X, y+row*float64(i), boxW, row), r.Number, names.lines(r.Type))
 		dollyTicks(c, x, y+row*float64(i), r.Pins)
 	}
-	if firstFits(c, d, room.w) {
-		c.text(room.x+numberWidth, y+4.2, small, d.First)
+	if firstFits(c, d, room.W) {
+		c.text(room.X+numberWidth, y+4.2, small, d.First)
 	}
 	for i, r := range d.Rows {
 		DrawTab(c, tabX, y+row*float64(i), t, r.Hole)
 	}
 	y += row * float64(len(d.Rows))
-	dollyBelow(c, box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
+	dollyBelow(c, mm.BoxAt(room.X, y, boxW, ghostBar), tabX, t.width(), d)
 }
 
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
@@ -193,23 +197,23 @@ func dollyNames(c *canvas, d Dolly, w float64) names {
 }
 
 // drawDollyRow draws one cabinet.
-func drawDollyRow(c *canvas, b box, number string, name []string) {
+func drawDollyRow(c *canvas, b mm.Box, number string, name []string) {
 	c.rect(b, solid, white)
-	base := b.y + b.h/2 + 4
-	c.text(b.x+4, base, digits(8), number)
-	c.lines(b.x+numberWidth, base-1-float64(len(name)-1)*text.lead()/2, text, name)
+	base := b.Y + b.H/2 + 4
+	c.text(b.X+4, base, digits(8), number)
+	c.lines(b.X+numberWidth, base-1-float64(len(name)-1)*text.lead()/2, text, name)
 }
 
 // dollyBelow draws what hangs below as a pale ghost, with no boxes.
-func dollyBelow(c *canvas, b box, tabX, tabW float64, d Dolly) {
+func dollyBelow(c *canvas, b mm.Box, tabX, tabW float64, d Dolly) {
 	if d.Below == "" {
 		return
 	}
 	c.dashed(1.5, 1.2, func() { c.rect(b, light, none) })
-	c.text(b.x+4, b.y+6, text, d.Below)
+	c.text(b.X+4, b.Y+6, text, d.Below)
 	w := c.width(text, d.Ghost) + 4
-	if b.x+8+c.width(text, d.Below) < tabX {
+	if b.X+8+c.width(text, d.Below) < tabX {
 		w = max(w, tabW)
 	}
-	ghost(c, tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
+	ghost(c, tabX+tabW-w, b.Y+1, w, 5.6, d.Ghost)
 }

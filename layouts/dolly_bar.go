@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // pickWidth is how wide a pick hole prints, with the words before it.
 func pickWidth(c *canvas, p PickHole) float64 {
 	return pickWords + c.width(digits(dollyDigit), p.Label) + 9
@@ -43,28 +45,28 @@ func aboveLines(c *canvas, d Dolly, w float64) []string {
 
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
 // with its pick holes, as tall as the holes of the joints.
-func dollyBar(c *canvas, b box, w float64, d Dolly) {
+func dollyBar(c *canvas, b mm.Box, w float64, d Dolly) {
 	c.rect(b, solid, grey)
 	if len(d.Picks) == 0 {
-		c.lines(b.x+4, b.y+5.4, textB, aboveLines(c, d, w))
+		c.lines(b.X+4, b.Y+5.4, textB, aboveLines(c, d, w))
 		return
 	}
-	at := spot{b.x + 4, b.y}
+	at := mm.At(b.X+4, b.Y)
 	for _, p := range d.Picks {
 		drawPickHole(c, at, d.pickTall(), p)
 		if picksInLine(c, d, w) {
-			at.x += pickWidth(c, p)
+			at.X += pickWidth(c, p)
 		} else {
-			at.y += d.pickTall()
+			at.Y += d.pickTall()
 		}
 	}
 }
 
 // drawPickHole draws one pick hole, 12 mm tall, with its words before it.
-func drawPickHole(c *canvas, at spot, tall float64, p PickHole) {
+func drawPickHole(c *canvas, at mm.Spot, tall float64, p PickHole) {
 	words, f := c.wrap(textB, pickWords-1, p.Of), digits(dollyDigit)
-	c.lines(at.x, at.y+pickBar/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
-	x := at.x + pickWords
-	c.rect(box{x, at.y + 0.6, c.width(f, p.Label) + 3, tall - 1.2}, solid, white)
-	EndLabel(c, x+1.5+c.width(f, p.Label), at.y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
+	c.lines(at.X, at.Y+pickBar/2+1.4-float64(len(words)-1)*textB.lead()/2, textB, words)
+	x := at.X + pickWords
+	c.rect(mm.BoxAt(x, at.Y+0.6, c.width(f, p.Label)+3, tall-1.2), solid, white)
+	EndLabel(c, x+1.5+c.width(f, p.Label), at.Y+pickBar/2+dollyDigit/2, dollyDigit, p.Label)
 }

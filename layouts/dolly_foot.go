@@ -1,6 +1,10 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+)
 
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
 // pins are set, the code with its text, and the black box for the load-out.
@@ -44,8 +48,8 @@ func dollyFootHeight(c *canvas, d Dolly, w float64) float64 {
 
 // footNotes are the words of the boxes and of the code.
 func footNotes(c *canvas, d Dolly, w float64) []string {
-	notes := append([]string{d.Caption}, dollyNames(c, d, c.body().w).legend...)
-	if d.First != "" && !firstFits(c, d, c.body().w) {
+	notes := append([]string{d.Caption}, dollyNames(c, d, c.body().W).legend...)
+	if d.First != "" && !firstFits(c, d, c.body().W) {
 		notes = append(notes, "First joint: "+d.First+".")
 	}
 	return c.wrapAll(small, w, append(notes, "The code says: "+c.filled(d.Code)))
@@ -61,31 +65,31 @@ func sumHeight(c *canvas, d Dolly, w float64) float64 {
 	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 3
 }
 
-func dollyFoot(c *canvas, room box, d Dolly) {
+func dollyFoot(c *canvas, room mm.Box, d Dolly) {
 	side := c.codeSide(d.Code)
-	w := footColumn(c, d, room.w)
-	loadOut := loadOutHeight(c, d, room.w)
-	left := box{room.x, room.y, w, room.h - loadOut - 2}
+	w := footColumn(c, d, room.W)
+	loadOut := loadOutHeight(c, d, room.W)
+	left := mm.BoxAt(room.X, room.Y, w, room.H-loadOut-2)
 	c.in("sums", left, func() { sums(c, left, d) })
-	right := box{room.right() - side, room.y + 1, side, left.h - 1}
+	right := mm.BoxAt(room.Right()-side, room.Y+1, side, left.H-1)
 	c.in("code", right, func() {
-		c.code(right.x, right.y, side, d.Code)
-		c.centre(right.x+side/2, right.y+side+2.6, small, "these pins as text")
+		c.code(right.X, right.Y, side, d.Code)
+		c.centre(right.X+side/2, right.Y+side+2.6, small, "these pins as text")
 	})
-	bottom := box{room.x, room.bottom() - loadOut - 1, room.w, loadOut}
+	bottom := mm.BoxAt(room.X, room.Bottom()-loadOut-1, room.W, loadOut)
 	c.in("load-out", bottom, func() { loadOutBox(c, bottom, d) })
 }
 
 // loadOutBox draws the black box.
-func loadOutBox(c *canvas, b box, d Dolly) {
+func loadOutBox(c *canvas, b mm.Box, d Dolly) {
 	c.rect(b, 0, black)
-	f, lines := loadOutLines(c, d, b.w)
-	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
+	f, lines := loadOutLines(c, d, b.W)
+	y := b.Y + (b.H-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
 	for _, s := range lines {
-		whiteLine(c, b.x+14, y, f, s)
+		whiteLine(c, b.X+14, y, f, s)
 		y += f.lead()
 	}
-	pinOut(c, box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
+	pinOut(c, mm.BoxAt(b.X+2, b.Y+(b.H-8.6)/2, 10, 8.6))
 }
 
 // whiteLine writes a line white on black; where it has room to be filled in, that
@@ -98,20 +102,20 @@ func whiteLine(c *canvas, x, y float64, f face, s string) {
 	}
 	rest := strings.TrimLeft(after, "_")
 	x, w := x+c.width(f, before), c.width(f, s[len(before):len(s)-len(rest)])
-	c.rect(box{x, y - f.em()*0.9, w, f.em() * 1.1}, 0, white)
+	c.rect(mm.BoxAt(x, y-f.em()*0.9, w, f.em()*1.1), 0, white)
 	whiteLine(c, x+w, y, f, rest)
 }
 
-func sums(c *canvas, room box, d Dolly) {
-	y := room.y + 6
-	c.lines(room.x, y, small, []string{"Sum of splays,", "for the radio"})
-	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 5
+func sums(c *canvas, room mm.Box, d Dolly) {
+	y := room.Y + 6
+	c.lines(room.X, y, small, []string{"Sum of splays,", "for the radio"})
+	y = c.holes(room.X+ofWidth, y, section, white, c.wrap(section, room.W-ofWidth, d.Sum)) - section.lead() + 5
 	for _, l := range d.Figures {
-		drawLine(c, room.x, y+3, room.w, l)
-		y += lineHeight(c, l, room.w)
+		drawLine(c, room.X, y+3, room.W, l)
+		y += lineHeight(c, l, room.W)
 	}
-	pinIn(c, box{room.x, y - 0.6, 10, 8})
+	pinIn(c, mm.BoxAt(room.X, y-0.6, 10, 8))
 	base := y + 4.4
-	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
-	c.holes(room.x, y, small, white, footNotes(c, d, room.w))
+	y = max(c.lines(room.X+13, base, textB, c.wrap(textB, room.W-13, d.setWords())), base+textB.lead()) + 1.6
+	c.holes(room.X, y, small, white, footNotes(c, d, room.W))
 }

@@ -1,12 +1,14 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A dollyTop is the head of a dolly sheet as measured: the baselines of its
 // three parts from the top of the page's body, and how tall each is.
 type dollyTop struct {
 	id, which face
 	word, rev float64 // baselines
 	wordX     float64
-	mark      spot // corner of the side mark
+	mark      mm.Spot // corner of the side mark
 	height    float64
 }
 
@@ -36,7 +38,7 @@ func dollyTopFor(c *canvas, w float64, d Dolly) dollyTop {
 	which := func() float64 { return 5 + c.width(capitals(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
 	const first, lineRev = idBase, revTall + 3.4
 	t.wordX, t.word, t.rev = id, first, 14.8
-	t.mark = spot{w - markSide, 20.4}
+	t.mark = mm.At(w-markSide, 20.4)
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
 		t.height = first + 12.4 // below the tail of a J
@@ -53,7 +55,7 @@ func dollyTopFor(c *canvas, w float64, d Dolly) dollyTop {
 			t.rev = t.word
 		}
 	}
-	t.mark.y = 6
+	t.mark.Y = 6
 	t.height = t.rev + 12.6
 	return t
 }
@@ -64,20 +66,20 @@ func dollyHeadHeight(c *canvas, w float64, d Dolly) float64 {
 }
 
 // dollyHead draws the head and returns the room below it.
-func dollyHead(c *canvas, room box, d Dolly) box {
-	t := dollyTopFor(c, room.w, d)
-	joins := c.wrap(text, room.w-markSide-4, d.Joins)
-	height := dollyHeadHeight(c, room.w, d)
-	c.in("head", box{room.x, room.y, room.w, height}, func() {
-		c.text(room.x, room.y+idBase, t.id, d.ID)
-		x := room.x + t.wordX + 5
-		c.text(x, room.y+t.word, capitals(wordTall), d.Word)
-		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
-		c.right(room.right(), room.y+t.rev, capitals(revTall), "REV "+d.Revision)
-		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other REV")
-		SideMark(c, d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
-		c.lines(room.x, room.y+t.height-4.6, text, joins)
-		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)
+func dollyHead(c *canvas, room mm.Box, d Dolly) mm.Box {
+	t := dollyTopFor(c, room.W, d)
+	joins := c.wrap(text, room.W-markSide-4, d.Joins)
+	height := dollyHeadHeight(c, room.W, d)
+	c.in("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
+		c.text(room.X, room.Y+idBase, t.id, d.ID)
+		x := room.X + t.wordX + 5
+		c.text(x, room.Y+t.word, capitals(wordTall), d.Word)
+		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.Y+t.word, t.which, d.Which)
+		c.right(room.Right(), room.Y+t.rev, capitals(revTall), "REV "+d.Revision)
+		c.right(room.Right(), room.Y+t.rev+4.2, small, "bin any other REV")
+		SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
+		c.lines(room.X, room.Y+t.height-4.6, text, joins)
+		c.line(room.X, room.Y+height-1.5, room.Right(), room.Y+height-1.5, heavy)
 	})
-	return box{room.x, room.y + height, room.w, room.h - height}
+	return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)
 }

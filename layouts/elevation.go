@@ -1,6 +1,10 @@
 package layouts
 
-import "math"
+import (
+	"math"
+
+	"hangpack/layouts/mm"
+)
 
 // An Elevation is a stack seen from the side, the audience to the right, as it
 // hangs. Places are metres; Z is a height, as the levels say it.
@@ -58,26 +62,26 @@ const (
 )
 
 // DrawElevation draws a stack from the side into a room and states its scale.
-func DrawElevation(c *canvas, room box, e Elevation) {
+func DrawElevation(c *canvas, room mm.Box, e Elevation) {
 	holes, looks := sideLabels(c, e)
-	top := room.y + 5 + hookStub
+	top := room.Y + 5 + hookStub
 	right := max(looks+leader+rayLength, levelWords(c, e)+1)
-	inner := box{room.x + holes + leader, top, room.w - holes - leader - right, room.bottom() - top - 12}
+	inner := mm.BoxAt(room.X+holes+leader, top, room.W-holes-leader-right, room.Bottom()-top-12)
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
-	c.text(room.x, room.y+3, smallB, "From the side, "+scaleWords(f))
-	c.right(room.right(), room.y+3, smallB, "audience →")
-	c.text(room.x, room.y+8, small, "hole")
+	c.text(room.X, room.Y+3, smallB, "From the side, "+scaleWords(f))
+	c.right(room.Right(), room.Y+3, smallB, "audience →")
+	c.text(room.X, room.Y+8, small, "hole")
 	first := c.drawn()
 	stackFromSide(c, f, e, hookStub)
 	for _, l := range e.Levels {
-		y := f.at(Place{e.Centre.X, l.Z}).y
-		c.dashed(1, 1, func() { c.line(room.x, y, room.right(), y, light) })
+		y := f.at(Place{e.Centre.X, l.Z}).Y
+		c.dashed(1, 1, func() { c.line(room.X, y, room.Right(), y, light) })
 	}
-	last := max(holeLabels(c, f, e, room, room.x+holes), lookLabels(c, f, e, room, room.right()-looks))
+	last := max(holeLabels(c, f, e, room, room.X+holes), lookLabels(c, f, e, room, room.Right()-looks))
 	levelMarks(c, f, e, room, last)
 	numbersInside(c, f, e, first)
-	ScaleBar(c, e.Ruler, f, room.x+holes+leader, room.bottom()-2, room.w*0.5)
+	ScaleBar(c, e.Ruler, f, room.X+holes+leader, room.Bottom()-2, room.W*0.5)
 }
 
 // levelWords measures the widest words that stand above a level at the right.
@@ -111,20 +115,20 @@ func stackFromSide(c *canvas, f frame, e Elevation, stub float64) {
 	}
 	for _, h := range e.Holes {
 		p := f.at(h)
-		c.disc(p.x, p.y, 0.25, 0, black)
+		c.disc(p.X, p.Y, 0.25, 0, black)
 	}
-	bottom := f.at(Place{0, lowest(e)}).y + 3
+	bottom := f.at(Place{0, lowest(e)}).Y + 3
 	for _, pick := range e.Picks {
 		p := f.at(pick.At)
-		c.dashed(4, 1, func() { c.line(p.x, p.y-stub, p.x, p.y, solid) })
-		c.disc(p.x, p.y, 0.9, 0, black)
+		c.dashed(4, 1, func() { c.line(p.X, p.Y-stub, p.X, p.Y, solid) })
+		c.disc(p.X, p.Y, 0.9, 0, black)
 	}
 	g := f.at(e.Centre)
-	from := g.y
+	from := g.Y
 	if len(e.Picks) == 1 {
-		from = f.at(e.Picks[0].At).y
+		from = f.at(e.Picks[0].At).Y
 	}
-	c.dashed(3, 1, func() { c.line(g.x, min(from, g.y), g.x, bottom, light) })
+	c.dashed(3, 1, func() { c.line(g.X, min(from, g.Y), g.X, bottom, light) })
 	drawGravity(c, g)
 }
 
@@ -142,7 +146,7 @@ func lowest(e Elevation) float64 {
 	return low
 }
 
-func spots(f frame, places []Place) (at []spot) {
+func spots(f frame, places []Place) (at []mm.Spot) {
 	for _, p := range places {
 		at = append(at, f.at(p))
 	}
@@ -154,24 +158,24 @@ func spots(f frame, places []Place) (at []spot) {
 func aimLine(c *canvas, f frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
-	c.line(a.x, a.y, a.x+long*cos, a.y+long*sin, light)
+	c.line(a.X, a.Y, a.X+long*cos, a.Y+long*sin, light)
 }
 
 // front returns the middle of a cabinet's front on paper.
-func front(f frame, s Side) spot {
+func front(f frame, s Side) mm.Spot {
 	a, b := f.at(s.Corners[0]), f.at(s.Corners[1])
-	return spot{(a.x + b.x) / 2, (a.y + b.y) / 2}
+	return mm.At((a.X+b.X)/2, (a.Y+b.Y)/2)
 }
 
 // drawGravity draws the centre of gravity: a disc in quarters.
-func drawGravity(c *canvas, p spot) {
+func drawGravity(c *canvas, p mm.Spot) {
 	const r = 1.8
-	c.disc(p.x, p.y, r, solid, white)
+	c.disc(p.X, p.Y, r, solid, white)
 	for _, from := range []float64{0, math.Pi} {
-		corners := []spot{p}
+		corners := []mm.Spot{p}
 		for i := range 9 {
 			sin, cos := math.Sincos(from + float64(i)*math.Pi/16)
-			corners = append(corners, spot{p.x + r*cos, p.y - r*sin})
+			corners = append(corners, mm.At(p.X+r*cos, p.Y-r*sin))
 		}
 		c.shape("gravity", corners, 0, black)
 	}

@@ -3,6 +3,8 @@ package layouts
 import (
 	"math"
 	"strings"
+
+	"hangpack/layouts/mm"
 )
 
 // What is written in and around a side elevation: the labels of joints and
@@ -11,22 +13,22 @@ import (
 // firstLabel is where the topmost label may stand, clear of the words of the
 // pick's level.
 func firstLabel(f frame, e Elevation) float64 {
-	return f.at(Place{0, e.Levels[0].Z}).y + 7
+	return f.at(Place{0, e.Levels[0].Z}).Y + 7
 }
 
 // holeLabels writes each joint's hole behind the rear end of the joint, with a
 // leader where labels had to be spread, and returns where the last one stands.
-func holeLabels(c *canvas, f frame, e Elevation, room box, x float64) (last float64) {
+func holeLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
-		want = append(want, f.at(s.Corners[3]).y)
+		want = append(want, f.at(s.Corners[3]).Y)
 	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		c.onWhite(x-c.width(smallB, s.Hole), y+1.1, smallB, s.Hole)
 		c.hole(x-c.width(smallB, s.Hole), y+1.1, smallB, white, s.Hole)
 		rear := f.at(s.Corners[3])
-		c.line(x+0.8, y, rear.x-0.4, rear.y, light)
+		c.line(x+0.8, y, rear.X-0.4, rear.Y, light)
 		last = y
 	}
 	return last
@@ -34,24 +36,24 @@ func holeLabels(c *canvas, f frame, e Elevation, room box, x float64) (last floa
 
 // lookLabels writes each cabinet's number and aim before its front, and returns
 // where the last one stands.
-func lookLabels(c *canvas, f frame, e Elevation, room box, x float64) (last float64) {
+func lookLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
-		want = append(want, front(f, s).y)
+		want = append(want, front(f, s).Y)
 	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.bottom()-12) {
+	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		if i == 0 {
-			c.onWhite(room.right()-c.width(small, "looks"), y-2.6, small, "looks")
-			c.right(room.right(), y-2.6, small, "looks")
+			c.onWhite(room.Right()-c.width(small, "looks"), y-2.6, small, "looks")
+			c.right(room.Right(), y-2.6, small, "looks")
 		}
 		c.onWhite(x, y+1.1, smallB, s.Number)
 		c.text(x, y+1.1, smallB, s.Number)
-		c.onWhite(room.right()-c.width(small, s.Looks), y+1.1, small, s.Looks)
-		c.right(room.right(), y+1.1, small, s.Looks)
+		c.onWhite(room.Right()-c.width(small, s.Looks), y+1.1, small, s.Looks)
+		c.right(room.Right(), y+1.1, small, s.Looks)
 		a := front(f, s)
 		sin, cos := math.Sincos(s.Aim)
-		c.line(a.x+rayLength*cos, a.y+rayLength*sin, x-0.8, y, light)
+		c.line(a.X+rayLength*cos, a.Y+rayLength*sin, x-0.8, y, light)
 		last = y
 	}
 	return last
@@ -65,8 +67,8 @@ func numbersInside(c *canvas, f frame, e Elevation, first int) {
 		w := c.width(smallB, s.Number)
 		top, low, rear := f.at(s.Corners[0]), f.at(s.Corners[1]), f.at(s.Corners[2])
 		for _, k := range []float64{0.25, 0.5, 0.75} {
-			x, y := top.x+(rear.x-top.x)*k, (top.y+low.y)/2*(1-k)+(f.at(s.Corners[3]).y+rear.y)/2*k
-			if c.clear(first, box{x - w/2, y - 1.2, w, 2.4}.grown(0.2)) {
+			x, y := top.X+(rear.X-top.X)*k, (top.Y+low.Y)/2*(1-k)+(f.at(s.Corners[3]).Y+rear.Y)/2*k
+			if c.clear(first, mm.BoxAt(x-w/2, y-1.2, w, 2.4).Grown(0.2)) {
 				c.centre(x, y+1.1, smallB, s.Number)
 				break
 			}
@@ -76,10 +78,10 @@ func numbersInside(c *canvas, f frame, e Elevation, first int) {
 
 // levelMarks writes the words of the height marks: above their lines, or below the
 // column, the end of its plumb line and the leaders of the last labels.
-func levelMarks(c *canvas, f frame, e Elevation, room box, last float64) {
-	low := f.at(Place{0, lowest(e)}).y
+func levelMarks(c *canvas, f frame, e Elevation, room mm.Box, last float64) {
+	low := f.at(Place{0, lowest(e)}).Y
 	for _, l := range e.Levels {
-		y := f.at(Place{e.Centre.X, l.Z}).y
+		y := f.at(Place{e.Centre.X, l.Z}).Y
 		if l.Under {
 			y = max(y, low) + 7
 			if last > y-5 {
@@ -87,11 +89,11 @@ func levelMarks(c *canvas, f frame, e Elevation, room box, last float64) {
 			}
 			says := strings.Join(l.Says, ", ")
 			half := c.width(small, says) / 2
-			c.centre(min(max(f.at(e.Centre).x, room.x+half), room.right()-half), y, small, says)
+			c.centre(min(max(f.at(e.Centre).X, room.X+half), room.Right()-half), y, small, says)
 			continue
 		}
 		for n, line := range l.Says {
-			x, y := room.right()-c.width(small, line), y-0.8-float64(n)*small.lead()
+			x, y := room.Right()-c.width(small, line), y-0.8-float64(n)*small.lead()
 			c.onWhite(x, y, small, line)
 			c.text(x, y, small, line)
 		}

@@ -27,12 +27,12 @@ const (
 	ptPerMm     = 72 / 25.4
 )
 
-// digits returns the bold face whose digits are mm tall.
-func digits(mm float64) face { return face{true, mm / digitHeight * ptPerMm} }
+// digits returns the bold face whose digits are so tall, in mm.
+func digits(tall float64) face { return face{true, tall / digitHeight * ptPerMm} }
 
-// capitals returns the bold face whose capitals are mm tall; its digits are a
+// capitals returns the bold face whose capitals are so tall, in mm; its digits are a
 // little taller.
-func capitals(mm float64) face { return face{true, mm / capHeight * ptPerMm} }
+func capitals(tall float64) face { return face{true, tall / capHeight * ptPerMm} }
 
 // revTall is how tall REV stands on every sheet that has it, in mm.
 const revTall = 12.0

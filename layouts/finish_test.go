@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts/mm"
 )
 
 // plainPDF is what the PDF library makes of two pages.
@@ -19,7 +21,7 @@ func plainPDF(t *testing.T) []byte {
 	c := canvasFor()
 	for _, s := range []string{"endstream and /Type /Catalog", "stream (\\) >>"} {
 		c.pdf.AddPage()
-		c.in("all", box{0, 0, 200, 200}, func() { c.text(20, 20, text, s); c.line(10, 10, 90, 90, solid) })
+		c.in("all", mm.BoxAt(0, 0, 200, 200), func() { c.text(20, 20, text, s); c.line(10, 10, 90, 90, solid) })
 	}
 	var out bytes.Buffer
 	require.NoError(t, c.pdf.Output(&out))

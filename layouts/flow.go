@@ -1,12 +1,16 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+
+	"hangpack/layouts/mm"
+)
 
 // A piece is a part of a sheet that stays on one page: its height and how it
 // is drawn into a room of that height.
 type piece struct {
 	h    float64
-	draw func(c *canvas, room box)
+	draw func(c *canvas, room mm.Box)
 	keep bool   // on the page of the next piece
 	head *piece // of its table: stands again above it at the top of a page
 }
@@ -61,16 +65,16 @@ func kept(pieces []piece) int {
 
 // Flow makes pages of a sheet whose pieces go on from page to page under
 // the same head. A second page has the same head, never smaller type.
-func Flow(c *canvas, target, name, shape string, head func(c *canvas, room box, which string) box, pieces []piece) (pages []page) {
+func Flow(c *canvas, target, name, shape string, head func(c *canvas, room mm.Box, which string) mm.Box, pieces []piece) (pages []page) {
 	probe := head(nil, c.body(), "")
-	groups := cut(pieces, probe.h)
+	groups := cut(pieces, probe.H)
 	for i, group := range groups {
 		which := ofMany(i, len(groups))
 		pages = append(pages, page{target: target, name: name + which, shape: shape,
-			draw: func(c *canvas, room box) {
+			draw: func(c *canvas, room mm.Box) {
 				room = head(c, room, which)
-				if h := heightOf(group); h > room.h+0.5 {
-					c.fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.h)
+				if h := heightOf(group); h > room.H+0.5 {
+					c.fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.H)
 				}
 				Pile(c, "piece", room, group)
 			}})
@@ -87,47 +91,47 @@ func ofMany(i, pages int) string {
 }
 
 // Pile draws pieces one under the other, each a block of its own.
-func Pile(c *canvas, block string, room box, pieces []piece) {
+func Pile(c *canvas, block string, room mm.Box, pieces []piece) {
 	for n, p := range pieces {
-		b := box{room.x, room.y, room.w, p.h}
+		b := mm.BoxAt(room.X, room.Y, room.W, p.h)
 		c.in(fmt.Sprintf("%s %d", block, n+1), b, func() { p.draw(c, b) })
-		room.y += p.h
+		room.Y += p.h
 	}
 }
 
 // revHead is a plain head with the revision large at its right.
-func revHead(name, says string) func(c *canvas, room box, which string) box {
-	return headOf(name, func(c *canvas, room box) {
-		c.right(room.right(), room.y+2.6, small, says)
-		c.right(room.right(), room.y+10.4, face{true, 18}, "REV "+c.revision)
+func revHead(name, says string) func(c *canvas, room mm.Box, which string) mm.Box {
+	return headOf(name, func(c *canvas, room mm.Box) {
+		c.right(room.Right(), room.Y+2.6, small, says)
+		c.right(room.Right(), room.Y+10.4, face{true, 18}, "REV "+c.revision)
 	})
 }
 
 // plainHead is the head of a sheet that belongs to no stack.
-func plainHead(name, says string) func(c *canvas, room box, which string) box {
-	return headOf(name, func(c *canvas, room box) { c.right(room.right(), room.y+9, small, says) })
+func plainHead(name, says string) func(c *canvas, room mm.Box, which string) mm.Box {
+	return headOf(name, func(c *canvas, room mm.Box) { c.right(room.Right(), room.Y+9, small, says) })
 }
 
 // headOf is a sheet's name over a rule, with what stands at its right.
-func headOf(name string, right func(c *canvas, room box)) func(c *canvas, room box, which string) box {
-	return func(c *canvas, room box, which string) box {
+func headOf(name string, right func(c *canvas, room mm.Box)) func(c *canvas, room mm.Box, which string) mm.Box {
+	return func(c *canvas, room mm.Box, which string) mm.Box {
 		const height = 16.0
 		if c != nil {
-			c.in("head", box{room.x, room.y, room.w, height}, func() {
-				c.text(room.x, room.y+9, title, name+which)
+			c.in("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
+				c.text(room.X, room.Y+9, title, name+which)
 				right(c, room)
-				c.line(room.x, room.y+12.5, room.right(), room.y+12.5, heavy)
+				c.line(room.X, room.Y+12.5, room.Right(), room.Y+12.5, heavy)
 			})
 		}
-		return box{room.x, room.y + height, room.w, room.h - height}
+		return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)
 	}
 }
 
 // Words makes a piece of a text.
 func Words(c *canvas, f face, s string, after float64) piece {
-	lines := c.wrap(f, c.body().w, s)
-	return piece{h: float64(len(lines))*f.lead() + after, draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+f.lead()*0.8, f, lines)
+	lines := c.wrap(f, c.body().W, s)
+	return piece{h: float64(len(lines))*f.lead() + after, draw: func(c *canvas, room mm.Box) {
+		c.lines(room.X, room.Y+f.lead()*0.8, f, lines)
 	}}
 }
 
@@ -155,9 +159,9 @@ func TableRow(c *canvas, columns []column, cells []string, f face, head bool) pi
 		}
 	}
 	bare := BareRow(c, columns, cells, f)
-	return piece{h: bare.h + 1.6, keep: head, draw: func(c *canvas, room box) {
+	return piece{h: bare.h + 1.6, keep: head, draw: func(c *canvas, room mm.Box) {
 		bare.draw(c, room)
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), pen)
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), pen)
 	}}
 }
 
@@ -168,10 +172,10 @@ func BareRow(c *canvas, columns []column, cells []string, f face) piece {
 		lines[i] = c.wrap(f, col.w-2, cells[i])
 		rows = max(rows, len(lines[i]))
 	}
-	return piece{h: float64(rows) * f.lead(), draw: func(c *canvas, room box) {
-		x := room.x
+	return piece{h: float64(rows) * f.lead(), draw: func(c *canvas, room mm.Box) {
+		x := room.X
 		for i, col := range columns {
-			cell(c, x, room.y+f.lead()*0.85, col, f, lines[i])
+			cell(c, x, room.Y+f.lead()*0.85, col, f, lines[i])
 			x += col.w
 		}
 	}}
@@ -199,7 +203,7 @@ func under(head piece, rows []piece) []piece {
 // Rest gives a last column without a width what the others leave of the page.
 func Rest(c *canvas, columns []column) []column {
 	columns = append([]column{}, columns...)
-	left := c.body().w
+	left := c.body().W
 	for _, col := range columns {
 		left -= col.w
 	}

@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A Head is what stands at the top of a stack's sheet.
 type Head struct {
 	ID, Name string
@@ -15,7 +17,7 @@ var idFace = face{true, 40}
 // A headStyle is a head as measured.
 type headStyle struct {
 	height float64
-	names  box      // where the names stand, from the head's corner
+	names  mm.Box   // where the names stand, from the head's corner
 	name   []string // lines
 	says   []string
 	rev    float64 // baseline of REV
@@ -26,38 +28,38 @@ type headStyle struct {
 // to stand beside the id.
 func headFor(c *canvas, w float64, h Head) headStyle {
 	id := c.width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 14.2, names: box{id, 0, w - id - c.width(capitals(revTall), "REV "+h.Revision) - 6, headHeight - 3}}
-	if s.names.w < 30 {
-		s.names.w = w - id
+	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-c.width(capitals(revTall), "REV "+h.Revision)-6, headHeight-3)}
+	if s.names.W < 30 {
+		s.names.W = w - id
 		s.rev, s.height = s.rev+15, s.height+15
 	}
 	lines := func() float64 {
-		s.name, s.says = c.wrap(textB, s.names.w, h.Name), c.wrap(small, s.names.w, h.Says)
+		s.name, s.says = c.wrap(textB, s.names.W, h.Name), c.wrap(small, s.names.W, h.Says)
 		return float64(len(s.name))*textB.lead() + float64(len(s.says))*small.lead()
 	}
-	if tall := lines(); tall > s.names.h {
-		s.names = box{0, s.height - 3, w, 0}
+	if tall := lines(); tall > s.names.H {
+		s.names = mm.BoxAt(0, s.height-3, w, 0)
 		s.height += lines() + 2
 	}
 	return s
 }
 
 // headRoom is the room that a head leaves.
-func headRoom(c *canvas, room box, h Head) box {
-	height := headFor(c, room.w, h).height
-	return box{room.x, room.y + height, room.w, room.h - height}
+func headRoom(c *canvas, room mm.Box, h Head) mm.Box {
+	height := headFor(c, room.W, h).height
+	return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)
 }
 
 // drawHead draws the top of a stack's sheet and returns the room below it.
-func drawHead(c *canvas, room box, h Head) box {
-	s := headFor(c, room.w, h)
-	c.in("head", box{room.x, room.y, room.w, s.height}, func() {
-		c.text(room.x, room.y+14, idFace, h.ID)
-		y := c.lines(room.x+s.names.x, room.y+s.names.y+4, textB, s.name)
-		c.lines(room.x+s.names.x, y, small, s.says)
-		c.right(room.right(), room.y+s.rev, capitals(revTall), "REV "+h.Revision)
-		c.right(room.right(), room.y+s.rev+4.4, small, "bin any other REV")
-		c.line(room.x, room.y+s.height-2, room.right(), room.y+s.height-2, heavy)
+func drawHead(c *canvas, room mm.Box, h Head) mm.Box {
+	s := headFor(c, room.W, h)
+	c.in("head", mm.BoxAt(room.X, room.Y, room.W, s.height), func() {
+		c.text(room.X, room.Y+14, idFace, h.ID)
+		y := c.lines(room.X+s.names.X, room.Y+s.names.Y+4, textB, s.name)
+		c.lines(room.X+s.names.X, y, small, s.says)
+		c.right(room.Right(), room.Y+s.rev, capitals(revTall), "REV "+h.Revision)
+		c.right(room.Right(), room.Y+s.rev+4.4, small, "bin any other REV")
+		c.line(room.X, room.Y+s.height-2, room.Right(), room.Y+s.height-2, heavy)
 	})
 	return headRoom(c, room, h)
 }

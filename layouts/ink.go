@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"github.com/go-pdf/fpdf"
+
+	"hangpack/layouts/mm"
 )
 
 // An ink is what the PDF library draws with next. It writes an instruction for every
@@ -33,10 +35,10 @@ func (k *ink) set(f face) {
 }
 
 // pen chooses how thick lines are, in mm.
-func (k *ink) pen(mm float64) {
-	if mm != k.thick {
-		k.thick = mm
-		k.pdf.SetLineWidth(mm)
+func (k *ink) pen(thick float64) {
+	if thick != k.thick {
+		k.thick = thick
+		k.pdf.SetLineWidth(thick)
 	}
 }
 
@@ -92,39 +94,39 @@ func (c *canvas) chain(x0, y0, x1, y1 float64) {
 }
 
 // leader draws a leader, and keeps both its ends on record.
-func (c *canvas) leader(s segment, pen float64) {
-	c.mark("leader", min(s.a.x, s.b.x), min(s.a.y, s.b.y), max(s.a.x, s.b.x), max(s.a.y, s.b.y)).Corners = [][2]float64{{s.a.x, s.a.y}, {s.b.x, s.b.y}}
+func (c *canvas) leader(s mm.Segment, pen float64) {
+	c.mark("leader", min(s.A.X, s.B.X), min(s.A.Y, s.B.Y), max(s.A.X, s.B.X), max(s.A.Y, s.B.Y)).Corners = [][2]float64{{s.A.X, s.A.Y}, {s.B.X, s.B.Y}}
 	c.now.pen(pen)
-	c.pdf.Line(s.a.x, s.a.y, s.b.x, s.b.y)
+	c.pdf.Line(s.A.X, s.A.Y, s.B.X, s.B.Y)
 }
 
 // with records what a mark is drawn with.
 func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
 
 // rect draws a rectangle; a pen of 0 draws no line.
-func (c *canvas) rect(b box, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
-	c.pdf.Rect(b.x, b.y, b.w, b.h, c.now.style(pen, fill))
+func (c *canvas) rect(b mm.Box, pen float64, fill int) {
+	c.mark("rect", b.X, b.Y, b.Right(), b.Bottom()).with(pen, fill)
+	c.pdf.Rect(b.X, b.Y, b.W, b.H, c.now.style(pen, fill))
 }
 
 // round draws a rectangle with round corners.
-func (c *canvas) round(b box, r, pen float64, fill int) {
-	c.mark("rect", b.x, b.y, b.right(), b.bottom()).with(pen, fill)
-	c.pdf.RoundedRect(b.x, b.y, b.w, b.h, r, "1234", c.now.style(pen, fill))
+func (c *canvas) round(b mm.Box, r, pen float64, fill int) {
+	c.mark("rect", b.X, b.Y, b.Right(), b.Bottom()).with(pen, fill)
+	c.pdf.RoundedRect(b.X, b.Y, b.W, b.H, r, "1234", c.now.style(pen, fill))
 }
 
 // shape draws a closed outline.
-func (c *canvas) shape(kind string, corners []spot, pen float64, fill int) {
+func (c *canvas) shape(kind string, corners []mm.Spot, pen float64, fill int) {
 	var points []fpdf.PointType
 	lo, hi := corners[0], corners[0]
 	var at [][2]float64
 	for _, p := range corners {
-		points = append(points, fpdf.PointType{X: p.x, Y: p.y})
-		lo = spot{math.Min(lo.x, p.x), math.Min(lo.y, p.y)}
-		hi = spot{math.Max(hi.x, p.x), math.Max(hi.y, p.y)}
-		at = append(at, [2]float64{p.x, p.y})
+		points = append(points, fpdf.PointType{X: p.X, Y: p.Y})
+		lo = mm.At(math.Min(lo.X, p.X), math.Min(lo.Y, p.Y))
+		hi = mm.At(math.Max(hi.X, p.X), math.Max(hi.Y, p.Y))
+		at = append(at, [2]float64{p.X, p.Y})
 	}
-	m := c.mark(kind, lo.x, lo.y, hi.x, hi.y)
+	m := c.mark(kind, lo.X, lo.Y, hi.X, hi.Y)
 	m.Corners = at
 	m.with(pen, fill)
 	c.pdf.Polygon(points, c.now.style(pen, fill))
@@ -170,7 +172,7 @@ func (c *canvas) inverse(draw func()) {
 // onWhite clears the paper for a text, so that no line runs through it.
 func (c *canvas) onWhite(x, y float64, f face, s string) {
 	const air = 0.3
-	left, right := max(x-air, c.room.x), min(x+c.width(f, s)+air, c.room.right())
-	top, low := max(y-f.em()*0.75-air, c.room.y), min(y+f.em()*0.21+air, c.room.bottom())
-	c.rect(box{left, top, right - left, low - top}, 0, white)
+	left, right := max(x-air, c.room.X), min(x+c.width(f, s)+air, c.room.Right())
+	top, low := max(y-f.em()*0.75-air, c.room.Y), min(y+f.em()*0.21+air, c.room.Bottom())
+	c.rect(mm.BoxAt(left, top, right-left, low-top), 0, white)
 }

@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // Kit is the sheet by which gear is counted out of the truck and in again.
 type Kit struct {
 	Says   []string
@@ -65,9 +67,9 @@ func trucks(c *canvas, all []TruckRow) []piece {
 
 // groupName stands over the rows of one sort.
 func groupName(s string) piece {
-	return piece{h: 6.5, keep: true, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+4.8, textB, s)
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+	return piece{h: 6.5, keep: true, draw: func(c *canvas, room mm.Box) {
+		c.text(room.X, room.Y+4.8, textB, s)
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }
 
@@ -75,16 +77,16 @@ func groupName(s string) piece {
 func countedRow(c *canvas, columns []column, cells []string) piece {
 	row := BareRow(c, columns[:len(cells)], cells, small)
 	h := max(row.h+1.6, kitRow)
-	return piece{h: h, draw: func(c *canvas, room box) {
-		row.draw(c, box{room.x, room.y + (h-row.h)/2, room.w, row.h})
-		x := room.x
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		row.draw(c, mm.BoxAt(room.X, room.Y+(h-row.h)/2, room.W, row.h))
+		x := room.X
 		for _, col := range columns[:len(cells)] {
 			x += col.w
 		}
 		for _, col := range columns[len(cells):] {
-			c.rect(box{x + 1, room.y + 0.8, col.w - 2, h - 1.6}, solid, white)
+			c.rect(mm.BoxAt(x+1, room.Y+0.8, col.w-2, h-1.6), solid, white)
 			x += col.w
 		}
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }

@@ -16,6 +16,8 @@ import (
 	"golang.org/x/image/font/gofont/goregular"
 	sfntref "golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+
+	"hangpack/layouts/mm"
 )
 
 func canvasFor() *canvas { return drawn(Pack{Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)}) }
@@ -64,22 +66,22 @@ func widthsAsReadersSetThem(t *testing.T) (cases int, worst float64) {
 func TestInkOutsideItsBlockFails(t *testing.T) {
 	c := canvasFor()
 	c.pdf.AddPage()
-	c.in("narrow", box{50, 50, 10, 5}, func() { c.text(50, 54, text, "wider than this") })
+	c.in("narrow", mm.BoxAt(50, 50, 10, 5), func() { c.text(50, 54, text, "wider than this") })
 	require.ErrorContains(t, c.err, "leaves the block narrow")
 	c = canvasFor()
 	c.pdf.AddPage()
-	c.in("wide", box{50, 50, 60, 5}, func() { c.text(50, 54, text, "not wider than this") })
+	c.in("wide", mm.BoxAt(50, 50, 60, 5), func() { c.text(50, 54, text, "not wider than this") })
 	require.NoError(t, c.err)
 }
 
 // A block that leaves the block around it, or the margins of the page, fails the
 // pack: ink inside it would prove nothing.
 func TestBlocksOutsideTheirRoomFail(t *testing.T) {
-	for what, rooms := range map[string][2]box{
-		"leaves the block around it": {{50, 50, 60, 20}, {90, 55, 30, 5}},
-		"is as wide":                 {{50, 50, 60, 20}, {50, 55, 60, 5}},
-		"leaves the page":            {{50, 280, 60, 20}, {55, 281, 5, 5}},
-		"in the spine's margin":      {{8, 50, 60, 20}, {55, 51, 5, 5}},
+	for what, rooms := range map[string][2]mm.Box{
+		"leaves the block around it": {mm.BoxAt(50, 50, 60, 20), mm.BoxAt(90, 55, 30, 5)},
+		"is as wide":                 {mm.BoxAt(50, 50, 60, 20), mm.BoxAt(50, 55, 60, 5)},
+		"leaves the page":            {mm.BoxAt(50, 280, 60, 20), mm.BoxAt(55, 281, 5, 5)},
+		"in the spine's margin":      {mm.BoxAt(8, 50, 60, 20), mm.BoxAt(55, 51, 5, 5)},
 	} {
 		c := canvasFor()
 		c.start(1, page{})
@@ -99,8 +101,8 @@ func TestMarksKnowTheirBlocks(t *testing.T) {
 	c := canvasFor()
 	for n := range 2 {
 		c.start(n+1, page{})
-		c.in("first", box{50, 50, 60, 20}, func() { c.rect(box{51, 51, 5, 5}, 0, black) })
-		c.in("second", box{50, 90, 60, 20}, func() {
+		c.in("first", mm.BoxAt(50, 50, 60, 20), func() { c.rect(mm.BoxAt(51, 51, 5, 5), 0, black) })
+		c.in("second", mm.BoxAt(50, 90, 60, 20), func() {
 			c.inverse(func() { c.text(51, 95, smallB, "white") })
 			c.disc(60, 100, 2, heavy, none)
 		})
@@ -182,15 +184,15 @@ func TestFaultsSideBySideAreErrors(t *testing.T) {
 
 // A frame shows all of its drawing at the largest scale that it fits.
 func TestFrame(t *testing.T) {
-	room := box{10, 10, 100, 50}
+	room := mm.BoxAt(10, 10, 100, 50)
 	f := frameFor(Ruler{}, Place{0, 0}, Place{2, 1}, room)
 	assert.Equal(t, 20, f.scale)
 	for _, p := range []Place{{0, 0}, {2, 1}} {
 		at := f.at(p)
-		assert.True(t, at.x >= 10 && at.x <= 110 && at.y >= 10 && at.y <= 60)
+		assert.True(t, at.X >= 10 && at.X <= 110 && at.Y >= 10 && at.Y <= 60)
 	}
-	assert.InDelta(t, 50, f.at(Place{1, 0}).x-f.at(Place{0, 0}).x, 1e-9, "1 m at 1:20")
-	assert.InDelta(t, 50, f.at(Place{0, 0}).y-f.at(Place{0, 1}).y, 1e-9, "up the page")
+	assert.InDelta(t, 50, f.at(Place{1, 0}).X-f.at(Place{0, 0}).X, 1e-9, "1 m at 1:20")
+	assert.InDelta(t, 50, f.at(Place{0, 0}).Y-f.at(Place{0, 1}).Y, 1e-9, "up the page")
 	assert.Equal(t, 24, frameFor(Ruler{Imperial: true}, Place{0, 0}, Place{2, 1}, room).scale)
 	assert.Equal(t, 400, frameFor(Ruler{}, Place{0, 0}, Place{30, 1}, room).scale)
 }

@@ -10,6 +10,8 @@ import (
 	"errors"
 	"fmt"
 	"time"
+
+	"hangpack/layouts/mm"
 )
 
 // A Pack is sheets in the order of their pages.
@@ -35,7 +37,7 @@ type page struct {
 	target string // what codes and clicks call it; "" for none
 	name   string // in the spine and in the list of bookmarks
 	shape  string
-	draw   func(c *canvas, room box)
+	draw   func(c *canvas, room mm.Box)
 }
 
 // Paper is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,

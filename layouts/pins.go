@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // Pins is the pin sheet of a stack: the schedule of its joints, the stack from
 // the side, the bar with its pick holes, and what to read. A stack of many
 // cabinets takes more than one page; each page is one of these.
@@ -44,7 +46,7 @@ func (p Pins) pages(c *canvas) []page {
 // pinsFit reports whether rows of the least height find room.
 func pinsFit(c *canvas, p Pins) bool {
 	room := headRoom(c, c.body(), p.Head)
-	room.h -= belowHeight(c, p, room.w)
+	room.H -= belowHeight(c, p, room.W)
 	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
 }
 
@@ -81,16 +83,16 @@ const (
 	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 
-func (p Pins) draw(c *canvas, room box) {
+func (p Pins) draw(c *canvas, room mm.Box) {
 	room = drawHead(c, room, p.Head)
-	below := belowHeight(c, p, room.w)
-	upper := box{room.x, room.y, room.w, room.h - below}
+	below := belowHeight(c, p, room.W)
+	upper := mm.BoxAt(room.X, room.Y, room.W, room.H-below)
 	s := scheduleFor(c, p, upper)
-	left := box{upper.x, upper.y, s.width, upper.h}
+	left := mm.BoxAt(upper.X, upper.Y, s.width, upper.H)
 	c.in("schedule", left, func() { drawSchedule(c, left, p, s) })
-	side := box{left.right() + 4, upper.y + 1, upper.w - s.width - 4, upper.h - 3}
+	side := mm.BoxAt(left.Right()+4, upper.Y+1, upper.W-s.width-4, upper.H-3)
 	c.in("side", side, func() { DrawElevation(c, side, p.Side) })
-	drawLower(c, box{room.x, upper.bottom(), room.w, below}, p)
+	drawLower(c, mm.BoxAt(room.X, upper.Bottom(), room.W, below), p)
 }
 
 // A scheduleStyle is a schedule as measured: how tall its rows are, its tabs,
@@ -113,7 +115,7 @@ const (
 
 // scheduleFor makes rows as tall as the page allows, and gives the rest of the
 // width to the drawing.
-func scheduleFor(c *canvas, p Pins, room box) (s scheduleStyle) {
+func scheduleFor(c *canvas, p Pins, room mm.Box) (s scheduleStyle) {
 	s.row = rowMost
 	for range 3 { // taller rows have wider tabs, and so shorter lines below
 		s.tabs = pinTabs(c, p, s.row)
@@ -123,7 +125,7 @@ func scheduleFor(c *canvas, p Pins, room box) (s scheduleStyle) {
 		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
 		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
 		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2 + 0.8
-		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
+		left := room.H - scheduleUp - float64(len(s.foot))*small.lead() - 5
 		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
 		s.bar = max(s.row, words)
 	}
@@ -140,22 +142,22 @@ func pinTabs(c *canvas, p Pins, row float64) tabStyle {
 }
 
 // drawSchedule draws the column as tabs between flat boxes.
-func drawSchedule(c *canvas, room box, p Pins, s scheduleStyle) {
-	ladderX := room.x + s.boxes + 3
-	tickX := room.right() - 2*tickSide
-	scheduleHeads(c, room.y, ladderX, tickX, p.Boxes)
-	y := room.y + scheduleUp
-	barBox(c, box{room.x, y, s.boxes, s.bar}, p.Bar != "", s.head)
+func drawSchedule(c *canvas, room mm.Box, p Pins, s scheduleStyle) {
+	ladderX := room.X + s.boxes + 3
+	tickX := room.Right() - 2*tickSide
+	scheduleHeads(c, room.Y, ladderX, tickX, p.Boxes)
+	y := room.Y + scheduleUp
+	barBox(c, mm.BoxAt(room.X, y, s.boxes, s.bar), p.Bar != "", s.head)
 	y += s.bar
 	for _, r := range p.Rows {
-		drawPinRow(c, box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
-		DrawTab(c, room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
+		drawPinRow(c, mm.BoxAt(room.X, y, s.boxes, s.row), r, s.names.lines(r.Type))
+		DrawTab(c, room.X+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
 		DrawLadder(c, ladderX, y-1.5, ladderPitch, r.Ladder)
 		c.text(ladderX-1, y+2.5, small, r.Ordinal)
 		seenBoxes(c, tickX, y, r.Pins)
 		y += s.row
 	}
-	c.lines(room.x, y+4.4, small, s.foot)
+	c.lines(room.X, y+4.4, small, s.foot)
 }
 
 func scheduleHeads(c *canvas, y, ladderX, tickX float64, both bool) {
@@ -181,27 +183,27 @@ func seenBoxes(c *canvas, x, y float64, pins int) {
 
 // barBox draws what the first joint hangs from: the bar, or a cabinet of the
 // sheet before.
-func barBox(c *canvas, b box, bar bool, words []string) {
+func barBox(c *canvas, b mm.Box, bar bool, words []string) {
 	fill := white
 	if bar {
 		fill = grey
 	}
 	c.rect(b, solid, fill)
-	c.lines(b.x+2, b.y+3.4, smallB, words)
+	c.lines(b.X+2, b.Y+3.4, smallB, words)
 }
 
 // drawPinRow draws one cabinet as a flat box.
-func drawPinRow(c *canvas, b box, r PinRow, name []string) {
+func drawPinRow(c *canvas, b mm.Box, r PinRow, name []string) {
 	c.rect(b, solid, white)
 	if r.Cut != "" {
-		c.line(b.x, b.y, b.right(), b.y, 1.2)
+		c.line(b.X, b.Y, b.Right(), b.Y, 1.2)
 		w := c.width(smallB, r.Cut) + 2
-		c.rect(box{b.x + 11, b.y - 1.3, w, 3}, 0, white)
-		c.text(b.x+12, b.y+1.1, smallB, r.Cut)
+		c.rect(mm.BoxAt(b.X+11, b.Y-1.3, w, 3), 0, white)
+		c.text(b.X+12, b.Y+1.1, smallB, r.Cut)
 	}
-	base := b.y + b.h/2 + 1.5
-	c.text(b.x+2, base+0.6, section, r.Number)
-	c.lines(b.x+12, base-0.4-float64(len(name)-1)*small.lead()/2, small, name)
+	base := b.Y + b.H/2 + 1.5
+	c.text(b.X+2, base+0.6, section, r.Number)
+	c.lines(b.X+12, base-0.4-float64(len(name)-1)*small.lead()/2, small, name)
 }
 
 // typeRoom is the width of a cabinet's name in its row.

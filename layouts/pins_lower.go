@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // The lower part of a pin sheet: the bar's strip across the page, then the
 // figures with their notes to the left and the code to the right.
 
@@ -41,20 +43,20 @@ func lineHeight(c *canvas, l Line, w float64) float64 {
 }
 
 // drawLower draws the lower part.
-func drawLower(c *canvas, room box, p Pins) {
-	y := room.y
+func drawLower(c *canvas, room mm.Box, p Pins) {
+	y := room.Y
 	if p.Strip != nil {
-		b := box{room.x, y, room.w, stripHeight(*p.Strip)}
+		b := mm.BoxAt(room.X, y, room.W, stripHeight(*p.Strip))
 		c.in("strip", b, func() { DrawStrip(c, b, *p.Strip) })
-		y += b.h + 3
+		y += b.H + 3
 	}
 	side := c.codeSide(p.Code)
-	left := box{room.x, y, room.w - side - 4, room.bottom() - y}
+	left := mm.BoxAt(room.X, y, room.W-side-4, room.Bottom()-y)
 	c.in("figures", left, func() { drawFigures(c, left, p) })
-	right := box{room.right() - side, y, side, side + 5}
+	right := mm.BoxAt(room.Right()-side, y, side, side+5)
 	c.in("code", right, func() {
-		c.code(right.x, right.y, side, p.Code)
-		c.centre(right.x+side/2, right.bottom()-1.4, small, "this stack's pins")
+		c.code(right.X, right.Y, side, p.Code)
+		c.centre(right.X+side/2, right.Bottom()-1.4, small, "this stack's pins")
 	})
 }
 
@@ -66,14 +68,14 @@ func drawLine(c *canvas, x, y, w float64, l Line) {
 	c.lines(x+ofWidth+c.width(section, l.Figure)+figureGap, y, small, figureText(c, l, w))
 }
 
-func drawFigures(c *canvas, room box, p Pins) {
-	y := room.y
+func drawFigures(c *canvas, room mm.Box, p Pins) {
+	y := room.Y
 	for _, l := range p.Figures {
-		drawLine(c, room.x, y+4.4, room.w, l)
-		y += lineHeight(c, l, room.w)
+		drawLine(c, room.X, y+4.4, room.W, l)
+		y += lineHeight(c, l, room.W)
 	}
 	y += 4
 	for _, n := range p.Notes {
-		y = c.paragraph(room.x, y, room.w, small, n)
+		y = c.paragraph(room.X, y, room.W, small, n)
 	}
 }

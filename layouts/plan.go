@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A Plan is the sheet of all points of the roof as seen from above, for the
 // venue's head rigger and for who chalks them on the floor. Its places are
 // metres from the datum, and not as in other drawings: X is positive to stage
@@ -51,16 +53,16 @@ var planHead = revHead("PLAN", "all points of the roof, seen from above")
 // else on pages of their own.
 func (v Plan) pages(c *canvas) []page {
 	room, checks := planHead(nil, c.body(), ""), v.checks(c)
-	views, left := v.views(c, room), room.h-heightOf(checks)
+	views, left := v.views(c, room), room.H-heightOf(checks)
 	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
-		lower := v.views(c, box{room.x, room.y, room.w, left})
+		lower := v.views(c, mm.BoxAt(room.X, room.Y, room.W, left))
 		if len(lower) == 1 && lower[0].frame.scale == views[0].frame.scale {
 			return v.numbered(lower, [][]piece{checks})
 		}
 	}
 	below := make([][]piece, len(views))
 	if len(checks) > 0 {
-		below = append(below, cut(checks, room.h)...)
+		below = append(below, cut(checks, room.H)...)
 	}
 	return v.numbered(views, below)
 }
@@ -70,11 +72,11 @@ func (v Plan) pages(c *canvas) []page {
 func (v Plan) numbered(views []planView, below [][]piece) (pages []page) {
 	for i := range below {
 		which := ofMany(i, len(below))
-		pages = append(pages, page{target: planTarget, name: "PLAN" + which, draw: func(c *canvas, room box) {
+		pages = append(pages, page{target: planTarget, name: "PLAN" + which, draw: func(c *canvas, room mm.Box) {
 			room = planHead(c, room, which)
 			if i < len(views) {
 				drawView(c, views[i])
-				room.y += views[i].sheet.h
+				room.Y += views[i].sheet.H
 			}
 			Pile(c, "plan piece", room, below[i])
 		}})

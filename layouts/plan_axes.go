@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+
+	"hangpack/layouts/mm"
 )
 
 // The names of the lines through the datum. Whether one of them is the centre
@@ -16,14 +18,14 @@ const (
 // axes are the two lines through the datum, ruled like tapes from the
 // datum, with the words that had room beside them.
 type axes struct {
-	datum spot
+	datum mm.Spot
 	ticks float64 // mm from tick to tick
 	words []axisWord
 }
 
 // An axisWord is a word beside an axis: its left end and its baseline.
 type axisWord struct {
-	spot
+	mm.Spot
 	says string
 }
 
@@ -66,43 +68,33 @@ func (w *planView) ground(c *canvas) *ground {
 		}
 	}
 	for _, i := range w.stacks {
-		lo, hi := bounds(w.corners(i))
-		b := box{lo.x, lo.y, hi.x - lo.x, hi.y - lo.y}
+		lo, hi := mm.Bounds(w.corners(i))
+		b := mm.BoxAt(lo.X, lo.Y, hi.X-lo.X, hi.Y-lo.Y)
 		g.outlines = append(g.outlines, b)
-		g.take(b.grown(1))
+		g.take(b.Grown(1))
 	}
 	w.axes = axes{datum: d}
 	nameAxes(c, w, g)
 	ruleAxes(c, w, g)
-	g.take(box{d.x - 0.5, w.room.y, 1, w.room.h})
-	g.take(box{w.room.x, d.y - 0.5, w.room.w, 1})
+	g.take(mm.BoxAt(d.X-0.5, w.room.Y, 1, w.room.H))
+	g.take(mm.BoxAt(w.room.X, d.Y-0.5, w.room.W, 1))
 	g.settle()
 	return g
 }
 
 // corners returns an outline on paper.
-func (w *planView) corners(stack int) (at []spot) {
+func (w *planView) corners(stack int) (at []mm.Spot) {
 	for _, p := range w.plan.Stacks[stack].Corners {
 		at = append(at, w.frame.at(onPlan(p)))
 	}
 	return at
 }
 
-// bounds returns the corners of the least upright rectangle around spots.
-func bounds(at []spot) (lo, hi spot) {
-	lo, hi = at[0], at[0]
-	for _, p := range at {
-		lo = spot{min(lo.x, p.x), min(lo.y, p.y)}
-		hi = spot{max(hi.x, p.x), max(hi.y, p.y)}
-	}
-	return lo, hi
-}
-
 // axisText writes a word beside an axis at the first of some places that is
 // free. Where none is, the key under the drawing has to do.
-func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...spot) {
+func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...mm.Spot) {
 	for _, p := range at {
-		if g.word(box{p.x, p.y - f.em()*0.75, c.width(f, says), f.em() * 0.96}) {
+		if g.word(mm.BoxAt(p.X, p.Y-f.em()*0.75, c.width(f, says), f.em()*0.96)) {
 			w.axes.words = append(w.axes.words, axisWord{p, says})
 			return
 		}
@@ -112,14 +104,14 @@ func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...spot
 // nameAxes writes the names of the two lines, from their ends inwards.
 func nameAxes(c *canvas, w *planView, g *ground) {
 	d, r := w.axes.datum, w.room
-	var up, across []spot
-	for y := r.y + 3; y < r.bottom(); y += 4 {
-		up = append(up, spot{d.x + 1.5, y}, spot{d.x - 1.5 - c.width(smallB, acrossNought), y})
+	var up, across []mm.Spot
+	for y := r.Y + 3; y < r.Bottom(); y += 4 {
+		up = append(up, mm.At(d.X+1.5, y), mm.At(d.X-1.5-c.width(smallB, acrossNought), y))
 	}
-	last := r.right() - c.width(smallB, upDownNought) - 0.4
-	for x := 0.4; x < r.w/2; x += 4 {
-		for _, x := range []float64{r.x + x, last - x} {
-			across = append(across, spot{x, d.y - 2}, spot{x, d.y + 3.8})
+	last := r.Right() - c.width(smallB, upDownNought) - 0.4
+	for x := 0.4; x < r.W/2; x += 4 {
+		for _, x := range []float64{r.X + x, last - x} {
+			across = append(across, mm.At(x, d.Y-2), mm.At(x, d.Y+3.8))
 		}
 	}
 	axisText(c, w, g, smallB, acrossNought, up...)
@@ -131,14 +123,14 @@ func ruleAxes(c *canvas, w *planView, g *ground) {
 	m, says := w.plan.Ruler.step(w.frame.scale)
 	d, r := w.axes.datum, w.room
 	w.axes.ticks = m * 1000 / float64(w.frame.scale)
-	for n := 1; float64(n)*w.axes.ticks < max(r.w, r.h); n++ {
+	for n := 1; float64(n)*w.axes.ticks < max(r.W, r.H); n++ {
 		s, k := says(n), float64(n)*w.axes.ticks
 		half := c.width(small, s) / 2
-		for _, x := range []float64{d.x - k, d.x + k} {
-			axisText(c, w, g, small, s, spot{x - half, d.y + 4.4})
+		for _, x := range []float64{d.X - k, d.X + k} {
+			axisText(c, w, g, small, s, mm.At(x-half, d.Y+4.4))
 		}
-		for _, y := range []float64{d.y - k, d.y + k} {
-			axisText(c, w, g, small, s, spot{d.x + 1.8, y + 1.1})
+		for _, y := range []float64{d.Y - k, d.Y + k} {
+			axisText(c, w, g, small, s, mm.At(d.X+1.8, y+1.1))
 		}
 	}
 }
@@ -146,8 +138,8 @@ func ruleAxes(c *canvas, w *planView, g *ground) {
 // drawAxes draws both lines with their ticks, and the datum.
 func drawAxes(c *canvas, w planView) {
 	a, r := w.axes, w.room
-	c.chain(a.datum.x, r.y, a.datum.x, r.bottom())
-	c.dashed(2, 1.4, func() { c.line(r.x, a.datum.y, r.right(), a.datum.y, light) })
+	c.chain(a.datum.X, r.Y, a.datum.X, r.Bottom())
+	c.dashed(2, 1.4, func() { c.line(r.X, a.datum.Y, r.Right(), a.datum.Y, light) })
 	drawTicks(c, a, r)
 	drawDatum(c, a.datum)
 }
@@ -159,19 +151,19 @@ func axisWords(c *canvas, a axes) {
 		if word.says == acrossNought || word.says == upDownNought {
 			f = smallB
 		}
-		c.onWhite(word.x, word.y, f, word.says)
-		c.text(word.x, word.y, f, word.says)
+		c.onWhite(word.X, word.Y, f, word.says)
+		c.text(word.X, word.Y, f, word.says)
 	}
 }
 
 // drawTicks draws the ticks of both axes.
-func drawTicks(c *canvas, a axes, r box) {
+func drawTicks(c *canvas, a axes, r mm.Box) {
 	const half = 1.0
-	for n := math.Ceil((r.x - a.datum.x) / a.ticks); a.datum.x+n*a.ticks <= r.right(); n++ {
-		c.line(a.datum.x+n*a.ticks, a.datum.y-half, a.datum.x+n*a.ticks, a.datum.y+half, solid)
+	for n := math.Ceil((r.X - a.datum.X) / a.ticks); a.datum.X+n*a.ticks <= r.Right(); n++ {
+		c.line(a.datum.X+n*a.ticks, a.datum.Y-half, a.datum.X+n*a.ticks, a.datum.Y+half, solid)
 	}
-	for n := math.Ceil((r.y - a.datum.y) / a.ticks); a.datum.y+n*a.ticks <= r.bottom(); n++ {
-		c.line(a.datum.x-half, a.datum.y+n*a.ticks, a.datum.x+half, a.datum.y+n*a.ticks, solid)
+	for n := math.Ceil((r.Y - a.datum.Y) / a.ticks); a.datum.Y+n*a.ticks <= r.Bottom(); n++ {
+		c.line(a.datum.X-half, a.datum.Y+n*a.ticks, a.datum.X+half, a.datum.Y+n*a.ticks, solid)
 	}
 }
 
@@ -188,12 +180,12 @@ func planBar(c *canvas, w planView, x, y float64) {
 }
 
 // drawDatum draws the datum: a disc with a cross.
-func drawDatum(c *canvas, p spot) {
+func drawDatum(c *canvas, p mm.Spot) {
 	const r = datumRadius
-	c.record("datum", p.x-r, p.y-r, p.x+r, p.y+r)
-	c.disc(p.x, p.y, r, solid, white)
-	c.line(p.x-r-1, p.y, p.x+r+1, p.y, solid)
-	c.line(p.x, p.y-r-1, p.x, p.y+r+1, solid)
+	c.record("datum", p.X-r, p.Y-r, p.X+r, p.Y+r)
+	c.disc(p.X, p.Y, r, solid, white)
+	c.line(p.X-r-1, p.Y, p.X+r+1, p.Y, solid)
+	c.line(p.X, p.Y-r-1, p.X, p.Y+r+1, solid)
 }
 
 // pointsWords counts points.

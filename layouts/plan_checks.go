@@ -1,6 +1,10 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/mm"
+)
 
 // checkTall is how tall a row of tape checks is: a box for a pencil and some
 // air.
@@ -22,7 +26,7 @@ func (v Plan) checks(c *canvas) []piece {
 	air.keep, lead.keep = true, true
 	var rows []piece
 	w := checkWidth(c, v.Checks)
-	for row := range slices.Chunk(v.Checks, max(1, int((c.body().w+8)/w))) {
+	for row := range slices.Chunk(v.Checks, max(1, int((c.body().W+8)/w))) {
 		rows = append(rows, checkRow(row, w))
 	}
 	return append([]piece{air}, under(lead, rows)...)
@@ -43,12 +47,12 @@ func checkWidth(c *canvas, checks []TapeCheck) (w float64) {
 // checkRow is one row of tape checks, each w wide: a box to tick, from where to
 // where, and the distance.
 func checkRow(checks []TapeCheck, w float64) piece {
-	return piece{h: checkTall, draw: func(c *canvas, room box) {
+	return piece{h: checkTall, draw: func(c *canvas, room mm.Box) {
 		for i, t := range checks {
-			x := room.x + float64(i)*w
-			Tick(c, x, room.y+0.7, tickSide)
-			c.text(x+tickSide+2, room.y+5, text, t.between())
-			c.right(x+w-8, room.y+5, textB, t.Is)
+			x := room.X + float64(i)*w
+			Tick(c, x, room.Y+0.7, tickSide)
+			c.text(x+tickSide+2, room.Y+5, text, t.between())
+			c.right(x+w-8, room.Y+5, textB, t.Is)
 		}
 	}}
 }

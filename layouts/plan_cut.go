@@ -4,14 +4,16 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"hangpack/layouts/mm"
 )
 
 // A planView is one drawing of a plan: everything near enough, and tags for
 // its own points.
 type planView struct {
 	plan    Plan
-	sheet   box // all that the drawing and its words take
-	room    box // the drawing's own
+	sheet   mm.Box // all that the drawing and its words take
+	room    mm.Box // the drawing's own
 	frame   frame
 	faces   tagFaces
 	own     []int // points that have their tags here, in the job's order
@@ -35,7 +37,7 @@ const (
 func onPlan(p Place) Place { return Place{p.X, -p.Z} }
 
 // views cuts a plan into as many drawings as its tags need.
-func (v Plan) views(c *canvas, sheet box) (views []planView) {
+func (v Plan) views(c *canvas, sheet mm.Box) (views []planView) {
 	all := make([]int, len(v.Points))
 	for i := range all {
 		all[i] = i
@@ -56,7 +58,7 @@ func reach(p Place) float64 { return max(10, math.Abs(p.X), math.Abs(p.Z)) }
 
 // groups parts far points from near ones where one drawing of both would be so
 // small that marks touch: delays in a field, say. all is in the order of reach.
-func (v Plan) groups(all []int, room box) [][]int {
+func (v Plan) groups(all []int, room mm.Box) [][]int {
 	const farther = 2.0 // times as far as the last of the near ones
 	at, most := 0, farther
 	for i := 1; i < len(all); i++ {
@@ -72,7 +74,7 @@ func (v Plan) groups(all []int, room box) [][]int {
 
 // touch reports whether marks of points that stand apart would touch in one
 // drawing.
-func (v Plan) touch(points []int, room box) bool {
+func (v Plan) touch(points []int, room mm.Box) bool {
 	places := []Place{{}}
 	for _, i := range points {
 		places = append(places, onPlan(v.Points[i].At))
@@ -129,7 +131,7 @@ func (w planView) extent() (lo, hi Place) {
 // more white.
 func (w planView) cut(c *canvas, points []int) []planView {
 	lo, hi := w.extent()
-	scale := frameFor(w.plan.Ruler, lo, hi, w.room.grown(-frameAir)).scale
+	scale := frameFor(w.plan.Ruler, lo, hi, w.room.Grown(-frameAir)).scale
 	for ; scale < scaleMost; scale = w.plan.Ruler.next(scale) {
 		for n := 1; n <= len(points); n += 1 + n/8 {
 			if views := w.at(scale, lo, hi).shared(c, points, n); views != nil {
@@ -160,7 +162,7 @@ func (r Ruler) next(scale int) int {
 // at sets a drawing's scale and stands what it shows in the middle of its room.
 func (w planView) at(scale int, lo, hi Place) planView {
 	k := 1000 / float64(scale)
-	w.frame = frame{scale, lo, spot{w.room.x + (w.room.w-(hi.X-lo.X)*k)/2, w.room.y + (w.room.h+(hi.Z-lo.Z)*k)/2}}
+	w.frame = frame{scale, lo, mm.At(w.room.X+(w.room.W-(hi.X-lo.X)*k)/2, w.room.Y+(w.room.H+(hi.Z-lo.Z)*k)/2)}
 	return w
 }
 
@@ -198,7 +200,7 @@ func (w planView) inType(c *canvas, points []int, n int, f tagFaces) (views []pl
 }
 
 // spot returns where a point stands on paper.
-func (w planView) spot(i int) spot { return w.frame.at(onPlan(w.plan.Points[i].At)) }
+func (w planView) spot(i int) mm.Spot { return w.frame.at(onPlan(w.plan.Points[i].At)) }
 
 // tagged places the tags of a drawing's own points, or reports false.
 func (w *planView) tagged(c *canvas) bool {
@@ -206,9 +208,9 @@ func (w *planView) tagged(c *canvas) bool {
 	p := tagging{ground: g, datum: w.frame.at(Place{}), strict: w.faces != tagSizes[len(tagSizes)-1], tags: w.untagged(c)}
 	need := 0.0
 	for _, t := range p.tags {
-		need += t.at.grown(tagAir/2).w * t.at.grown(tagAir/2).h
+		need += t.at.Grown(tagAir/2).W * t.at.Grown(tagAir/2).H
 	}
-	if free := g.room.w*g.room.h - float64(g.count(g.room)); need > free*0.5 || !p.solve() {
+	if free := g.room.W*g.room.H - float64(g.count(g.room)); need > free*0.5 || !p.solve() {
 		return false
 	}
 	w.tags = p.tags

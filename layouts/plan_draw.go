@@ -3,6 +3,8 @@ package layouts
 import (
 	"fmt"
 	"strings"
+
+	"hangpack/layouts/mm"
 )
 
 // Heights of the words around a drawing, in mm.
@@ -29,32 +31,32 @@ func aboveHeight(c *canvas, v Plan, w float64) float64 {
 }
 
 // drawingRoom is what the words leave of a sheet for the drawing.
-func drawingRoom(c *canvas, v Plan, sheet box) box {
-	above := aboveHeight(c, v, sheet.w)
-	return box{sheet.x, sheet.y + above, sheet.w, sheet.h - above - planWaysTall - planKeyTall}
+func drawingRoom(c *canvas, v Plan, sheet mm.Box) mm.Box {
+	above := aboveHeight(c, v, sheet.W)
+	return mm.BoxAt(sheet.X, sheet.Y+above, sheet.W, sheet.H-above-planWaysTall-planKeyTall)
 }
 
 // drawView draws a sheet's drawing and its words.
 func drawView(c *canvas, w planView) {
-	above := box{w.sheet.x, w.sheet.y, w.sheet.w, w.room.y - w.sheet.y}
+	above := mm.BoxAt(w.sheet.X, w.sheet.Y, w.sheet.W, w.room.Y-w.sheet.Y)
 	c.in("plan words", above, func() { planWords(c, above, w) })
 	c.in("plan", w.room, func() { drawPlanOf(c, w) })
-	ways := box{w.sheet.x, w.room.bottom(), w.sheet.w, planWaysTall}
+	ways := mm.BoxAt(w.sheet.X, w.room.Bottom(), w.sheet.W, planWaysTall)
 	c.in("plan ways", ways, func() { planWays(c, ways) })
-	key := box{w.sheet.x, ways.bottom(), w.sheet.w, planKeyTall}
+	key := mm.BoxAt(w.sheet.X, ways.Bottom(), w.sheet.W, planKeyTall)
 	c.in("plan key", key, func() { planKey(c, key, w) })
 }
 
 // planWords writes the scale, the datum and how to read the sheet.
-func planWords(c *canvas, b box, w planView) {
+func planWords(c *canvas, b mm.Box, w planView) {
 	scale := "Plan, " + scaleWords(w.frame)
-	c.text(b.x, b.y+4.5, textB, scale)
-	planBar(c, w, b.x+c.width(textB, scale)+10, b.y+3.2)
-	y := b.y + planScaleTall + text.lead()*0.8
-	drawDatum(c, spot{b.x + 3.2, y - 1.2})
-	y = c.lines(b.x+8, y, text, datumLines(c, w.plan, b.w)) + 0.4
-	y = c.paragraph(b.x, y, b.w, small, planRead)
-	c.paragraph(b.x, y, b.w, smallB, w.whose())
+	c.text(b.X, b.Y+4.5, textB, scale)
+	planBar(c, w, b.X+c.width(textB, scale)+10, b.Y+3.2)
+	y := b.Y + planScaleTall + text.lead()*0.8
+	drawDatum(c, mm.At(b.X+3.2, y-1.2))
+	y = c.lines(b.X+8, y, text, datumLines(c, w.plan, b.W)) + 0.4
+	y = c.paragraph(b.X, y, b.W, small, planRead)
+	c.paragraph(b.X, y, b.W, smallB, w.whose())
 }
 
 // whose says which points have their figures on a sheet.
@@ -116,7 +118,7 @@ func drawPlanOf(c *canvas, w planView) {
 	axisWords(c, w.axes)
 	for _, t := range w.tags {
 		if len(t.points) > 1 {
-			c.disc(t.to.x, t.to.y, t.to.r, leaderPen, none)
+			c.disc(t.to.X, t.to.Y, t.to.r, leaderPen, none)
 		}
 		c.leader(t.leader, leaderPen)
 	}
@@ -130,10 +132,10 @@ func drawPlanOf(c *canvas, w planView) {
 
 // offsets draws the two lengths that a tag's figures are of, dotted: from the
 // datum across to a point, and from the datum up or down to it.
-func offsets(c *canvas, p, datum spot) {
+func offsets(c *canvas, p, datum mm.Spot) {
 	dotted(c, func() {
-		c.line(datum.x, p.y, p.x, p.y, light)
-		c.line(p.x, datum.y, p.x, p.y, light)
+		c.line(datum.X, p.Y, p.X, p.Y, light)
+		c.line(p.X, datum.Y, p.X, p.Y, light)
 	})
 }
 
@@ -145,46 +147,46 @@ func stackPlan(c *canvas, w planView, i int) {
 	s, at := w.plan.Stacks[i], w.corners(i)
 	c.shape("stack plan", at, light, grey)
 	if s.Held {
-		c.line(at[0].x, at[0].y, at[2].x, at[2].y, light)
-		c.line(at[1].x, at[1].y, at[3].x, at[3].y, light)
+		c.line(at[0].X, at[0].Y, at[2].X, at[2].Y, light)
+		c.line(at[1].X, at[1].Y, at[3].X, at[3].Y, light)
 	}
 	a, b := w.frame.at(onPlan(s.Front[0])), w.frame.at(onPlan(s.Front[1]))
-	c.line(a.x, a.y, b.x, b.y, heavy)
+	c.line(a.X, a.Y, b.X, b.Y, heavy)
 }
 
 // drawPoint draws the mark of a point whose figures stand on the sheet.
-func drawPoint(c *canvas, p spot, of PlanPoint) {
+func drawPoint(c *canvas, p mm.Spot, of PlanPoint) {
 	const r = markRadius
-	c.record("point", p.x-r, p.y-r, p.x+r, p.y+r)
+	c.record("point", p.X-r, p.Y-r, p.X+r, p.Y+r)
 	pointInk(c, p, of)
 }
 
 // pointInk draws a disc; a square if the point is not a stack's; a ring with a
 // cross if it is held.
-func pointInk(c *canvas, p spot, of PlanPoint) {
+func pointInk(c *canvas, p mm.Spot, of PlanPoint) {
 	const r = markRadius
 	switch {
 	case of.Other:
-		c.rect(box{p.x - r*0.9, p.y - r*0.9, r * 1.8, r * 1.8}, solid, white)
+		c.rect(mm.BoxAt(p.X-r*0.9, p.Y-r*0.9, r*1.8, r*1.8), solid, white)
 	case of.Held:
-		c.disc(p.x, p.y, r, solid, white)
+		c.disc(p.X, p.Y, r, solid, white)
 	default:
-		c.disc(p.x, p.y, r, 0, black)
+		c.disc(p.X, p.Y, r, 0, black)
 	}
 	if of.Held {
-		c.line(p.x-r*0.6, p.y-r*0.6, p.x+r*0.6, p.y+r*0.6, light)
-		c.line(p.x-r*0.6, p.y+r*0.6, p.x+r*0.6, p.y-r*0.6, light)
+		c.line(p.X-r*0.6, p.Y-r*0.6, p.X+r*0.6, p.Y+r*0.6, light)
+		c.line(p.X-r*0.6, p.Y+r*0.6, p.X+r*0.6, p.Y-r*0.6, light)
 	}
 }
 
 // palePoint draws a point whose figures stand on another sheet.
-func palePoint(c *canvas, p spot, of PlanPoint) {
+func palePoint(c *canvas, p mm.Spot, of PlanPoint) {
 	const r = paleRadius
 	if of.Other {
-		c.rect(box{p.x - r, p.y - r, 2 * r, 2 * r}, light, white)
+		c.rect(mm.BoxAt(p.X-r, p.Y-r, 2*r, 2*r), light, white)
 		return
 	}
-	c.disc(p.x, p.y, r, light, grey)
+	c.disc(p.X, p.Y, r, light, grey)
 }
 
 // drawTag writes the figures of its points in their frame.
@@ -196,11 +198,11 @@ func drawTag(c *canvas, w planView, t tag) {
 		}
 	}
 	c.round(t.at, 0.8, pen, white)
-	f, x, y := w.faces, t.at.x+tagPad+0.4, t.at.y
+	f, x, y := w.faces, t.at.X+tagPad+0.4, t.at.Y
 	for n, i := range t.points {
 		p := w.plan.Points[i]
 		if n > 0 {
-			c.line(t.at.x, y, t.at.right(), y, light)
+			c.line(t.at.X, y, t.at.Right(), y, light)
 		}
 		base := y + tagPad + f.name.lead()*0.72
 		c.text(x, base, f.name, p.ID)
@@ -214,6 +216,6 @@ func drawTag(c *canvas, w planView, t tag) {
 
 // heldWord writes HELD white on black.
 func heldWord(c *canvas, x, base float64, f face) {
-	c.rect(box{x - 0.8, base - f.em()*0.8, c.width(f, "HELD") + 1.6, f.em()}, 0, black)
+	c.rect(mm.BoxAt(x-0.8, base-f.em()*0.8, c.width(f, "HELD")+1.6, f.em()), 0, black)
 	c.inverse(func() { c.text(x, base, f, "HELD") })
 }

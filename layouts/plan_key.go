@@ -1,33 +1,37 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/mm"
+)
 
 // planWays draws which way is which under a drawing.
-func planWays(c *canvas, b box) {
+func planWays(c *canvas, b mm.Box) {
 	const y, arrow = 4.0, 9.0
-	mid := b.x + b.w/2
-	Arrow(c, b.x+arrow, b.x, b.y+y-1.2, 3)
-	c.text(b.x+arrow+1.5, b.y+y, smallB, "stage right")
-	Arrow(c, b.right()-arrow, b.right(), b.y+y-1.2, 3)
-	c.right(b.right()-arrow-1.5, b.y+y, smallB, "stage left")
-	downArrow(c, mid-16, b.y+0.8, b.y+9.6, 3)
-	downArrow(c, mid+16, b.y+0.8, b.y+9.6, 3)
-	c.centre(mid, b.y+y+1.6, textB, "audience")
-	c.text(b.x, b.y+y+4.6, small, "Stage left is the audience's right.")
-	c.right(b.right(), b.y+y+4.6, small, "Downstage is down the page.")
+	mid := b.X + b.W/2
+	Arrow(c, b.X+arrow, b.X, b.Y+y-1.2, 3)
+	c.text(b.X+arrow+1.5, b.Y+y, smallB, "stage right")
+	Arrow(c, b.Right()-arrow, b.Right(), b.Y+y-1.2, 3)
+	c.right(b.Right()-arrow-1.5, b.Y+y, smallB, "stage left")
+	downArrow(c, mid-16, b.Y+0.8, b.Y+9.6, 3)
+	downArrow(c, mid+16, b.Y+0.8, b.Y+9.6, 3)
+	c.centre(mid, b.Y+y+1.6, textB, "audience")
+	c.text(b.X, b.Y+y+4.6, small, "Stage left is the audience's right.")
+	c.right(b.Right(), b.Y+y+4.6, small, "Downstage is down the page.")
 }
 
 // downArrow draws an arrow down the page from y0 to y1.
 func downArrow(c *canvas, x, y0, y1, size float64) {
 	c.line(x, y0, x, y1-size, 0.5)
-	c.shape("arrow", []spot{{x, y1}, {x - size*0.6, y1 - size}, {x + size*0.6, y1 - size}}, 0, black)
+	c.shape("arrow", []mm.Spot{mm.At(x, y1), mm.At(x-size*0.6, y1-size), mm.At(x+size*0.6, y1-size)}, 0, black)
 }
 
 // A keyItem is a mark of the drawing with what it means; the mark stands
 // around a spot and is so wide.
 type keyItem struct {
 	w    float64
-	draw func(p spot)
+	draw func(p mm.Spot)
 	says string
 }
 
@@ -39,20 +43,20 @@ const (
 
 // keyItems lists the marks that a drawing has.
 func keyItems(c *canvas, w planView) (items []keyItem) {
-	point := func(p PlanPoint) func(spot) { return func(at spot) { pointInk(c, at, p) } }
+	point := func(p PlanPoint) func(mm.Spot) { return func(at mm.Spot) { pointInk(c, at, p) } }
 	items = []keyItem{
-		{8, func(p spot) { c.chain(p.x-4, p.y, p.x+4, p.y) }, acrossNought},
-		{8, func(p spot) { c.dashed(2, 1.4, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, upDownNought},
-		{8, func(p spot) { dotted(c, func() { c.line(p.x-4, p.y, p.x+4, p.y, light) }) }, "offsets"},
+		{8, func(p mm.Spot) { c.chain(p.X-4, p.Y, p.X+4, p.Y) }, acrossNought},
+		{8, func(p mm.Spot) { c.dashed(2, 1.4, func() { c.line(p.X-4, p.Y, p.X+4, p.Y, light) }) }, upDownNought},
+		{8, func(p mm.Spot) { dotted(c, func() { c.line(p.X-4, p.Y, p.X+4, p.Y, light) }) }, "offsets"},
 	}
 	has := w.has()
 	for _, k := range []keyItem{
 		{2, point(PlanPoint{}), "point of a stack"},
 		{2, point(PlanPoint{Other: true}), "other point"},
 		{2, point(PlanPoint{Held: true}), "held"},
-		{1.4, func(p spot) { palePoint(c, p, PlanPoint{}) }, paleStack},
-		{1.4, func(p spot) { palePoint(c, p, PlanPoint{Other: true}) }, paleOther},
-		{4, func(p spot) { keyStack(c, p) }, "stack, its front the thick line"},
+		{1.4, func(p mm.Spot) { palePoint(c, p, PlanPoint{}) }, paleStack},
+		{1.4, func(p mm.Spot) { palePoint(c, p, PlanPoint{Other: true}) }, paleOther},
+		{4, func(p mm.Spot) { keyStack(c, p) }, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
 			items = append(items, k)
@@ -79,20 +83,20 @@ func (w planView) has() map[string]bool {
 	return has
 }
 
-func keyStack(c *canvas, p spot) {
-	c.rect(box{p.x - 2, p.y - 1.4, 4, 2.8}, light, grey)
-	c.line(p.x-2, p.y+1.4, p.x+2, p.y+1.4, heavy)
+func keyStack(c *canvas, p mm.Spot) {
+	c.rect(mm.BoxAt(p.X-2, p.Y-1.4, 4, 2.8), light, grey)
+	c.line(p.X-2, p.Y+1.4, p.X+2, p.Y+1.4, heavy)
 }
 
 // planKey explains the marks, in as many columns as a line holds.
-func planKey(c *canvas, b box, w planView) {
-	x, y := b.x, b.y+2.6
+func planKey(c *canvas, b mm.Box, w planView) {
+	x, y := b.X, b.Y+2.6
 	for _, k := range keyItems(c, w) {
 		need := k.w + 1.5 + c.width(small, k.says)
-		if x > b.x && x+need > b.right() {
-			x, y = b.x, y+4.2
+		if x > b.X && x+need > b.Right() {
+			x, y = b.X, y+4.2
 		}
-		k.draw(spot{x + k.w/2, y - 1.1})
+		k.draw(mm.At(x+k.w/2, y-1.1))
 		c.text(x+k.w+1.5, y, small, k.says)
 		x += need + 5
 	}

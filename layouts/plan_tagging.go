@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"hangpack/layouts/mm"
 )
 
 // A tagging places tags on a ground. It starts with every tag where it would
@@ -13,8 +15,8 @@ import (
 // the same plan comes out the same.
 type tagging struct {
 	ground *ground
-	datum  spot // where centre line and datum line cut each other
-	strict bool // no tag on the wrong side of the centre line, no long leader
+	datum  mm.Spot // where centre line and datum line cut each other
+	strict bool    // no tag on the wrong side of the centre line, no long leader
 	tags   []tag
 	places [][]place // of each tag: where it may stand, best first
 	clash  [][]bool  // of each pair of tags: that they cannot be told apart
@@ -25,7 +27,7 @@ type tagging struct {
 
 // A place is where the top left corner of a tag may stand.
 type place struct {
-	spot
+	mm.Spot
 	cost int
 }
 
@@ -135,18 +137,18 @@ func (p *tagging) below(n int) int {
 func (p *tagging) placesOf(t *tag) (places []place) {
 	const across, down, edge = 4.0, 2.0, 0.4
 	r, dots := p.ground.room, p.minded(t)
-	for y := r.y + edge; y+t.at.h < r.bottom(); y += down {
-		for x := r.x + edge; x+t.at.w < r.right(); x += across {
-			if p.ground.count(box{x, y, t.at.w, t.at.h}) > 0 {
+	for y := r.Y + edge; y+t.at.H < r.Bottom(); y += down {
+		for x := r.X + edge; x+t.at.W < r.Right(); x += across {
+			if p.ground.count(mm.BoxAt(x, y, t.at.W, t.at.H)) > 0 {
 				continue
 			}
-			t.stand(place{spot{x, y}, 0})
+			t.stand(place{mm.At(x, y), 0})
 			cost := p.cost(t)
 			if !math.IsInf(cost, 1) {
 				cost += p.over(t, dots)
 			}
 			if !math.IsInf(cost, 1) {
-				places = append(places, place{spot{x, y}, int(math.Round(cost))})
+				places = append(places, place{mm.At(x, y), int(math.Round(cost))})
 			}
 		}
 	}
@@ -158,16 +160,16 @@ func (p *tagging) placesOf(t *tag) (places []place) {
 // ones that do not run along an axis, and tags on their point's side of the
 // centre line. It is infinite where strictness forbids the place.
 func (p *tagging) cost(t *tag) float64 {
-	from, to := t.leader.a, t.to.spot
-	dx, dy := math.Abs(from.x-to.x), math.Abs(from.y-to.y)
+	from, to := t.leader.A, t.to.Spot
+	dx, dy := math.Abs(from.X-to.X), math.Abs(from.Y-to.Y)
 	cost := 10 * (math.Hypot(dx, dy) + 0.3*min(dx, dy))
-	nearX := max(math.Abs(from.x-p.datum.x), math.Abs(to.x-p.datum.x))
-	nearY := max(math.Abs(from.y-p.datum.y), math.Abs(to.y-p.datum.y))
+	nearX := max(math.Abs(from.X-p.datum.X), math.Abs(to.X-p.datum.X))
+	nearY := max(math.Abs(from.Y-p.datum.Y), math.Abs(to.Y-p.datum.Y))
 	if min(nearX, nearY) < axisReach {
 		cost *= 2
 	}
-	side := to.x - p.datum.x
-	wrong := math.Abs(side) > 1 && side*(t.at.x+t.at.w/2-p.datum.x) < 0
+	side := to.X - p.datum.X
+	wrong := math.Abs(side) > 1 && side*(t.at.X+t.at.W/2-p.datum.X) < 0
 	switch {
 	case p.strict && (wrong || cost > longest):
 		return math.Inf(1)
@@ -181,7 +183,7 @@ func (p *tagging) cost(t *tag) float64 {
 // those that touch its own.
 func (p *tagging) minded(t *tag) (dots []dot) {
 	for _, d := range p.ground.dots {
-		if distance(d.spot, t.to.spot) > t.to.r+d.r+0.1 {
+		if mm.Distance(d.Spot, t.to.Spot) > t.to.r+d.r+0.1 {
 			dots = append(dots, d)
 		}
 	}
@@ -193,7 +195,7 @@ func (p *tagging) minded(t *tag) (dots []dot) {
 func (p *tagging) over(t *tag, dots []dot) (cost float64) {
 	for _, d := range dots {
 		switch {
-		case t.leader.from(d.spot) >= d.r+lineAir/2:
+		case t.leader.From(d.Spot) >= d.r+lineAir/2:
 		case d.r == paleRadius:
 			cost += overCost
 		default:
@@ -201,12 +203,12 @@ func (p *tagging) over(t *tag, dots []dot) (cost float64) {
 		}
 	}
 	for _, o := range p.ground.outlines {
-		if !o.grown(1).holds(t.to.spot) && t.leader.hits(o) {
+		if !o.Grown(1).Holds(t.to.Spot) && t.leader.Hits(o) {
 			cost += overCost
 		}
 	}
 	for _, w := range p.ground.words {
-		if t.leader.hits(w.grown(lineAir / 2)) {
+		if t.leader.Hits(w.Grown(lineAir / 2)) {
 			return math.Inf(1)
 		}
 	}

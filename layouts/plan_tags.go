@@ -1,15 +1,17 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A tag is a frame with the names and both offsets of a point, or of a few
 // points whose marks would touch, and a leader to the mark. Name and figures
 // cannot part in it, as they can on two dimension lines.
 type tag struct {
 	points []int // of the plan
-	at     box
+	at     mm.Box
 	to     dot // what the leader goes to
-	leader segment
-	whole  box // of frame and leader
-	cost   int // of its place
+	leader mm.Segment
+	whole  mm.Box // of frame and leader
+	cost   int    // of its place
 }
 
 // tagFaces are the faces of a tag: of a name, and of the offsets under it.
@@ -33,46 +35,46 @@ func (f tagFaces) held(c *canvas) float64 { return c.width(f.name, "HELD") + 3 }
 func (f tagFaces) entry() float64 { return f.name.lead() + 2*f.figures.lead() + 2*tagPad }
 
 // tagBox measures a tag.
-func (v Plan) tagBox(c *canvas, f tagFaces, points []int) box {
-	b := box{h: float64(len(points)) * f.entry()}
+func (v Plan) tagBox(c *canvas, f tagFaces, points []int) mm.Box {
+	b := mm.Box{H: float64(len(points)) * f.entry()}
 	for _, i := range points {
 		p := v.Points[i]
 		name := c.width(f.name, p.ID)
 		if p.Held {
 			name += f.held(c)
 		}
-		b.w = max(b.w, name, c.width(f.figures, p.Across), c.width(f.figures, p.UpDown))
+		b.W = max(b.W, name, c.width(f.figures, p.Across), c.width(f.figures, p.UpDown))
 	}
-	b.w += 2*tagPad + 0.8
+	b.W += 2*tagPad + 0.8
 	return b
 }
 
 // stand puts a tag at a place and sets its leader: from the nearest point of
 // its frame to the rim of the mark.
 func (t *tag) stand(p place) {
-	t.at.x, t.at.y, t.cost = p.x, p.y, p.cost
-	from, to := t.at.nearest(t.to.spot), t.to.spot
-	if l := distance(from, to); l > 0 {
-		to = segment{from, to}.along(max(0, l-t.to.r) / l)
+	t.at.X, t.at.Y, t.cost = p.X, p.Y, p.cost
+	from, to := t.at.Nearest(t.to.Spot), t.to.Spot
+	if l := mm.Distance(from, to); l > 0 {
+		to = mm.Segment{A: from, B: to}.Along(max(0, l-t.to.r) / l)
 	}
-	t.leader = segment{from, to}
-	lo := spot{min(t.at.x, to.x), min(t.at.y, to.y)}
-	t.whole = box{lo.x, lo.y, max(t.at.right(), to.x) - lo.x, max(t.at.bottom(), to.y) - lo.y}
+	t.leader = mm.Segment{A: from, B: to}
+	lo := mm.At(min(t.at.X, to.X), min(t.at.Y, to.Y))
+	t.whole = mm.BoxAt(lo.X, lo.Y, max(t.at.Right(), to.X)-lo.X, max(t.at.Bottom(), to.Y)-lo.Y)
 }
 
 // clearOf reports whether two tags and their leaders can be told apart.
 // Leaders to the same mark may come near each other at it.
 func (t *tag) clearOf(o *tag) bool {
-	if !t.whole.grown(tagAir).meets(o.whole) {
+	if !t.whole.Grown(tagAir).Meets(o.whole) {
 		return true
 	}
-	if t.at.grown(tagAir).meets(o.at) || t.leader.hits(o.at.grown(lineAir)) || o.leader.hits(t.at.grown(lineAir)) {
+	if t.at.Grown(tagAir).Meets(o.at) || t.leader.Hits(o.at.Grown(lineAir)) || o.leader.Hits(t.at.Grown(lineAir)) {
 		return false
 	}
-	if distance(t.to.spot, o.to.spot) < t.to.r+o.to.r {
-		return !t.leader.crosses(o.leader)
+	if mm.Distance(t.to.Spot, o.to.Spot) < t.to.r+o.to.r {
+		return !t.leader.Crosses(o.leader)
 	}
-	return t.leader.gap(o.leader) >= lineAir
+	return t.leader.Gap(o.leader) >= lineAir
 }
 
 // untagged makes the tags, one for each point or for a few whose marks would
@@ -85,7 +87,7 @@ func (w *planView) untagged(c *canvas) (tags []tag) {
 		}
 		t := tag{points: []int{i}}
 		for _, k := range w.own[n+1:] {
-			if !done[k] && len(t.points) < tagMost && distance(w.spot(i), w.spot(k)) < touching {
+			if !done[k] && len(t.points) < tagMost && mm.Distance(w.spot(i), w.spot(k)) < touching {
 				t.points, done[k] = append(t.points, k), true
 			}
 		}
@@ -100,14 +102,14 @@ func (w *planView) target(points []int) dot {
 	if len(points) == 1 {
 		return dot{w.spot(points[0]), markRadius}
 	}
-	var mid spot
+	var mid mm.Spot
 	for _, i := range points {
-		mid.x += w.spot(i).x / float64(len(points))
-		mid.y += w.spot(i).y / float64(len(points))
+		mid.X += w.spot(i).X / float64(len(points))
+		mid.Y += w.spot(i).Y / float64(len(points))
 	}
 	r := 0.0
 	for _, i := range points {
-		r = max(r, distance(mid, w.spot(i)))
+		r = max(r, mm.Distance(mid, w.spot(i)))
 	}
 	return dot{mid, r + markRadius + ringAir}
 }

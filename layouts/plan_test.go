@@ -13,6 +13,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hangpack/layouts/mm"
 )
 
 // planPoint makes a point with its words; x is positive stage left, z positive
@@ -224,14 +226,14 @@ func pointsToScale(t *testing.T, v Plan, paper Paper) {
 			continue
 		}
 		k, o := scaleOn(t, paper, page), middle(datum[len(datum)-1])
-		on := func(p Place) spot { return spot{o.x + p.X*k, o.y + p.Z*k} }
+		on := func(p Place) mm.Spot { return mm.At(o.X+p.X*k, o.Y+p.Z*k) }
 		for _, m := range ofKind(paper, page, "point") {
-			assert.True(t, anyPlace(v.Points, func(p PlanPoint) bool { return distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
+			assert.True(t, anyPlace(v.Points, func(p PlanPoint) bool { return mm.Distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
 		}
 		for _, m := range ofKind(paper, page, "stack plan") {
 			assert.True(t, anyPlace(v.Stacks, func(s PlanStack) bool {
 				for i, p := range s.Corners {
-					if distance(on(p), spot{m.Corners[i][0], m.Corners[i][1]}) > 0.1 {
+					if mm.Distance(on(p), mm.At(m.Corners[i][0], m.Corners[i][1])) > 0.1 {
 						return false
 					}
 				}
@@ -241,7 +243,7 @@ func pointsToScale(t *testing.T, v Plan, paper Paper) {
 	}
 }
 
-func middle(m Mark) spot { return spot{(m.X0 + m.X1) / 2, (m.Y0 + m.Y1) / 2} }
+func middle(m Mark) mm.Spot { return mm.At((m.X0+m.X1)/2, (m.Y0+m.Y1)/2) }
 
 func anyPlace[T any](all []T, is func(T) bool) bool {
 	for _, x := range all {
@@ -294,20 +296,20 @@ func figuresOnce(t *testing.T, v Plan, paper Paper) {
 // mark of a point that is not its own.
 func leadersClear(t *testing.T, paper Paper) {
 	for page := 1; page <= paper.Pages; page++ {
-		var leaders []segment
+		var leaders []mm.Segment
 		for _, m := range ofKind(paper, page, "leader") {
-			leaders = append(leaders, segment{spot{m.Corners[0][0], m.Corners[0][1]}, spot{m.Corners[1][0], m.Corners[1][1]}})
+			leaders = append(leaders, mm.Segment{A: mm.At(m.Corners[0][0], m.Corners[0][1]), B: mm.At(m.Corners[1][0], m.Corners[1][1])})
 		}
 		for i, l := range leaders {
 			for _, o := range leaders[:i] {
-				assert.False(t, l.crosses(o), "page %d: leaders %v and %v cross", page, l, o)
+				assert.False(t, l.Crosses(o), "page %d: leaders %v and %v cross", page, l, o)
 			}
 			for _, m := range ofKind(paper, page, "text") {
-				assert.False(t, l.hits(box{m.X0, m.Y0, m.X1 - m.X0, m.Y1 - m.Y0}), "page %d: leader %v runs over %q", page, l, m.Text)
+				assert.False(t, l.Hits(mm.BoxAt(m.X0, m.Y0, m.X1-m.X0, m.Y1-m.Y0)), "page %d: leader %v runs over %q", page, l, m.Text)
 			}
 			for _, m := range ofKind(paper, page, "point") {
-				if near := distance(l.b, middle(m)); near > 3*touching {
-					assert.Greater(t, l.from(middle(m)), markRadius, "page %d: leader %v runs over the point at %v", page, l, middle(m))
+				if near := mm.Distance(l.B, middle(m)); near > 3*touching {
+					assert.Greater(t, l.From(middle(m)), markRadius, "page %d: leader %v runs over the point at %v", page, l, middle(m))
 				}
 			}
 		}

@@ -1,6 +1,10 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+)
 
 // Points is the venue's sheet: what every point of the roof carries, where it
 // is and what is in the figure, with room for the venue's pen.
@@ -47,7 +51,7 @@ var (
 func (v Points) pages(c *canvas) []page {
 	var pieces []piece
 	for _, f := range v.Facts {
-		pieces = append(pieces, FactPiece(c, f, c.body().w))
+		pieces = append(pieces, FactPiece(c, f, c.body().W))
 	}
 	for _, g := range v.Groups {
 		pieces = append(pieces, pointGroup(c, g, venueAndPen(c, v.Groups))...)
@@ -61,7 +65,7 @@ func (v Points) pages(c *canvas) []page {
 	for _, n := range v.Notes {
 		end = append(end, Words(c, small, n, 1))
 	}
-	pieces = append(pieces, together(end, c.body().h/2)...)
+	pieces = append(pieces, together(end, c.body().H/2)...)
 	return Flow(c, "points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
@@ -85,18 +89,18 @@ func pointHead(c *canvas, g PointGroup, all []column) piece {
 	if g.Held {
 		name = "HELD: DO NOT FLY. " + name
 	}
-	lines := c.wrap(textB, c.body().w-x, name)
+	lines := c.wrap(textB, c.body().W-x, name)
 	var says []string
 	for _, s := range g.Says {
-		says = append(says, c.wrap(small, c.body().w-x, s)...)
+		says = append(says, c.wrap(small, c.body().W-x, s)...)
 	}
 	h := 4.6 + float64(len(lines))*textB.lead() + float64(len(says))*small.lead()
-	return piece{h: h + columns.h, keep: true, draw: func(c *canvas, room box) {
-		SideMark(c, g.Shape, box{room.x, room.y + 3.6, 5, 5})
-		c.text(room.x+x-3-c.width(section, g.ID), room.y+8, section, g.ID)
-		y := c.lines(room.x+x, room.y+7.6, textB, lines)
-		c.lines(room.x+x, y-0.4, small, says)
-		columns.draw(c, box{room.x, room.y + h, room.w, columns.h})
+	return piece{h: h + columns.h, keep: true, draw: func(c *canvas, room mm.Box) {
+		SideMark(c, g.Shape, mm.BoxAt(room.X, room.Y+3.6, 5, 5))
+		c.text(room.X+x-3-c.width(section, g.ID), room.Y+8, section, g.ID)
+		y := c.lines(room.X+x, room.Y+7.6, textB, lines)
+		c.lines(room.X+x, y-0.4, small, says)
+		columns.draw(c, mm.BoxAt(room.X, room.Y+h, room.W, columns.h))
 	}}
 }
 
@@ -143,36 +147,36 @@ func venuePoint(c *canvas, p VenuePoint, columns []column) piece {
 	sums := c.wrapAll(small, w-2, p.Sums)
 	heights := pairs(c, p.Heights, w)
 	h := top + lift + heights.h + float64(len(sums))*small.lead() + 4
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+4.4, textB, id)
-		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		c.lines(room.X, room.Y+4.4, textB, id)
+		c.lines(room.X+columns[0].w, room.Y+4.4, text, where)
 		pointLoads(c, room, columns, p.Loads)
 		if p.Lift != "" {
-			c.lines(room.x+columns[0].w, room.y+top+4.4, textB, at)
-			pointLoads(c, box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
+			c.lines(room.X+columns[0].w, room.Y+top+4.4, textB, at)
+			pointLoads(c, mm.BoxAt(room.X, room.Y+top, room.W, lift), columns, p.AtLift)
 		}
-		heights.draw(c, box{room.x, room.y + top + lift, w, heights.h})
-		c.lines(room.x, room.y+top+lift+heights.h+3.6, small, sums)
-		penBoxes(c, box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		heights.draw(c, mm.BoxAt(room.X, room.Y+top+lift, w, heights.h))
+		c.lines(room.X, room.Y+top+lift+heights.h+3.6, small, sums)
+		penBoxes(c, mm.BoxAt(room.X+w, room.Y, room.W-w, h), columns[len(venueColumns):])
+		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
 	}}
 }
 
-func pointLoads(c *canvas, room box, columns []column, loads []Load) {
-	x := room.x + columns[0].w + columns[1].w
+func pointLoads(c *canvas, room mm.Box, columns []column, loads []Load) {
+	x := room.X + columns[0].w + columns[1].w
 	for i, l := range loads {
 		right := x + columns[2+i].w - 2
-		c.right(right, room.y+4.4, textB, l.Is)
-		c.right(right, room.y+4.4+text.lead(), small, l.Also)
+		c.right(right, room.Y+4.4, textB, l.Is)
+		c.right(right, room.Y+4.4+text.lead(), small, l.Also)
 		x += columns[2+i].w
 	}
 }
 
 // penBoxes are empty boxes, one in each column.
-func penBoxes(c *canvas, room box, columns []column) {
-	x := room.x
+func penBoxes(c *canvas, room mm.Box, columns []column) {
+	x := room.X
 	for _, col := range columns {
-		c.rect(box{x + 1, room.y + 1.2, col.w - 2, room.h - 2.4}, solid, white)
+		c.rect(mm.BoxAt(x+1, room.Y+1.2, col.w-2, room.H-2.4), solid, white)
 		x += col.w
 	}
 }
@@ -185,10 +189,10 @@ func pairs(c *canvas, texts []string, w float64) piece {
 		cells := append(append([]string{}, texts[i:min(i+2, len(texts))]...), "")[:2]
 		rows = append(rows, BareRow(c, columns, cells, text))
 	}
-	return piece{h: heightOf(rows), draw: func(c *canvas, room box) {
+	return piece{h: heightOf(rows), draw: func(c *canvas, room mm.Box) {
 		for _, r := range rows {
 			r.draw(c, room)
-			room.y += r.h
+			room.Y += r.h
 		}
 	}}
 }

@@ -3,6 +3,8 @@ package layouts
 import (
 	"fmt"
 	"math"
+
+	"hangpack/layouts/mm"
 )
 
 // A Place is a place in a drawing of the real thing, in metres: X to the right
@@ -50,34 +52,34 @@ func (r Ruler) bars() []barLength {
 // A frame is a drawing's room and the real room it shows.
 type frame struct {
 	scale  int
-	lo     Place // bottom left corner of what is shown
-	origin spot  // where lo stands on paper
+	lo     Place   // bottom left corner of what is shown
+	origin mm.Spot // where lo stands on paper
 }
 
 // at returns where a place of the drawing stands on paper.
-func (f frame) at(p Place) spot {
+func (f frame) at(p Place) mm.Spot {
 	k := 1000 / float64(f.scale)
-	return spot{f.origin.x + (p.X-f.lo.X)*k, f.origin.y - (p.Z-f.lo.Z)*k}
+	return mm.At(f.origin.X+(p.X-f.lo.X)*k, f.origin.Y-(p.Z-f.lo.Z)*k)
 }
 
 // frameFor returns the largest scale at which places from lo to hi fit into a
 // room, and stands them in its middle from its top. If none of the usual
 // scales is small enough it goes on doubling the last.
-func frameFor(r Ruler, lo, hi Place, room box) frame {
+func frameFor(r Ruler, lo, hi Place, room mm.Box) frame {
 	w, h := (hi.X-lo.X)*1000, (hi.Z-lo.Z)*1000
 	scales := r.scales()
 	scale := scales[len(scales)-1]
 	for _, s := range scales {
-		if w/float64(s) <= room.w && h/float64(s) <= room.h {
+		if w/float64(s) <= room.W && h/float64(s) <= room.H {
 			scale = s
 			break
 		}
 	}
-	for scale < scaleMost && (w/float64(scale) > room.w || h/float64(scale) > room.h) {
+	for scale < scaleMost && (w/float64(scale) > room.W || h/float64(scale) > room.H) {
 		scale *= 2
 	}
 	k := float64(scale)
-	return frame{scale, lo, spot{room.x + (room.w-w/k)/2, room.y + h/k}}
+	return frame{scale, lo, mm.At(room.X+(room.W-w/k)/2, room.Y+h/k)}
 }
 
 // extent returns the corners of the least upright rectangle around places.

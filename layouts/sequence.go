@@ -1,6 +1,10 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/mm"
+)
 
 // A Sequence is a sheet that a crew works through from card to card: what to do
 // next, and how to tell that it did. The lift sheet is one, the sheet of coming
@@ -126,15 +130,15 @@ func (v Sequence) views() (views []Elevation) {
 // stopBox is what to do when what is read is not what should be: its first line
 // large.
 func stopBox(c *canvas, says []string) piece {
-	w := c.body().w - 20
+	w := c.body().W - 20
 	first := c.wrap(textB, w, says[0])
 	rest := c.wrapAll(small, w, says[1:])
 	h := float64(len(first))*textB.lead() + float64(len(rest))*small.lead() + 6
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.rect(box{room.x, room.y + 1, room.w, h - 3}, solid, white)
-		stop(c, box{room.x + 2.5, room.y + (h-13)/2, 11, 11})
-		y := c.lines(room.x+17, room.y+5.6, textB, first)
-		c.lines(room.x+17, y, small, rest)
+	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+		c.rect(mm.BoxAt(room.X, room.Y+1, room.W, h-3), solid, white)
+		stop(c, mm.BoxAt(room.X+2.5, room.Y+(h-13)/2, 11, 11))
+		y := c.lines(room.X+17, room.Y+5.6, textB, first)
+		c.lines(room.X+17, y, small, rest)
 	}}
 }
 
@@ -145,5 +149,5 @@ func aloneTable(c *canvas, r Ruler, t AloneTable, tall float64) []piece {
 	note := Words(c, small, t.Note, 2)
 	note.keep = true
 	pieces := append([]piece{Heading(t.Heading), note}, TableOf(c, aloneColumns, t.Rows, small)...)
-	return append(append(together(pieces, c.body().h*0.6), Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
+	return append(append(together(pieces, c.body().H*0.6), Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
 }

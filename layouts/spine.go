@@ -1,6 +1,10 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+
+	"hangpack/layouts/mm"
+)
 
 // The frame of every page, in mm: margin, spine, gutter, foot.
 const (
@@ -13,31 +17,31 @@ const (
 )
 
 // body is the room that the sheets have, beside the spine and above the foot.
-func (c *canvas) body() box {
+func (c *canvas) body() mm.Box {
 	x := margin + spineWidth + gutter
-	return box{x, margin, c.w - margin - x, c.h - 2*margin - footHeight}
+	return mm.BoxAt(x, margin, c.w-margin-x, c.h-2*margin-footHeight)
 }
 
 // drawSpine draws the strip along the left edge: the sheet's name at its foot, the
 // job in the middle, venue, date, revision and page above. No text stands
 // where a binder's punch bites.
 func drawSpine(c *canvas, s Spine, pg page, total int) {
-	strip := box{margin, margin, spineWidth, c.h - 2*margin}
+	strip := mm.BoxAt(margin, margin, spineWidth, c.h-2*margin)
 	mid := c.h / 2
 	low, high := mid+punch+punchSide/2, mid-punch-punchSide/2
 	c.in("spine", strip, func() {
-		c.line(strip.right(), strip.y, strip.right(), strip.bottom(), 0.6)
-		SideMark(c, pg.shape, box{strip.x + 1, strip.y, 9, 9})
-		c.upwards(strip.x+8.5, strip.bottom(), spineFace(c, strip.bottom()-low, pg.name), pg.name)
-		columnUpwards(c, strip.x, mid+punch-punchSide/2, 2*punch-punchSide, smallB, s.Title)
+		c.line(strip.Right(), strip.Y, strip.Right(), strip.Bottom(), 0.6)
+		SideMark(c, pg.shape, mm.BoxAt(strip.X+1, strip.Y, 9, 9))
+		c.upwards(strip.X+8.5, strip.Bottom(), spineFace(c, strip.Bottom()-low, pg.name), pg.name)
+		columnUpwards(c, strip.X, mid+punch-punchSide/2, 2*punch-punchSide, smallB, s.Title)
 		which := fmt.Sprintf("%s · REV %s · %s · page %d of %d", s.Date, s.Revision, s.Fingerprint, c.page, total)
-		room := high - strip.y - 11
+		room := high - strip.Y - 11
 		lines, venue := c.wrap(smallB, room, which), c.wrap(smallB, room, s.Venue)
 		if len(lines)+len(venue) > spineLines {
 			lines = nil
-			c.upwards(strip.x+spineRise, strip.bottom(), small, which)
+			c.upwards(strip.X+spineRise, strip.Bottom(), small, which)
 		}
-		upwardsLines(c, strip.x, high, smallB, append(lines, venue...))
+		upwardsLines(c, strip.X, high, smallB, append(lines, venue...))
 	})
 }
 
@@ -78,25 +82,25 @@ func upwardsLines(c *canvas, x, y float64, f face, lines []string) {
 // drawFoot writes what stands at the foot of every sheet.
 func drawFoot(c *canvas) {
 	b := c.body()
-	room := box{b.x, b.bottom(), b.w, footHeight}
+	room := mm.BoxAt(b.X, b.Bottom(), b.W, footHeight)
 	c.in("foot", room, func() {
-		c.line(room.x, room.y+1.6, room.right(), room.y+1.6, light)
-		c.text(room.x, room.y+5.4, smallB, "If what you see does not match this sheet: stop, leave it on the dolly, ask the rigger in charge.")
-		c.text(room.x, room.y+9.2, small, "Makers' instructions, local rules and the venue's competent person come first. Plan for approval: it approves nothing.")
+		c.line(room.X, room.Y+1.6, room.Right(), room.Y+1.6, light)
+		c.text(room.X, room.Y+5.4, smallB, "If what you see does not match this sheet: stop, leave it on the dolly, ask the rigger in charge.")
+		c.text(room.X, room.Y+9.2, small, "Makers' instructions, local rules and the venue's competent person come first. Plan for approval: it approves nothing.")
 	})
 }
 
 // SideMark draws the mark that tells twins apart by shape.
-func SideMark(c *canvas, shape string, b box) {
-	mx, my := b.x+b.w/2, b.y+b.h/2
+func SideMark(c *canvas, shape string, b mm.Box) {
+	mx, my := b.X+b.W/2, b.Y+b.H/2
 	switch shape {
 	case "square":
-		c.rect(box{b.x + b.w*0.06, b.y + b.h*0.06, b.w * 0.88, b.h * 0.88}, 0, black)
+		c.rect(mm.BoxAt(b.X+b.W*0.06, b.Y+b.H*0.06, b.W*0.88, b.H*0.88), 0, black)
 	case "circle":
-		c.disc(mx, my, b.w/2, 0, black)
+		c.disc(mx, my, b.W/2, 0, black)
 	case "triangle":
-		c.shape("mark", []spot{{mx, b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}}, 0, black)
+		c.shape("mark", []mm.Spot{mm.At(mx, b.Y), mm.At(b.Right(), b.Bottom()), mm.At(b.X, b.Bottom())}, 0, black)
 	case "diamond":
-		c.shape("mark", []spot{{mx, b.y}, {b.right(), my}, {mx, b.bottom()}, {b.x, my}}, 0, black)
+		c.shape("mark", []mm.Spot{mm.At(mx, b.Y), mm.At(b.Right(), my), mm.At(mx, b.Bottom()), mm.At(b.X, my)}, 0, black)
 	}
 }

@@ -1,6 +1,10 @@
 package layouts
 
-import "fmt"
+import (
+	"fmt"
+
+	"hangpack/layouts/mm"
+)
 
 // hole writes a text of holes so that a poor copy cannot change it: on the
 // ground it stands on, white or black, the slash of each nought is wiped out
@@ -34,12 +38,12 @@ var counters = [2]string{counter(138, 418, 669, 53), counter(174, 383, 651, 71)}
 
 func counter(left, right, top, bottom float64) string {
 	const midX, midY = 278.5, 361
-	at := spot{midX, bottom}
-	path := fmt.Sprintf("%.1f %.1f m", at.x, at.y)
-	for _, q := range [][2]spot{{{right, bottom}, {right, midY}}, {{right, top}, {midX, top}}, {{left, top}, {left, midY}}, {{left, bottom}, {midX, bottom}}} {
-		a, b := segment{at, q[0]}.along(2.0/3), segment{q[1], q[0]}.along(2.0/3)
+	at := mm.At(midX, bottom)
+	path := fmt.Sprintf("%.1f %.1f m", at.X, at.Y)
+	for _, q := range [][2]mm.Spot{{mm.At(right, bottom), mm.At(right, midY)}, {mm.At(right, top), mm.At(midX, top)}, {mm.At(left, top), mm.At(left, midY)}, {mm.At(left, bottom), mm.At(midX, bottom)}} {
+		a, b := mm.Segment{A: at, B: q[0]}.Along(2.0/3), mm.Segment{A: q[1], B: q[0]}.Along(2.0/3)
 		at = q[1]
-		path += fmt.Sprintf(" %.1f %.1f %.1f %.1f %.1f %.1f c", a.x, a.y, b.x, b.y, at.x, at.y)
+		path += fmt.Sprintf(" %.1f %.1f %.1f %.1f %.1f %.1f c", a.X, a.Y, b.X, b.Y, at.X, at.Y)
 	}
 	return path + " f Q"
 }

@@ -1,6 +1,10 @@
 package layouts
 
-import "math"
+import (
+	"math"
+
+	"hangpack/layouts/mm"
+)
 
 // A Strip is the bar from the side with its row of pick holes, the audience to
 // the right, to scale; over the holes stand the aims they give, as on a ruler.
@@ -34,17 +38,17 @@ func stripHeight(s Strip) float64 {
 }
 
 // DrawStrip draws the bar into a room.
-func DrawStrip(c *canvas, room box, s Strip) {
+func DrawStrip(c *canvas, room mm.Box, s Strip) {
 	var all []Place
 	for _, h := range s.Holes {
 		all = append(all, h.At)
 	}
 	lo, hi := extent(all...)
 	side := stripLabel / 2
-	f := frameFor(s.Ruler, lo, hi, box{room.x + side, room.bottom() - 14.5, room.w - 2*side, 5})
-	c.text(room.x, room.y+3.2, smallB, "Bar from the side, "+scaleWords(f)+", audience to the right →")
+	f := frameFor(s.Ruler, lo, hi, mm.BoxAt(room.X+side, room.Bottom()-14.5, room.W-2*side, 5))
+	c.text(room.X, room.Y+3.2, smallB, "Bar from the side, "+scaleWords(f)+", audience to the right →")
 	if s.Lead != "" {
-		c.right(room.right(), room.y+3.2, small, s.Lead)
+		c.right(room.Right(), room.Y+3.2, small, s.Lead)
 	}
 	stripBar(c, f, s, lo, hi)
 	drawAims(c, f, s, room)
@@ -55,15 +59,15 @@ func DrawStrip(c *canvas, room box, s Strip) {
 func stripBar(c *canvas, f frame, s Strip, lo, hi Place) {
 	const edge = 3.0
 	a, b := f.at(Place{lo.X, hi.Z}), f.at(Place{hi.X, lo.Z})
-	c.rect(box{a.x - edge, a.y - edge, b.x - a.x + 2*edge, b.y - a.y + 2*edge}, solid, white)
+	c.rect(mm.BoxAt(a.X-edge, a.Y-edge, b.X-a.X+2*edge, b.Y-a.Y+2*edge), solid, white)
 	r := holeRadius(f, s)
 	for _, h := range s.Holes {
 		p := f.at(h.At)
-		c.disc(p.x, p.y, r, light, white)
+		c.disc(p.X, p.Y, r, light, white)
 	}
 	for _, u := range s.Used {
 		p := f.at(s.Holes[u].At)
-		c.disc(p.x, p.y, max(r, 1.2), 0, black)
+		c.disc(p.X, p.Y, max(r, 1.2), 0, black)
 	}
 }
 
@@ -72,24 +76,24 @@ func holeRadius(f frame, s Strip) float64 {
 	r := 0.9
 	for i := 1; i < len(s.Holes); i++ {
 		a, b := f.at(s.Holes[i-1].At), f.at(s.Holes[i].At)
-		r = min(r, 0.4*math.Hypot(a.x-b.x, a.y-b.y))
+		r = min(r, 0.4*math.Hypot(a.X-b.X, a.Y-b.Y))
 	}
 	return max(r, 0.1)
 }
 
 // drawAims writes the aims over their holes: those of the hole to use and of
 // the two on either side on leaders, then of every fifth or tenth.
-func drawAims(c *canvas, f frame, s Strip, room box) {
+func drawAims(c *canvas, f frame, s Strip, room mm.Box) {
 	if s.Lead == "" {
 		return
 	}
 	near := nearest(s.Used[0], 2, len(s.Holes))
 	var want []float64
 	for _, i := range near { // from left to right: rear to front
-		want = append(want, f.at(s.Holes[i].At).x)
+		want = append(want, f.at(s.Holes[i].At).X)
 	}
-	y := room.y + 8.6
-	at := spread(want, stripLabel+1, room.x+stripLabel/2, room.right()-stripLabel/2)
+	y := room.Y + 8.6
+	at := spread(want, stripLabel+1, room.X+stripLabel/2, room.Right()-stripLabel/2)
 	for n, i := range near {
 		face := small
 		if i == s.Used[0] {
@@ -97,7 +101,7 @@ func drawAims(c *canvas, f frame, s Strip, room box) {
 		}
 		p := f.at(s.Holes[i].At)
 		c.centre(at[n], y, face, s.Holes[i].Aim)
-		c.line(at[n], y+1.2, p.x, p.y-1.2, light)
+		c.line(at[n], y+1.2, p.X, p.Y-1.2, light)
 	}
 	farAims(c, f, s, y, at[0]-stripLabel-1, at[len(at)-1]+stripLabel+1)
 }
@@ -117,45 +121,45 @@ func farAims(c *canvas, f frame, s Strip, y, left, right float64) {
 	last := math.Inf(1)
 	for i := 0; i < len(s.Holes); i++ {
 		p := f.at(s.Holes[i].At)
-		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || p.x > left && p.x < right || math.Abs(last-p.x) < stripLabel+1 {
+		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || p.X > left && p.X < right || math.Abs(last-p.X) < stripLabel+1 {
 			continue
 		}
-		last = p.x
-		c.centre(p.x, y, small, s.Holes[i].Aim)
-		c.line(p.x, y+1.2, p.x, p.y-1.2, light)
+		last = p.X
+		c.centre(p.X, y, small, s.Holes[i].Aim)
+		c.line(p.X, y+1.2, p.X, p.Y-1.2, light)
 	}
 }
 
 // stripNumbers writes the numbers of the holes to use, large, and of every
 // fifth or so below the bar.
-func stripNumbers(c *canvas, f frame, s Strip, room box) {
-	y := room.bottom() - 1
+func stripNumbers(c *canvas, f frame, s Strip, room mm.Box) {
+	y := room.Bottom() - 1
 	taken := usedNumbers(c, f, s, room, y)
 	for i, h := range s.Holes {
 		p, half := f.at(h.At), c.width(small, h.Label)/2+1
-		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || overlaps(p.x, half, taken) {
+		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || overlaps(p.X, half, taken) {
 			continue
 		}
-		taken = append(taken, [2]float64{p.x - half, p.x + half})
-		c.line(p.x, p.y+1, p.x, y-3.4, light)
-		c.hole(p.x-c.width(small, h.Label)/2, y, small, white, h.Label)
+		taken = append(taken, [2]float64{p.X - half, p.X + half})
+		c.line(p.X, p.Y+1, p.X, y-3.4, light)
+		c.hole(p.X-c.width(small, h.Label)/2, y, small, white, h.Label)
 	}
 }
 
 // usedNumbers writes the holes to use, spread where they would touch, and
 // returns the room they take.
-func usedNumbers(c *canvas, f frame, s Strip, room box, y float64) (taken [][2]float64) {
+func usedNumbers(c *canvas, f frame, s Strip, room mm.Box, y float64) (taken [][2]float64) {
 	big := digits(4)
 	gap := 0.0
 	var want []float64
 	for n := len(s.Used) - 1; n >= 0; n-- { // from left to right: rear to front
-		want = append(want, f.at(s.Holes[s.Used[n]].At).x)
+		want = append(want, f.at(s.Holes[s.Used[n]].At).X)
 		gap = max(gap, c.width(big, s.Holes[s.Used[n]].Label)+3)
 	}
-	for i, x := range spread(want, gap, room.x+gap/2, room.right()-gap/2) {
+	for i, x := range spread(want, gap, room.X+gap/2, room.Right()-gap/2) {
 		h := s.Holes[s.Used[len(s.Used)-1-i]]
 		p := f.at(h.At)
-		c.line(p.x, p.y, x, y-5, light)
+		c.line(p.X, p.Y, x, y-5, light)
 		c.hole(x-c.width(big, h.Label)/2, y, big, white, h.Label)
 		taken = append(taken, [2]float64{x - gap/2, x + gap/2})
 	}

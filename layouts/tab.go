@@ -1,6 +1,10 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+)
 
 // A tabStyle is how large the tabs of a sheet are.
 type tabStyle struct {
@@ -84,7 +88,7 @@ func (t tabStyle) labels() float64 { return max(t.whole+t.rest, t.other) }
 // straddles: x is its left edge, y the line.
 func DrawTab(c *canvas, x, y float64, t tabStyle, h Hole) {
 	w := t.width()
-	c.round(box{x, y - t.height/2, w, t.height}, t.height*0.15, heavy, white)
+	c.round(mm.BoxAt(x, y-t.height/2, w, t.height), t.height*0.15, heavy, white)
 	if t.below {
 		labelOver(c, x+w/2, y, t, h)
 		return
@@ -118,6 +122,6 @@ func labelOver(c *canvas, x, y float64, t tabStyle, h Hole) {
 
 // ghost draws the tab of a joint that belongs to another sheet.
 func ghost(c *canvas, x, y, w, h float64, s string) {
-	c.dashed(1.5, 1.2, func() { c.round(box{x, y - h/2, w, h}, h*0.15, light, white) })
+	c.dashed(1.5, 1.2, func() { c.round(mm.BoxAt(x, y-h/2, w, h), h*0.15, light, white) })
 	c.hole(x+(w-c.width(text, s))/2, y+text.em()*0.3, text, white, s)
 }

@@ -2,6 +2,8 @@ package layouts
 
 import (
 	"strings"
+
+	"hangpack/layouts/mm"
 )
 
 // A Hole is a hole of a joint as it prints: its label as stamped and, where
@@ -31,18 +33,18 @@ func labelWidths(c *canvas, f face, label string) (whole, rest float64) {
 	return c.width(f, label), 0
 }
 
-// drawLabel writes a hole's label, mm tall, so that its point (or its end) stands
+// drawLabel writes a hole's label so that its point (or its end) stands
 // at x: figures in a column then line up.
-func drawLabel(c *canvas, x, y, mm float64, label string) {
-	f := digits(mm)
+func drawLabel(c *canvas, x, y, tall float64, label string) {
+	f := digits(tall)
 	whole, _ := labelWidths(c, f, label)
 	c.hole(x-whole, y, f, white, label)
 }
 
 // EndLabel writes a label so that its end stands at x.
-func EndLabel(c *canvas, x, y, mm float64, label string) {
-	_, rest := labelWidths(c, digits(mm), label)
-	drawLabel(c, x-rest, y, mm, label)
+func EndLabel(c *canvas, x, y, tall float64, label string) {
+	_, rest := labelWidths(c, digits(tall), label)
+	drawLabel(c, x-rest, y, tall, label)
 }
 
 // ladderMost is how many holes of a joint a ladder shows.
@@ -73,4 +75,4 @@ func DrawLadder(c *canvas, x, y, pitch float64, l Ladder) {
 }
 
 // Tick draws a box for a pencil.
-func Tick(c *canvas, x, y, side float64) { c.rect(box{x, y, side, side}, solid, white) }
+func Tick(c *canvas, x, y, side float64) { c.rect(mm.BoxAt(x, y, side, side), solid, white) }

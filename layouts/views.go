@@ -1,5 +1,7 @@
 package layouts
 
+import "hangpack/layouts/mm"
+
 // A View is a small drawing of a stack from the side, as it hangs, with what
 // stands below it.
 type View struct {
@@ -17,7 +19,7 @@ func viewScale(r Ruler, views []Elevation, w, h float64) int {
 	scale := 0
 	for _, v := range views {
 		lo, hi := extent(v.places()...)
-		scale = max(scale, frameFor(r, lo, hi, box{0, 0, w, h}).scale)
+		scale = max(scale, frameFor(r, lo, hi, mm.BoxAt(0, 0, w, h)).scale)
 	}
 	return scale
 }
@@ -25,9 +27,9 @@ func viewScale(r Ruler, views []Elevation, w, h float64) int {
 // ViewHead states of what and at which scale the drawings below it are.
 func ViewHead(of string, r Ruler, scale int) piece {
 	f := frame{scale: scale}
-	return piece{h: 6, keep: true, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+3.4, smallB, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
-		ScaleBar(c, r, f, room.x+124, room.y+2.4, 24)
+	return piece{h: 6, keep: true, draw: func(c *canvas, room mm.Box) {
+		c.text(room.X, room.Y+3.4, smallB, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
+		ScaleBar(c, r, f, room.X+124, room.Y+2.4, 24)
 	}}
 }
 
@@ -42,7 +44,7 @@ func viewHeight(e Elevation, scale int) float64 {
 func DrawView(c *canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := extent(e.places()...)
-	f := frame{scale, lo, spot{x - (hi.X-lo.X)*k/2, y + viewStub + (hi.Z-lo.Z)*k}}
+	f := frame{scale, lo, mm.At(x-(hi.X-lo.X)*k/2, y+viewStub+(hi.Z-lo.Z)*k)}
 	first := c.drawn()
 	stackFromSide(c, f, e, viewStub)
 	numbersInside(c, f, e, first)
@@ -54,17 +56,17 @@ func Views(c *canvas, of string, r Ruler, views []View, most float64) []piece {
 	for _, v := range views {
 		sides = append(sides, v.Side)
 	}
-	cell := c.body().w / float64(len(views))
+	cell := c.body().W / float64(len(views))
 	scale := viewScale(r, sides, cell-2*viewEdge, most)
 	tall := 0.0
 	for _, s := range sides {
 		tall = max(tall, viewHeight(s, scale))
 	}
-	return []piece{ViewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room box) {
+	return []piece{ViewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room mm.Box) {
 		for i, v := range views {
-			mid := room.x + cell*(float64(i)+0.5)
-			DrawView(c, mid, room.y, v.Side, scale)
-			c.centre(mid, room.bottom()-1, smallB, v.Says)
+			mid := room.X + cell*(float64(i)+0.5)
+			DrawView(c, mid, room.Y, v.Side, scale)
+			c.centre(mid, room.Bottom()-1, smallB, v.Says)
 		}
 	}}}
 }
