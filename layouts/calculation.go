@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // Calculation is the sheet that a checker follows with a pencil: what went in,
 // each formula as symbols and with its numbers, and what came out.
@@ -35,53 +38,50 @@ type Step struct{ Of, Symbols, Numbers, Is, Prints string }
 // Columns of the tables; the last of each takes what is left.
 var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
-	jointColumns = []column{{"joint above cabinet", 17, false}, {"cabinet looks", 23, true}, {"its lowest corner", 29, true},
-		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
-	checkColumns = []column{{"what", 32, false}, {"closest at", 33, false}, {"worked out", 54, false}, {"may be", 42, false}, {"used", 0, true}}
+	jointColumns = []paper.Column{paper.Left("joint above cabinet", 17), paper.Right("cabinet looks", 23), paper.Right("its lowest corner", 29),
+		paper.Right("hinge, all", 21), paper.Right("of it along", 28), paper.Right("rear link", 28), paper.Right("hinge pin used", 14), paper.Right("link pin used", 0)}
+	checkColumns = []paper.Column{paper.Left("what", 32), paper.Left("closest at", 33), paper.Left("worked out", 54), paper.Left("may be", 42), paper.Right("used", 0)}
 )
 
-func (v Calculation) pages(c *canvas) []page {
-	pieces := []piece{Heading("What goes in")}
+func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
+	pieces := []paper.Piece{Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, FactPiece(c, f, c.body().W))
+		pieces = append(pieces, FactPiece(c, f, c.Body().W))
 	}
 	pieces = append(append(pieces, Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
 	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
 	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, Heading("What each joint carries, finished stack at rest, both sides together")), TableOf(c, jointColumns, v.Joints, small)...)
-	pieces = append(pieces, Gap(1), Words(c, small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
+	pieces = append(append(pieces, Heading("What each joint carries, finished stack at rest, both sides together")), paper.TableOf(c, jointColumns, v.Joints, paper.Small)...)
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
 	pieces = append(pieces, formulas(c, "Points", v.Points)...)
-	pieces = append(append(pieces, Heading("Every check, where it comes closest")), TableOf(c, checkColumns, v.Checks, small)...)
-	pieces = append(pieces, Gap(1))
+	pieces = append(append(pieces, Heading("Every check, where it comes closest")), paper.TableOf(c, checkColumns, v.Checks, paper.Small)...)
+	pieces = append(pieces, paper.Gap(1))
 	for _, s := range v.Unchecked {
-		pieces = append(pieces, Words(c, small, s, 0.6))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 0.6))
 	}
-	pieces = append(pieces, Gap(1), Words(c, textB, v.Most, 2), Heading("What this calculation does not see"))
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.TextBold, v.Most, 2), Heading("What this calculation does not see"))
 	for _, s := range v.Limits {
-		pieces = append(pieces, Words(c, small, s, 1))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
-	return Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
+	return paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
 }
 
-// Gap is a piece of white paper.
-func Gap(h float64) piece { return piece{h: h, draw: func(*canvas, mm.Box) {}} }
-
 // partsTable is the table of all that hangs, and what its columns are.
-func partsTable(c *canvas, t Table) []piece {
-	var columns []column
+func partsTable(c *paper.Canvas, t Table) []paper.Piece {
+	var columns []paper.Column
 	for i, head := range t.Heads {
-		columns = append(columns, column{head, partWidths[i], i > 0})
+		columns = append(columns, paper.Column{Head: head, W: partWidths[i], Right: i > 0})
 	}
-	pieces := TableOf(c, columns, t.Rows, small)
+	pieces := paper.TableOf(c, columns, t.Rows, paper.Small)
 	last := &pieces[len(pieces)-1]
-	*last = TableRow(c, Rest(c, columns), t.Rows[len(t.Rows)-1], smallB, false)
-	last.head = &pieces[0]
-	return append(pieces, Gap(1), Words(c, small, t.Note, 1))
+	*last = paper.TableRow(c, paper.Rest(c, columns), t.Rows[len(t.Rows)-1], paper.SmallBold, false)
+	last.Head = &pieces[0]
+	return append(pieces, paper.Gap(1), paper.Words(c, paper.Small, t.Note, 1))
 }
 
 // formulas are formulas under a heading.
-func formulas(c *canvas, heading string, steps []Step) []piece {
-	pieces := []piece{Heading(heading)}
+func formulas(c *paper.Canvas, heading string, steps []Step) []paper.Piece {
+	pieces := []paper.Piece{Heading(heading)}
 	for _, s := range steps {
 		pieces = append(pieces, formula(c, s))
 	}
@@ -89,27 +89,27 @@ func formulas(c *canvas, heading string, steps []Step) []piece {
 }
 
 // formula is one formula: in symbols, its numbers below, what comes out beside it.
-func formula(c *canvas, s Step) piece {
+func formula(c *paper.Canvas, s Step) paper.Piece {
 	const of, is = 50.0, 33.0
-	w := c.body().W - of - is
-	name := c.wrap(small, of-3, s.Of)
-	sums := append(c.wrap(small, w-3, s.Symbols), c.wrap(small, w-3, "= "+s.Numbers)...)
-	h := float64(max(len(name), len(sums), 2))*small.lead() + 1.6
-	return piece{h: h, draw: func(c *canvas, room mm.Box) {
-		y := room.Y + small.lead()*0.85
-		c.lines(room.X, y, small, name)
-		c.lines(room.X+of, y, small, sums)
-		c.right(room.Right(), y, smallB, "= "+s.Is)
+	w := c.Body().W - of - is
+	name := c.Wrap(paper.Small, of-3, s.Of)
+	sums := append(c.Wrap(paper.Small, w-3, s.Symbols), c.Wrap(paper.Small, w-3, "= "+s.Numbers)...)
+	h := float64(max(len(name), len(sums), 2))*paper.Small.Lead() + 1.6
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		y := room.Y + paper.Small.Lead()*0.85
+		c.Lines(room.X, y, paper.Small, name)
+		c.Lines(room.X+of, y, paper.Small, sums)
+		c.Right(room.Right(), y, paper.SmallBold, "= "+s.Is)
 		if s.Prints != "" {
-			c.right(room.Right(), y+small.lead(), small, "prints "+s.Prints)
+			c.Right(room.Right(), y+paper.Small.Lead(), paper.Small, "prints "+s.Prints)
 		}
-		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }
 
 // UnderHead is the head of a stack's sheet, for pieces that flow below it.
-func UnderHead(c *canvas, h Head) func(*canvas, mm.Box, string) mm.Box {
-	return func(on *canvas, room mm.Box, _ string) mm.Box {
+func UnderHead(c *paper.Canvas, h Head) func(*paper.Canvas, mm.Box, string) mm.Box {
+	return func(on *paper.Canvas, room mm.Box, _ string) mm.Box {
 		if on == nil {
 			return headRoom(c, room, h)
 		}

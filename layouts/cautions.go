@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // Cautions is the sheet of what this job's crew must know: first what was found
 // in this job, then who answers for what, then what holds for every such lift,
@@ -28,8 +31,8 @@ type StackMark struct{ ID, Name, Shape string }
 // A Caution is a sentence with where it applies.
 type Caution struct{ Where, Says string }
 
-func (v Cautions) pages(c *canvas) []page {
-	var pieces []piece
+func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
+	var pieces []paper.Piece
 	for _, s := range v.Stacks {
 		pieces = append(pieces, stackMarks(c, s.Of)...)
 		for _, item := range s.Items {
@@ -41,22 +44,22 @@ func (v Cautions) pages(c *canvas) []page {
 		pieces = append(pieces, cautionGroup(c, g)...)
 	}
 	head := revHead("CAUTIONS", v.Hoist)
-	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.body(), "").H)...)
-	return Flow(c, "cautions", "CAUTIONS", "", head, pieces)
+	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.Body(), "").H)...)
+	return paper.Flow(c, "cautions", "CAUTIONS", "", head, pieces)
 }
 
 // lookAt is what to look at before use and what stands under it. Where it has a
 // page to itself it is larger.
-func lookAt(c *canvas, v Cautions, before []piece, height float64) []piece {
-	var end []piece
+func lookAt(c *paper.Canvas, v Cautions, before []paper.Piece, height float64) []paper.Piece {
+	var end []paper.Piece
 	for _, r := range v.Rules {
-		end = append(end, Words(c, text, r, 1.2))
+		end = append(end, paper.Words(c, paper.Text, r, 1.2))
 	}
-	end = append(end, Words(c, small, v.Sources, 0))
-	list := append(checkList(c, v.Checks, running), end...)
-	large := append(checkList(c, v.Checks, larger), end...)
-	alone := len(cut(append(before[:len(before):len(before)], list...), height)) > len(cut(before, height))
-	if alone && heightOf(large) <= height {
+	end = append(end, paper.Words(c, paper.Small, v.Sources, 0))
+	list := append(checkList(c, v.Checks, paper.Running), end...)
+	large := append(checkList(c, v.Checks, paper.Larger), end...)
+	alone := len(paper.Cut(append(before[:len(before):len(before)], list...), height)) > len(paper.Cut(before, height))
+	if alone && paper.HeightOf(large) <= height {
 		return large
 	}
 	return list
@@ -64,35 +67,35 @@ func lookAt(c *canvas, v Cautions, before []piece, height float64) []piece {
 
 // stackMarks are the stacks that share some cautions, a line or more each. A
 // few stay together; of many the last stays with the first caution.
-func stackMarks(c *canvas, of []StackMark) (pieces []piece) {
+func stackMarks(c *paper.Canvas, of []StackMark) (pieces []paper.Piece) {
 	const few = 8
 	for i, s := range of {
 		p := stackMark(c, s)
 		if last := i == len(of)-1; !last {
-			p.h, p.keep = p.h-2.6, len(of) <= few
+			p.H, p.Keep = p.H-2.6, len(of) <= few
 		}
 		pieces = append(pieces, p)
 	}
 	return pieces
 }
 
-func stackMark(c *canvas, s StackMark) piece {
-	x := 11 + c.width(section, s.ID)
-	name := c.wrap(text, c.body().W-x, s.Name)
-	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room mm.Box) {
-		SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+1.6, 5, 5))
-		c.text(room.X+7, room.Y+6, section, s.ID)
-		c.lines(room.X+x, room.Y+6, text, name)
-	}, keep: true}
+func stackMark(c *paper.Canvas, s StackMark) paper.Piece {
+	x := 11 + c.Width(paper.Section, s.ID)
+	name := c.Wrap(paper.Text, c.Body().W-x, s.Name)
+	return paper.Piece{H: 9.6 + float64(max(len(name), 1)-1)*paper.Text.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
+		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+1.6, 5, 5))
+		c.Text(room.X+7, room.Y+6, paper.Section, s.ID)
+		c.Lines(room.X+x, room.Y+6, paper.Text, name)
+	}, Keep: true}
 }
 
-func remarkRow(c *canvas, item Caution) piece {
+func remarkRow(c *paper.Canvas, item Caution) paper.Piece {
 	const at = 46.0
-	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().W-at, item.Says)
-	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 2.4
-	return piece{h: h, draw: func(c *canvas, room mm.Box) {
-		c.lines(room.X, room.Y+4.6, small, where)
-		c.lines(room.X+at, room.Y+4.6, reading, says)
-		c.line(room.X, room.Bottom(), room.Right(), room.Bottom(), light)
+	where, says := c.Wrap(paper.Small, at-4, item.Where), c.Wrap(paper.Reading, c.Body().W-at, item.Says)
+	h := max(float64(len(where))*paper.Small.Lead(), float64(len(says))*paper.Reading.Lead()) + 2.4
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Lines(room.X, room.Y+4.6, paper.Small, where)
+		c.Lines(room.X+at, room.Y+4.6, paper.Reading, says)
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }

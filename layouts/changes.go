@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // Changes is the sheet of what moved between two revisions: which pins go to
@@ -34,11 +35,11 @@ type ChangedJoint struct {
 	Pins               int // link pins of the joint: 1 or 2
 }
 
-var changeColumns = []column{{"point", 31, false}, {"static was", 20, true}, {"static now", 20, true}, {"design was", 20, true}, {"design now", 20, true},
-	{"design", 25, true}, {"place", 0, false}}
+var changeColumns = []paper.Column{paper.Left("point", 31), paper.Right("static was", 20), paper.Right("static now", 20), paper.Right("design was", 20), paper.Right("design now", 20),
+	paper.Right("design", 25), paper.Left("place", 0)}
 
-func (v Changes) pages(c *canvas) []page {
-	pieces := []piece{Words(c, textB, v.Says, 1), Words(c, section, v.Closing, 2)}
+func (v Changes) Pages(c *paper.Canvas) []paper.Page {
+	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}
 	for _, s := range v.Warnings {
 		pieces = append(pieces, warning(c, s))
 	}
@@ -46,52 +47,52 @@ func (v Changes) pages(c *canvas) []page {
 		pieces = append(pieces, changedStack(c, s)...)
 	}
 	if len(v.Points) > 0 {
-		pieces = append(append(pieces, Heading("Points: what the roof carries")), TableOf(c, changeColumns, v.Points, text)...)
+		pieces = append(append(pieces, Heading("Points: what the roof carries")), paper.TableOf(c, changeColumns, v.Points, paper.Text)...)
 	}
 	if len(v.Job) > 0 {
 		pieces = append(append(pieces, Heading("The job")), paragraphs(c, v.Job)...)
 	}
 	pieces = append(append(pieces, Heading("The venue")), paragraphs(c, v.Venue)...)
 	pieces = append(append(pieces, Heading("Paper")), paragraphs(c, v.Paper)...)
-	pieces = append(pieces, Gap(3), accepted())
-	return Flow(c, "changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
+	pieces = append(pieces, paper.Gap(3), accepted())
+	return paper.Flow(c, "changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
 // paragraphs go on from page to page where they are long: a list of all sheets of a
 // large pack may take pages.
-func paragraphs(c *canvas, says []string) (pieces []piece) {
+func paragraphs(c *paper.Canvas, says []string) (pieces []paper.Piece) {
 	const whole = 6 // lines that stay together
 	for _, s := range says {
-		for lines := range slices.Chunk(c.wrap(text, c.body().W, s), whole) {
-			pieces = append(pieces, piece{h: float64(len(lines)) * text.lead(), draw: func(c *canvas, room mm.Box) {
-				c.lines(room.X, room.Y+text.lead()*0.8, text, lines)
+		for lines := range slices.Chunk(c.Wrap(paper.Text, c.Body().W, s), whole) {
+			pieces = append(pieces, paper.Piece{H: float64(len(lines)) * paper.Text.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
+				c.Lines(room.X, room.Y+paper.Text.Lead()*0.8, paper.Text, lines)
 			}})
 		}
 		if n := len(pieces); n > 0 {
-			pieces[n-1].h++
+			pieces[n-1].H++
 		}
 	}
 	return pieces
 }
 
 // warning is a line beside a black bar.
-func warning(c *canvas, s string) piece {
-	lines := c.wrap(textB, c.body().W-7, s)
-	h := float64(len(lines)) * textB.lead()
-	return piece{h: h + 2.5, draw: func(c *canvas, room mm.Box) {
-		c.rect(mm.BoxAt(room.X, room.Y, 2, h), 0, black)
-		c.lines(room.X+6, room.Y+3.7, textB, lines)
+func warning(c *paper.Canvas, s string) paper.Piece {
+	lines := c.Wrap(paper.TextBold, c.Body().W-7, s)
+	h := float64(len(lines)) * paper.TextBold.Lead()
+	return paper.Piece{H: h + 2.5, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Rect(mm.BoxAt(room.X, room.Y, 2, h), 0, paper.Black)
+		c.Lines(room.X+6, room.Y+3.7, paper.TextBold, lines)
 	}}
 }
 
 // accepted is a line for who has seen to it.
-func accepted() piece {
-	return piece{h: 12, draw: func(c *canvas, room mm.Box) {
+func accepted() paper.Piece {
+	return paper.Piece{H: 12, Draw: func(c *paper.Canvas, room mm.Box) {
 		third := room.W / 3
 		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
 			x := room.X + third*float64(i)
-			c.line(x, room.Y+6, x+third-4, room.Y+6, light)
-			c.text(x, room.Y+9.6, small, what)
+			c.Line(x, room.Y+6, x+third-4, room.Y+6, paper.Light)
+			c.Text(x, room.Y+9.6, paper.Small, what)
 		}
 	}}
 }
@@ -107,28 +108,28 @@ const (
 )
 
 // changedStack is a stack's name over its joints and what else changes.
-func changedStack(c *canvas, s ChangedStack) []piece {
-	var rows []piece
+func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
+	var rows []paper.Piece
 	for _, j := range s.Joints {
 		rows = append(rows, changedJoint(c, j))
 	}
 	head := changedHead(c, s)
-	pieces := under(head, rows)
+	pieces := paper.Under(head, rows)
 	return append(pieces, paragraphs(c, s.Says)...)
 }
 
-func changedHead(c *canvas, s ChangedStack) piece {
-	id := face{true, 18}
-	x := 8 + c.width(id, s.ID) + 4
-	name := c.wrap(textB, c.body().W-x, s.Name)
-	h := max(10, 5+float64(len(name))*textB.lead())
+func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
+	id := paper.Bold(18)
+	x := 8 + c.Width(id, s.ID) + 4
+	name := c.Wrap(paper.TextBold, c.Body().W-x, s.Name)
+	h := max(10, 5+float64(len(name))*paper.TextBold.Lead())
 	if len(s.Joints) > 0 {
 		h += 5
 	}
-	return piece{h: h, keep: true, draw: func(c *canvas, room mm.Box) {
-		SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+2.5, 6, 6))
-		c.text(room.X+8, room.Y+8.2, id, s.ID)
-		c.lines(room.X+x, room.Y+7.6, textB, name)
+	return paper.Piece{H: h, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+2.5, 6, 6))
+		c.Text(room.X+8, room.Y+8.2, id, s.ID)
+		c.Lines(room.X+x, room.Y+7.6, paper.TextBold, name)
 		if len(s.Joints) > 0 {
 			changedHeads(c, room)
 		}
@@ -136,30 +137,30 @@ func changedHead(c *canvas, s ChangedStack) piece {
 }
 
 // changedHeads stand over the columns of joints.
-func changedHeads(c *canvas, room mm.Box) {
+func changedHeads(c *paper.Canvas, room mm.Box) {
 	y := room.Bottom() - 1
-	c.text(room.X+changeOld, y, small, "was in hole")
-	c.text(room.X+changeOld+changeRoom, y, smallB, "goes to hole")
+	c.Text(room.X+changeOld, y, paper.Small, "was in hole")
+	c.Text(room.X+changeOld+changeRoom, y, paper.SmallBold, "goes to hole")
 	x := changeTicks(room)
-	c.text(x-24, y, small, "on")
-	c.text(x, y, small, "moved")
-	c.text(x+2*changeTick+3, y, small, "checked")
+	c.Text(x-24, y, paper.Small, "on")
+	c.Text(x, y, paper.Small, "moved")
+	c.Text(x+2*changeTick+3, y, paper.Small, "checked")
 }
 
 // changedJoint draws a joint on the line between its two bodies: the old hole
 // struck through, an arrow, the new one.
-func changedJoint(c *canvas, j ChangedJoint) piece {
-	name := c.wrap(small, changeOld-14, j.Type)
-	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
-	return piece{h: h, draw: func(c *canvas, room mm.Box) {
+func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
+	name := c.Wrap(paper.Small, changeOld-14, j.Type)
+	h := max(changeRow, 2*(float64(len(name))*paper.Small.Lead()+2))
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
 		y := room.Y + h/2
 		ticks := changeTicks(room)
-		c.line(room.X, y, ticks-28, y, solid)
-		c.text(room.X+1, y-2, section, j.Above)
-		c.text(room.X+1, y+6, section, j.Below)
-		c.lines(room.X+12, y+4, small, name)
+		c.Line(room.X, y, ticks-28, y, paper.Solid)
+		c.Text(room.X+1, y-2, paper.Section, j.Above)
+		c.Text(room.X+1, y+6, paper.Section, j.Below)
+		c.Lines(room.X+12, y+4, paper.Small, name)
 		changedHoles(c, room.X+changeOld, y, j)
-		c.text(ticks-24, y+1.5, textB, j.Dolly)
+		c.Text(ticks-24, y+1.5, paper.TextBold, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
 			Tick(c, x, y-changeTick/2, changeTick-0.6)
@@ -171,12 +172,12 @@ func changedJoint(c *canvas, j ChangedJoint) piece {
 func changeTicks(room mm.Box) float64 { return room.Right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
-func changedHoles(c *canvas, x, y float64, j ChangedJoint) {
+func changedHoles(c *paper.Canvas, x, y float64, j ChangedJoint) {
 	fit := func(h Hole) tabStyle { return TabsWithin(c, changeRoom-9, changeTab, changeDigit, []Hole{h}) }
 	old, next := fit(j.From), fit(j.To)
-	c.round(mm.BoxAt(x, y-changeTab/2, old.width(), changeTab), 1.5, light, white)
+	c.Round(mm.BoxAt(x, y-changeTab/2, old.width(), changeTab), 1.5, paper.Light, paper.White)
 	LabelIn(c, x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
-	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
+	c.Line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, paper.Heavy)
 	Arrow(c, x+old.width()+2, x+changeRoom-2, y, 2.5)
 	DrawTab(c, x+changeRoom, y, next, j.To)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
@@ -29,17 +30,17 @@ type Dolly struct {
 	Sum      string   // '0 + 0.5 + 0.5 + 1 = 2'
 	Figures  []Line
 	LoadOut  string // in the black box
-	Code     Code
+	Code     paper.Code
 }
 
 // A PickHole is a pick hole to use, as it prints on the first dolly's sheet:
 // what it is ('pick hole front') and its label.
 type PickHole struct{ Of, Label string }
 
-// pages is one page, or where rows of the least height do not fit below a long
+// Pages is one page, or where rows of the least height do not fit below a long
 // id and above long words, as many as they need, each with all the words.
-func (d Dolly) pages(c *canvas) (pages []page) {
-	room := c.body()
+func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
+	room := c.Body()
 	left := room.H - dollyHeadHeight(c, room.W, d) - dollyFootHeight(c, d, room.W)
 	most := max(int((left-rowsUp-barHeight(c, d, room.W)-ghostBar-1)/dollyLeast(c, d)), 1)
 	parts := (len(d.Rows) + most - 1) / most
@@ -49,7 +50,7 @@ func (d Dolly) pages(c *canvas) (pages []page) {
 			part = d.part(i*len(d.Rows)/parts, (i+1)*len(d.Rows)/parts)
 			part.Sheet += fmt.Sprintf(" %d of %d", i+1, parts)
 		}
-		pages = append(pages, page{name: part.Sheet, shape: d.Shape, draw: part.draw})
+		pages = append(pages, paper.Page{Name: part.Sheet, Shape: d.Shape, Draw: part.draw})
 	}
 	return pages
 }
@@ -68,32 +69,31 @@ func (d Dolly) part(from, to int) Dolly {
 }
 
 const (
-	dollyDigit = 12.3 // mm, so that letters are 12 mm tall; NUREG-0700 rev. 3, 11.4.1.5-1: 20 minutes of arc at 2 m is 11.6 mm
-	idTall     = 24.0
-	wordTall   = 10.0
-	dollyMost  = 18.0
-	dollyRow   = 36.0
-	dollyAir   = 1.2  // between digits and the lines of their tab, both together
-	rowsUp     = 10.0 // headings above the first box
-	pickBar    = 15.6
-	pickWords  = 20.0 // room for 'pick hole'
-	ghostBar   = 8.0
+	idTall    = 24.0
+	wordTall  = 10.0
+	dollyMost = 18.0
+	dollyRow  = 36.0
+	dollyAir  = 1.2  // between digits and the lines of their tab, both together
+	rowsUp    = 10.0 // headings above the first box
+	pickBar   = 15.6
+	pickWords = 20.0 // room for 'pick hole'
+	ghostBar  = 8.0
 
 	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
 	numberWidth  = 19.0
 )
 
-func (d Dolly) draw(c *canvas, room mm.Box) {
+func (d Dolly) draw(c *paper.Canvas, room mm.Box) {
 	room = dollyHead(c, room, d)
 	foot := dollyFootHeight(c, d, room.W)
 	rows := mm.BoxAt(room.X, room.Y, room.W, room.H-foot)
-	c.in("joints", rows, func() { dollyRows(c, rows, d) })
+	c.In("joints", rows, func() { dollyRows(c, rows, d) })
 	dollyFoot(c, mm.BoxAt(room.X, rows.Bottom(), room.W, foot), d)
 }
 
 // dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
 // the page allows, and the figures grow with them.
-func dollyRows(c *canvas, room mm.Box, d Dolly) {
+func dollyRows(c *paper.Canvas, room mm.Box, d Dolly) {
 	bar := barHeight(c, d, room.W)
 	row := min((room.H-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
 	t := dollyTabs(c, d, row)
@@ -104,7 +104,7 @@ func dollyRows(c *canvas, room mm.Box, d Dolly) {
 	}
 	tickHeads(c, room.Y, x, d.Boxes)
 	Audience(c, mm.BoxAt(room.X, room.Y+0.6, 22, 8))
-	c.text(room.X+25, room.Y+6, textB, "audience this way: tape it so; rear link pins to the right")
+	c.Text(room.X+25, room.Y+6, paper.TextBold, "audience this way: tape it so; rear link pins to the right")
 	tabX := room.X + boxW - t.width() - 6
 	y := room.Y + rowsUp
 	dollyBar(c, mm.BoxAt(room.X, y, boxW, bar), room.W, d)
@@ -114,7 +114,7 @@ func dollyRows(c *canvas, room mm.Box, d Dolly) {
 		dollyTicks(c, x, y+row*float64(i), r.Pins)
 	}
 	if firstFits(c, d, room.W) {
-		c.text(room.X+numberWidth, y+4.2, small, d.First)
+		c.Text(room.X+numberWidth, y+4.2, paper.Small, d.First)
 	}
 	for i, r := range d.Rows {
 		DrawTab(c, tabX, y+row*float64(i), t, r.Hole)
@@ -127,57 +127,57 @@ func dollyRows(c *canvas, room mm.Box, d Dolly) {
 func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
 
 // besideTabs is what the widest tab there may be leaves a box of its cabinet.
-func besideTabs(c *canvas, d Dolly, w float64) float64 {
+func besideTabs(c *paper.Canvas, d Dolly, w float64) float64 {
 	return boxesWidth(w) - dollyTabs(c, d, dollyRow).width()
 }
 
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
-func firstFits(c *canvas, d Dolly, w float64) bool {
+func firstFits(c *paper.Canvas, d Dolly, w float64) bool {
 	if name := d.Rows[0].Type; accented(name) && len(dollyNames(c, d, w).lines(name)) > 1 {
 		return false
 	}
-	return c.width(small, d.First) < besideTabs(c, d, w)-numberWidth-8
+	return c.Width(paper.Small, d.First) < besideTabs(c, d, w)-numberWidth-8
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
-func dollyTabs(c *canvas, d Dolly, row float64) tabStyle {
+func dollyTabs(c *paper.Canvas, d Dolly, row float64) tabStyle {
 	var holes []Hole
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
-	digit := max(min(row*0.62, dollyMost), dollyDigit)
-	for ; digit > dollyDigit; digit -= 0.5 {
-		if TabsFor(c, row, digit, textB, holes).width() <= dollyTabMost {
+	digit := max(min(row*0.62, dollyMost), paper.AfarTall)
+	for ; digit > paper.AfarTall; digit -= 0.5 {
+		if TabsFor(c, row, digit, paper.TextBold, holes).width() <= dollyTabMost {
 			break
 		}
 	}
-	t := TabsFor(c, row, digit, textB, holes)
+	t := TabsFor(c, row, digit, paper.TextBold, holes)
 	t.height = min(digit+t.tail+2*dollyAir, row-0.4)
 	return t
 }
 
 // dollyLeast is how tall a row has to be for its tab.
-func dollyLeast(c *canvas, d Dolly) float64 {
-	return dollyDigit + dollyTabs(c, d, 0).tail + dollyAir + 0.4
+func dollyLeast(c *paper.Canvas, d Dolly) float64 {
+	return paper.AfarTall + dollyTabs(c, d, 0).tail + dollyAir + 0.4
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.
-func tickHeads(c *canvas, y float64, x [4]float64, both bool) {
+func tickHeads(c *paper.Canvas, y float64, x [4]float64, both bool) {
 	side := tickSide * 1.25
 	for i, s := range []string{"pinned", "checked"} {
-		c.centre((x[2*i]+x[2*i+1]+side)/2, y+4, textB, s)
+		c.Centre((x[2*i]+x[2*i+1]+side)/2, y+4, paper.TextBold, s)
 	}
 	if !both {
 		return
 	}
 	for i, s := range []string{"L", "R", "L", "R"} {
-		c.centre(x[i]+side/2, y+8, text, s)
+		c.Centre(x[i]+side/2, y+8, paper.Text, s)
 	}
 }
 
 // dollyTicks draws a joint's boxes: two a side, or one for a pin in the middle.
-func dollyTicks(c *canvas, x [4]float64, y float64, pins int) {
+func dollyTicks(c *paper.Canvas, x [4]float64, y float64, pins int) {
 	const side = tickSide * 1.15
 	for i := 0; i < 4; i++ {
 		at := x[i]
@@ -192,27 +192,27 @@ func dollyTicks(c *canvas, x [4]float64, y float64, pins int) {
 }
 
 // dollyNames measures the names beside the widest tab there may be.
-func dollyNames(c *canvas, d Dolly, w float64) names {
-	return NamesFor(c, d.Rows, text, besideTabs(c, d, w)-numberWidth-8, 2)
+func dollyNames(c *paper.Canvas, d Dolly, w float64) names {
+	return NamesFor(c, d.Rows, paper.Text, besideTabs(c, d, w)-numberWidth-8, 2)
 }
 
 // drawDollyRow draws one cabinet.
-func drawDollyRow(c *canvas, b mm.Box, number string, name []string) {
-	c.rect(b, solid, white)
+func drawDollyRow(c *paper.Canvas, b mm.Box, number string, name []string) {
+	c.Rect(b, paper.Solid, paper.White)
 	base := b.Y + b.H/2 + 4
-	c.text(b.X+4, base, digits(8), number)
-	c.lines(b.X+numberWidth, base-1-float64(len(name)-1)*text.lead()/2, text, name)
+	c.Text(b.X+4, base, paper.Digits(8), number)
+	c.Lines(b.X+numberWidth, base-1-float64(len(name)-1)*paper.Text.Lead()/2, paper.Text, name)
 }
 
 // dollyBelow draws what hangs below as a pale ghost, with no boxes.
-func dollyBelow(c *canvas, b mm.Box, tabX, tabW float64, d Dolly) {
+func dollyBelow(c *paper.Canvas, b mm.Box, tabX, tabW float64, d Dolly) {
 	if d.Below == "" {
 		return
 	}
-	c.dashed(1.5, 1.2, func() { c.rect(b, light, none) })
-	c.text(b.X+4, b.Y+6, text, d.Below)
-	w := c.width(text, d.Ghost) + 4
-	if b.X+8+c.width(text, d.Below) < tabX {
+	c.Dashed(1.5, 1.2, func() { c.Rect(b, paper.Light, paper.None) })
+	c.Text(b.X+4, b.Y+6, paper.Text, d.Below)
+	w := c.Width(paper.Text, d.Ghost) + 4
+	if b.X+8+c.Width(paper.Text, d.Below) < tabX {
 		w = max(w, tabW)
 	}
 	ghost(c, tabX+tabW-w, b.Y+1, w, 5.6, d.Ghost)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // An Elevation is a stack seen from the side, the audience to the right, as it
@@ -62,21 +63,21 @@ const (
 )
 
 // DrawElevation draws a stack from the side into a room and states its scale.
-func DrawElevation(c *canvas, room mm.Box, e Elevation) {
+func DrawElevation(c *paper.Canvas, room mm.Box, e Elevation) {
 	holes, looks := sideLabels(c, e)
 	top := room.Y + 5 + hookStub
 	right := max(looks+leader+rayLength, levelWords(c, e)+1)
 	inner := mm.BoxAt(room.X+holes+leader, top, room.W-holes-leader-right, room.Bottom()-top-12)
 	lo, hi := extent(e.places()...)
 	f := frameFor(e.Ruler, lo, hi, inner)
-	c.text(room.X, room.Y+3, smallB, "From the side, "+scaleWords(f))
-	c.right(room.Right(), room.Y+3, smallB, "audience →")
-	c.text(room.X, room.Y+8, small, "hole")
-	first := c.drawn()
+	c.Text(room.X, room.Y+3, paper.SmallBold, "From the side, "+scaleWords(f))
+	c.Right(room.Right(), room.Y+3, paper.SmallBold, "audience →")
+	c.Text(room.X, room.Y+8, paper.Small, "hole")
+	first := c.Inked()
 	stackFromSide(c, f, e, hookStub)
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).Y
-		c.dashed(1, 1, func() { c.line(room.X, y, room.Right(), y, light) })
+		c.Dashed(1, 1, func() { c.Line(room.X, y, room.Right(), y, paper.Light) })
 	}
 	last := max(holeLabels(c, f, e, room, room.X+holes), lookLabels(c, f, e, room, room.Right()-looks))
 	levelMarks(c, f, e, room, last)
@@ -85,11 +86,11 @@ func DrawElevation(c *canvas, room mm.Box, e Elevation) {
 }
 
 // levelWords measures the widest words that stand above a level at the right.
-func levelWords(c *canvas, e Elevation) (w float64) {
+func levelWords(c *paper.Canvas, e Elevation) (w float64) {
 	for _, l := range e.Levels {
 		for _, says := range l.Says {
 			if !l.Under {
-				w = max(w, c.width(small, says))
+				w = max(w, c.Width(paper.Small, says))
 			}
 		}
 	}
@@ -97,38 +98,38 @@ func levelWords(c *canvas, e Elevation) (w float64) {
 }
 
 // sideLabels measures the widest labels left and right of the column.
-func sideLabels(c *canvas, e Elevation) (holes, looks float64) {
+func sideLabels(c *paper.Canvas, e Elevation) (holes, looks float64) {
 	for _, s := range e.labelled() {
-		holes = max(holes, c.width(smallB, s.Hole), c.width(small, "hole"))
-		looks = max(looks, c.width(small, s.Number+"  "+s.Looks))
+		holes = max(holes, c.Width(paper.SmallBold, s.Hole), c.Width(paper.Small, "hole"))
+		looks = max(looks, c.Width(paper.Small, s.Number+"  "+s.Looks))
 	}
 	return holes, looks
 }
 
 // stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
 // gravity. Hook lines go up by stub mm.
-func stackFromSide(c *canvas, f frame, e Elevation, stub float64) {
-	c.shape("bar", spots(f, e.Bar), solid, grey)
+func stackFromSide(c *paper.Canvas, f frame, e Elevation, stub float64) {
+	c.Shape("bar", spots(f, e.Bar), paper.Solid, paper.Grey)
 	for _, s := range e.Cabinets {
-		c.shape("cabinet", spots(f, s.Corners[:]), solid, white)
+		c.Shape("cabinet", spots(f, s.Corners[:]), paper.Solid, paper.White)
 		aimLine(c, f, s, min(stub, rayLength))
 	}
 	for _, h := range e.Holes {
 		p := f.at(h)
-		c.disc(p.X, p.Y, 0.25, 0, black)
+		c.Disc(p.X, p.Y, 0.25, 0, paper.Black)
 	}
 	bottom := f.at(Place{0, lowest(e)}).Y + 3
 	for _, pick := range e.Picks {
 		p := f.at(pick.At)
-		c.dashed(4, 1, func() { c.line(p.X, p.Y-stub, p.X, p.Y, solid) })
-		c.disc(p.X, p.Y, 0.9, 0, black)
+		c.Dashed(4, 1, func() { c.Line(p.X, p.Y-stub, p.X, p.Y, paper.Solid) })
+		c.Disc(p.X, p.Y, 0.9, 0, paper.Black)
 	}
 	g := f.at(e.Centre)
 	from := g.Y
 	if len(e.Picks) == 1 {
 		from = f.at(e.Picks[0].At).Y
 	}
-	c.dashed(3, 1, func() { c.line(g.X, min(from, g.Y), g.X, bottom, light) })
+	c.Dashed(3, 1, func() { c.Line(g.X, min(from, g.Y), g.X, bottom, paper.Light) })
 	drawGravity(c, g)
 }
 
@@ -155,10 +156,10 @@ func spots(f frame, places []Place) (at []mm.Spot) {
 
 // aimLine draws a short line the way a cabinet looks, from the middle of its
 // front.
-func aimLine(c *canvas, f frame, s Side, long float64) {
+func aimLine(c *paper.Canvas, f frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
-	c.line(a.X, a.Y, a.X+long*cos, a.Y+long*sin, light)
+	c.Line(a.X, a.Y, a.X+long*cos, a.Y+long*sin, paper.Light)
 }
 
 // front returns the middle of a cabinet's front on paper.
@@ -168,15 +169,15 @@ func front(f frame, s Side) mm.Spot {
 }
 
 // drawGravity draws the centre of gravity: a disc in quarters.
-func drawGravity(c *canvas, p mm.Spot) {
+func drawGravity(c *paper.Canvas, p mm.Spot) {
 	const r = 1.8
-	c.disc(p.X, p.Y, r, solid, white)
+	c.Disc(p.X, p.Y, r, paper.Solid, paper.White)
 	for _, from := range []float64{0, math.Pi} {
 		corners := []mm.Spot{p}
 		for i := range 9 {
 			sin, cos := math.Sincos(from + float64(i)*math.Pi/16)
 			corners = append(corners, mm.At(p.X+r*cos, p.Y-r*sin))
 		}
-		c.shape("gravity", corners, 0, black)
+		c.Shape("gravity", corners, 0, paper.Black)
 	}
 }

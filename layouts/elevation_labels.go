@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // What is written in and around a side elevation: the labels of joints and
@@ -18,17 +19,17 @@ func firstLabel(f frame, e Elevation) float64 {
 
 // holeLabels writes each joint's hole behind the rear end of the joint, with a
 // leader where labels had to be spread, and returns where the last one stands.
-func holeLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
+func holeLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).Y)
 	}
 	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
-		c.onWhite(x-c.width(smallB, s.Hole), y+1.1, smallB, s.Hole)
-		c.hole(x-c.width(smallB, s.Hole), y+1.1, smallB, white, s.Hole)
+		c.OnWhite(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, s.Hole)
+		c.Hole(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, paper.White, s.Hole)
 		rear := f.at(s.Corners[3])
-		c.line(x+0.8, y, rear.X-0.4, rear.Y, light)
+		c.Line(x+0.8, y, rear.X-0.4, rear.Y, paper.Light)
 		last = y
 	}
 	return last
@@ -36,7 +37,7 @@ func holeLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last f
 
 // lookLabels writes each cabinet's number and aim before its front, and returns
 // where the last one stands.
-func lookLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
+func lookLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).Y)
@@ -44,16 +45,16 @@ func lookLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last f
 	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		if i == 0 {
-			c.onWhite(room.Right()-c.width(small, "looks"), y-2.6, small, "looks")
-			c.right(room.Right(), y-2.6, small, "looks")
+			c.OnWhite(room.Right()-c.Width(paper.Small, "looks"), y-2.6, paper.Small, "looks")
+			c.Right(room.Right(), y-2.6, paper.Small, "looks")
 		}
-		c.onWhite(x, y+1.1, smallB, s.Number)
-		c.text(x, y+1.1, smallB, s.Number)
-		c.onWhite(room.Right()-c.width(small, s.Looks), y+1.1, small, s.Looks)
-		c.right(room.Right(), y+1.1, small, s.Looks)
+		c.OnWhite(x, y+1.1, paper.SmallBold, s.Number)
+		c.Text(x, y+1.1, paper.SmallBold, s.Number)
+		c.OnWhite(room.Right()-c.Width(paper.Small, s.Looks), y+1.1, paper.Small, s.Looks)
+		c.Right(room.Right(), y+1.1, paper.Small, s.Looks)
 		a := front(f, s)
 		sin, cos := math.Sincos(s.Aim)
-		c.line(a.X+rayLength*cos, a.Y+rayLength*sin, x-0.8, y, light)
+		c.Line(a.X+rayLength*cos, a.Y+rayLength*sin, x-0.8, y, paper.Light)
 		last = y
 	}
 	return last
@@ -62,14 +63,14 @@ func lookLabels(c *canvas, f frame, e Elevation, room mm.Box, x float64) (last f
 // numbersInside writes cabinets' numbers inside them, at the first place from the
 // front where the number fits between all lines of the drawing, whose first mark
 // is given. One that fits nowhere stands beside the drawing only.
-func numbersInside(c *canvas, f frame, e Elevation, first int) {
+func numbersInside(c *paper.Canvas, f frame, e Elevation, first int) {
 	for _, s := range e.Cabinets {
-		w := c.width(smallB, s.Number)
+		w := c.Width(paper.SmallBold, s.Number)
 		top, low, rear := f.at(s.Corners[0]), f.at(s.Corners[1]), f.at(s.Corners[2])
 		for _, k := range []float64{0.25, 0.5, 0.75} {
 			x, y := top.X+(rear.X-top.X)*k, (top.Y+low.Y)/2*(1-k)+(f.at(s.Corners[3]).Y+rear.Y)/2*k
-			if c.clear(first, mm.BoxAt(x-w/2, y-1.2, w, 2.4).Grown(0.2)) {
-				c.centre(x, y+1.1, smallB, s.Number)
+			if c.ClearSince(first, mm.BoxAt(x-w/2, y-1.2, w, 2.4).Grown(0.2)) {
+				c.Centre(x, y+1.1, paper.SmallBold, s.Number)
 				break
 			}
 		}
@@ -78,7 +79,7 @@ func numbersInside(c *canvas, f frame, e Elevation, first int) {
 
 // levelMarks writes the words of the height marks: above their lines, or below the
 // column, the end of its plumb line and the leaders of the last labels.
-func levelMarks(c *canvas, f frame, e Elevation, room mm.Box, last float64) {
+func levelMarks(c *paper.Canvas, f frame, e Elevation, room mm.Box, last float64) {
 	low := f.at(Place{0, lowest(e)}).Y
 	for _, l := range e.Levels {
 		y := f.at(Place{e.Centre.X, l.Z}).Y
@@ -88,14 +89,14 @@ func levelMarks(c *canvas, f frame, e Elevation, room mm.Box, last float64) {
 				y = max(y, last+4.6)
 			}
 			says := strings.Join(l.Says, ", ")
-			half := c.width(small, says) / 2
-			c.centre(min(max(f.at(e.Centre).X, room.X+half), room.Right()-half), y, small, says)
+			half := c.Width(paper.Small, says) / 2
+			c.Centre(min(max(f.at(e.Centre).X, room.X+half), room.Right()-half), y, paper.Small, says)
 			continue
 		}
 		for n, line := range l.Says {
-			x, y := room.Right()-c.width(small, line), y-0.8-float64(n)*small.lead()
-			c.onWhite(x, y, small, line)
-			c.text(x, y, small, line)
+			x, y := room.Right()-c.Width(paper.Small, line), y-0.8-float64(n)*paper.Small.Lead()
+			c.OnWhite(x, y, paper.Small, line)
+			c.Text(x, y, paper.Small, line)
 		}
 	}
 }

@@ -1,6 +1,10 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/paper"
+)
 
 // Names of cabinets as they stand in their rows: as they are where there is
 // room, else by a letter that a legend explains.
@@ -10,13 +14,13 @@ type names struct {
 }
 
 // NamesFor measures the names of some rows for w mm and a number of lines.
-func NamesFor(c *canvas, rows []PinRow, f face, w float64, most int) names {
+func NamesFor(c *paper.Canvas, rows []PinRow, f paper.Face, w float64, most int) names {
 	n := names{short: map[string][]string{}}
 	for _, r := range rows {
 		if n.short[r.Type] != nil {
 			continue
 		}
-		n.short[r.Type] = c.wrap(f, w, r.Type)
+		n.short[r.Type] = c.Wrap(f, w, r.Type)
 		if len(n.short[r.Type]) > most {
 			letter := string(rune('a' + len(n.legend)%26))
 			n.short[r.Type] = []string{"type " + letter}
@@ -33,11 +37,3 @@ func accented(name string) bool {
 
 // lines are the lines of one name.
 func (n names) lines(name string) []string { return n.short[name] }
-
-// wrapAll wraps texts one after another.
-func (c *canvas) wrapAll(f face, w float64, texts []string) (lines []string) {
-	for _, s := range texts {
-		lines = append(lines, c.wrap(f, w, s)...)
-	}
-	return lines
-}

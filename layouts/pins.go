@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // Pins is the pin sheet of a stack: the schedule of its joints, the stack from
 // the side, the bar with its pick holes, and what to read. A stack of many
@@ -17,7 +20,7 @@ type Pins struct {
 	Strip         *Strip
 	Figures       []Line
 	Notes         []string
-	Code          Code
+	Code          paper.Code
 }
 
 // A PinRow is one cabinet with the joint above it.
@@ -33,19 +36,19 @@ type PinRow struct {
 // A Line is a figure with what it is of and what is to be said of it.
 type Line struct{ Of, Figure, Says string }
 
-// pages is one page, or two where the longest names leave no room for rows of
+// Pages is one page, or two where the longest names leave no room for rows of
 // the least height.
-func (p Pins) pages(c *canvas) []page {
+func (p Pins) Pages(c *paper.Canvas) []paper.Page {
 	if pinsFit(c, p) {
-		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, draw: p.draw}}
+		return []paper.Page{{Target: p.Target, Name: p.Sheet, Shape: p.Head.Shape, Draw: p.draw}}
 	}
 	first, second := p.halves()
-	return append(first.pages(c), second.pages(c)...)
+	return append(first.Pages(c), second.Pages(c)...)
 }
 
 // pinsFit reports whether rows of the least height find room.
-func pinsFit(c *canvas, p Pins) bool {
-	room := headRoom(c, c.body(), p.Head)
+func pinsFit(c *paper.Canvas, p Pins) bool {
+	room := headRoom(c, c.Body(), p.Head)
 	room.H -= belowHeight(c, p, room.W)
 	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
 }
@@ -83,15 +86,15 @@ const (
 	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 
-func (p Pins) draw(c *canvas, room mm.Box) {
+func (p Pins) draw(c *paper.Canvas, room mm.Box) {
 	room = drawHead(c, room, p.Head)
 	below := belowHeight(c, p, room.W)
 	upper := mm.BoxAt(room.X, room.Y, room.W, room.H-below)
 	s := scheduleFor(c, p, upper)
 	left := mm.BoxAt(upper.X, upper.Y, s.width, upper.H)
-	c.in("schedule", left, func() { drawSchedule(c, left, p, s) })
+	c.In("schedule", left, func() { drawSchedule(c, left, p, s) })
 	side := mm.BoxAt(left.Right()+4, upper.Y+1, upper.W-s.width-4, upper.H-3)
-	c.in("side", side, func() { DrawElevation(c, side, p.Side) })
+	c.In("side", side, func() { DrawElevation(c, side, p.Side) })
 	drawLower(c, mm.BoxAt(room.X, upper.Bottom(), room.W, below), p)
 }
 
@@ -115,24 +118,24 @@ const (
 
 // scheduleFor makes rows as tall as the page allows, and gives the rest of the
 // width to the drawing.
-func scheduleFor(c *canvas, p Pins, room mm.Box) (s scheduleStyle) {
+func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
 	s.row = rowMost
 	for range 3 { // taller rows have wider tabs, and so shorter lines below
 		s.tabs = pinTabs(c, p, s.row)
 		s.boxes = nameWidth + s.tabs.width() + 1
 		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.names = NamesFor(c, p.Rows, small, typeRoom, p.nameLines(s.row))
-		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
-		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
-		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2 + 0.8
-		left := room.H - scheduleUp - float64(len(s.foot))*small.lead() - 5
+		s.names = NamesFor(c, p.Rows, paper.Small, typeRoom, p.nameLines(s.row))
+		s.foot = append(c.Wrap(paper.Small, s.width, p.Caption), c.WrapAll(paper.Small, s.width, s.names.legend)...)
+		s.head = c.Wrap(paper.SmallBold, s.boxes-4, p.Bar+p.Above)
+		words := float64(len(s.head))*paper.SmallBold.Lead() + s.tabs.height/2 + 0.8
+		left := room.H - scheduleUp - float64(len(s.foot))*paper.Small.Lead() - 5
 		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
 		s.bar = max(s.row, words)
 	}
 	return s
 }
 
-func pinTabs(c *canvas, p Pins, row float64) tabStyle {
+func pinTabs(c *paper.Canvas, p Pins, row float64) tabStyle {
 	var holes []Hole
 	for _, r := range p.Rows {
 		holes = append(holes, r.Hole)
@@ -142,7 +145,7 @@ func pinTabs(c *canvas, p Pins, row float64) tabStyle {
 }
 
 // drawSchedule draws the column as tabs between flat boxes.
-func drawSchedule(c *canvas, room mm.Box, p Pins, s scheduleStyle) {
+func drawSchedule(c *paper.Canvas, room mm.Box, p Pins, s scheduleStyle) {
 	ladderX := room.X + s.boxes + 3
 	tickX := room.Right() - 2*tickSide
 	scheduleHeads(c, room.Y, ladderX, tickX, p.Boxes)
@@ -153,25 +156,25 @@ func drawSchedule(c *canvas, room mm.Box, p Pins, s scheduleStyle) {
 		drawPinRow(c, mm.BoxAt(room.X, y, s.boxes, s.row), r, s.names.lines(r.Type))
 		DrawTab(c, room.X+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
 		DrawLadder(c, ladderX, y-1.5, ladderPitch, r.Ladder)
-		c.text(ladderX-1, y+2.5, small, r.Ordinal)
+		c.Text(ladderX-1, y+2.5, paper.Small, r.Ordinal)
 		seenBoxes(c, tickX, y, r.Pins)
 		y += s.row
 	}
-	c.lines(room.X, y+4.4, small, s.foot)
+	c.Lines(room.X, y+4.4, paper.Small, s.foot)
 }
 
-func scheduleHeads(c *canvas, y, ladderX, tickX float64, both bool) {
-	c.centre(tickX+tickSide, y+3, smallB, "seen")
+func scheduleHeads(c *paper.Canvas, y, ladderX, tickX float64, both bool) {
+	c.Centre(tickX+tickSide, y+3, paper.SmallBold, "seen")
 	if both {
-		c.centre(tickX+tickSide/2, y+7, small, "L")
-		c.centre(tickX+tickSide*1.5, y+7, small, "R")
+		c.Centre(tickX+tickSide/2, y+7, paper.Small, "L")
+		c.Centre(tickX+tickSide*1.5, y+7, paper.Small, "R")
 	}
-	c.text(ladderX-1, y+3, small, "hole of")
-	c.text(ladderX-1, y+7, small, "the joint")
+	c.Text(ladderX-1, y+3, paper.Small, "hole of")
+	c.Text(ladderX-1, y+7, paper.Small, "the joint")
 }
 
 // seenBoxes draws the boxes of one joint: two, or one for a pin in the middle.
-func seenBoxes(c *canvas, x, y float64, pins int) {
+func seenBoxes(c *paper.Canvas, x, y float64, pins int) {
 	for n := range pins {
 		at := x + tickSide*float64(n)
 		if pins == 1 {
@@ -183,27 +186,27 @@ func seenBoxes(c *canvas, x, y float64, pins int) {
 
 // barBox draws what the first joint hangs from: the bar, or a cabinet of the
 // sheet before.
-func barBox(c *canvas, b mm.Box, bar bool, words []string) {
-	fill := white
+func barBox(c *paper.Canvas, b mm.Box, bar bool, words []string) {
+	fill := paper.White
 	if bar {
-		fill = grey
+		fill = paper.Grey
 	}
-	c.rect(b, solid, fill)
-	c.lines(b.X+2, b.Y+3.4, smallB, words)
+	c.Rect(b, paper.Solid, fill)
+	c.Lines(b.X+2, b.Y+3.4, paper.SmallBold, words)
 }
 
 // drawPinRow draws one cabinet as a flat box.
-func drawPinRow(c *canvas, b mm.Box, r PinRow, name []string) {
-	c.rect(b, solid, white)
+func drawPinRow(c *paper.Canvas, b mm.Box, r PinRow, name []string) {
+	c.Rect(b, paper.Solid, paper.White)
 	if r.Cut != "" {
-		c.line(b.X, b.Y, b.Right(), b.Y, 1.2)
-		w := c.width(smallB, r.Cut) + 2
-		c.rect(mm.BoxAt(b.X+11, b.Y-1.3, w, 3), 0, white)
-		c.text(b.X+12, b.Y+1.1, smallB, r.Cut)
+		c.Line(b.X, b.Y, b.Right(), b.Y, 1.2)
+		w := c.Width(paper.SmallBold, r.Cut) + 2
+		c.Rect(mm.BoxAt(b.X+11, b.Y-1.3, w, 3), 0, paper.White)
+		c.Text(b.X+12, b.Y+1.1, paper.SmallBold, r.Cut)
 	}
 	base := b.Y + b.H/2 + 1.5
-	c.text(b.X+2, base+0.6, section, r.Number)
-	c.lines(b.X+12, base-0.4-float64(len(name)-1)*small.lead()/2, small, name)
+	c.Text(b.X+2, base+0.6, paper.Section, r.Number)
+	c.Lines(b.X+12, base-0.4-float64(len(name)-1)*paper.Small.Lead()/2, paper.Small, name)
 }
 
 // typeRoom is the width of a cabinet's name in its row.

@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // A Plan is the sheet of all points of the roof as seen from above, for the
 // venue's head rigger and for who chalks them on the floor. Its places are
@@ -48,37 +51,37 @@ const leastDrawing = 120.0
 // planHead is the head of every page of a plan.
 var planHead = revHead("PLAN", "all points of the roof, seen from above")
 
-// pages draws the plan on as few pages as can hold the figures of all points.
+// Pages draws the plan on as few pages as can hold the figures of all points.
 // The tape checks stand under a single drawing where that costs it no scale,
 // else on pages of their own.
-func (v Plan) pages(c *canvas) []page {
-	room, checks := planHead(nil, c.body(), ""), v.checks(c)
-	views, left := v.views(c, room), room.H-heightOf(checks)
+func (v Plan) Pages(c *paper.Canvas) []paper.Page {
+	room, checks := planHead(nil, c.Body(), ""), v.checks(c)
+	views, left := v.views(c, room), room.H-paper.HeightOf(checks)
 	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
 		lower := v.views(c, mm.BoxAt(room.X, room.Y, room.W, left))
 		if len(lower) == 1 && lower[0].frame.scale == views[0].frame.scale {
-			return v.numbered(lower, [][]piece{checks})
+			return v.numbered(lower, [][]paper.Piece{checks})
 		}
 	}
-	below := make([][]piece, len(views))
+	below := make([][]paper.Piece, len(views))
 	if len(checks) > 0 {
-		below = append(below, cut(checks, room.H)...)
+		below = append(below, paper.Cut(checks, room.H)...)
 	}
 	return v.numbered(views, below)
 }
 
 // numbered makes the pages, each with its drawing, if it has one, and what
 // stands beneath.
-func (v Plan) numbered(views []planView, below [][]piece) (pages []page) {
+func (v Plan) numbered(views []planView, below [][]paper.Piece) (pages []paper.Page) {
 	for i := range below {
-		which := ofMany(i, len(below))
-		pages = append(pages, page{target: planTarget, name: "PLAN" + which, draw: func(c *canvas, room mm.Box) {
+		which := paper.OfMany(i, len(below))
+		pages = append(pages, paper.Page{Target: planTarget, Name: "PLAN" + which, Draw: func(c *paper.Canvas, room mm.Box) {
 			room = planHead(c, room, which)
 			if i < len(views) {
 				drawView(c, views[i])
 				room.Y += views[i].sheet.H
 			}
-			Pile(c, "plan piece", room, below[i])
+			paper.Pile(c, "plan piece", room, below[i])
 		}})
 	}
 	return pages

@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // The names of the lines through the datum. Whether one of them is the centre
@@ -53,7 +54,7 @@ func (r Ruler) step(scale int) (m float64, says func(n int) string) {
 
 // ground lays out what a drawing has besides its tags: marks, outlines, axes
 // and the words beside them.
-func (w *planView) ground(c *canvas) *ground {
+func (w *planView) ground(c *paper.Canvas) *ground {
 	g := &ground{room: w.room}
 	d := w.frame.at(Place{})
 	g.dot(dot{d, datumRadius})
@@ -92,9 +93,9 @@ func (w *planView) corners(stack int) (at []mm.Spot) {
 
 // axisText writes a word beside an axis at the first of some places that is
 // free. Where none is, the key under the drawing has to do.
-func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...mm.Spot) {
+func axisText(c *paper.Canvas, w *planView, g *ground, f paper.Face, says string, at ...mm.Spot) {
 	for _, p := range at {
-		if g.word(mm.BoxAt(p.X, p.Y-f.em()*0.75, c.width(f, says), f.em()*0.96)) {
+		if g.word(mm.BoxAt(p.X, p.Y-f.Em()*0.75, c.Width(f, says), f.Em()*0.96)) {
 			w.axes.words = append(w.axes.words, axisWord{p, says})
 			return
 		}
@@ -102,90 +103,90 @@ func axisText(c *canvas, w *planView, g *ground, f face, says string, at ...mm.S
 }
 
 // nameAxes writes the names of the two lines, from their ends inwards.
-func nameAxes(c *canvas, w *planView, g *ground) {
+func nameAxes(c *paper.Canvas, w *planView, g *ground) {
 	d, r := w.axes.datum, w.room
 	var up, across []mm.Spot
 	for y := r.Y + 3; y < r.Bottom(); y += 4 {
-		up = append(up, mm.At(d.X+1.5, y), mm.At(d.X-1.5-c.width(smallB, acrossNought), y))
+		up = append(up, mm.At(d.X+1.5, y), mm.At(d.X-1.5-c.Width(paper.SmallBold, acrossNought), y))
 	}
-	last := r.Right() - c.width(smallB, upDownNought) - 0.4
+	last := r.Right() - c.Width(paper.SmallBold, upDownNought) - 0.4
 	for x := 0.4; x < r.W/2; x += 4 {
 		for _, x := range []float64{r.X + x, last - x} {
 			across = append(across, mm.At(x, d.Y-2), mm.At(x, d.Y+3.8))
 		}
 	}
-	axisText(c, w, g, smallB, acrossNought, up...)
-	axisText(c, w, g, smallB, upDownNought, across...)
+	axisText(c, w, g, paper.SmallBold, acrossNought, up...)
+	axisText(c, w, g, paper.SmallBold, upDownNought, across...)
 }
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
-func ruleAxes(c *canvas, w *planView, g *ground) {
+func ruleAxes(c *paper.Canvas, w *planView, g *ground) {
 	m, says := w.plan.Ruler.step(w.frame.scale)
 	d, r := w.axes.datum, w.room
 	w.axes.ticks = m * 1000 / float64(w.frame.scale)
 	for n := 1; float64(n)*w.axes.ticks < max(r.W, r.H); n++ {
 		s, k := says(n), float64(n)*w.axes.ticks
-		half := c.width(small, s) / 2
+		half := c.Width(paper.Small, s) / 2
 		for _, x := range []float64{d.X - k, d.X + k} {
-			axisText(c, w, g, small, s, mm.At(x-half, d.Y+4.4))
+			axisText(c, w, g, paper.Small, s, mm.At(x-half, d.Y+4.4))
 		}
 		for _, y := range []float64{d.Y - k, d.Y + k} {
-			axisText(c, w, g, small, s, mm.At(d.X+1.8, y+1.1))
+			axisText(c, w, g, paper.Small, s, mm.At(d.X+1.8, y+1.1))
 		}
 	}
 }
 
 // drawAxes draws both lines with their ticks, and the datum.
-func drawAxes(c *canvas, w planView) {
+func drawAxes(c *paper.Canvas, w planView) {
 	a, r := w.axes, w.room
-	c.chain(a.datum.X, r.Y, a.datum.X, r.Bottom())
-	c.dashed(2, 1.4, func() { c.line(r.X, a.datum.Y, r.Right(), a.datum.Y, light) })
+	c.Chain(a.datum.X, r.Y, a.datum.X, r.Bottom())
+	c.Dashed(2, 1.4, func() { c.Line(r.X, a.datum.Y, r.Right(), a.datum.Y, paper.Light) })
 	drawTicks(c, a, r)
 	drawDatum(c, a.datum)
 }
 
 // axisWords writes the words beside the axes, on white: lines may run there.
-func axisWords(c *canvas, a axes) {
+func axisWords(c *paper.Canvas, a axes) {
 	for _, word := range a.words {
-		f := small
+		f := paper.Small
 		if word.says == acrossNought || word.says == upDownNought {
-			f = smallB
+			f = paper.SmallBold
 		}
-		c.onWhite(word.X, word.Y, f, word.says)
-		c.text(word.X, word.Y, f, word.says)
+		c.OnWhite(word.X, word.Y, f, word.says)
+		c.Text(word.X, word.Y, f, word.says)
 	}
 }
 
 // drawTicks draws the ticks of both axes.
-func drawTicks(c *canvas, a axes, r mm.Box) {
+func drawTicks(c *paper.Canvas, a axes, r mm.Box) {
 	const half = 1.0
 	for n := math.Ceil((r.X - a.datum.X) / a.ticks); a.datum.X+n*a.ticks <= r.Right(); n++ {
-		c.line(a.datum.X+n*a.ticks, a.datum.Y-half, a.datum.X+n*a.ticks, a.datum.Y+half, solid)
+		c.Line(a.datum.X+n*a.ticks, a.datum.Y-half, a.datum.X+n*a.ticks, a.datum.Y+half, paper.Solid)
 	}
 	for n := math.Ceil((r.Y - a.datum.Y) / a.ticks); a.datum.Y+n*a.ticks <= r.Bottom(); n++ {
-		c.line(a.datum.X-half, a.datum.Y+n*a.ticks, a.datum.X+half, a.datum.Y+n*a.ticks, solid)
+		c.Line(a.datum.X-half, a.datum.Y+n*a.ticks, a.datum.X+half, a.datum.Y+n*a.ticks, paper.Solid)
 	}
 }
 
 // planBar draws a scale bar of two steps of the axes: a plan may show half a
 // kilometre, for which the bars of other drawings are too short.
-func planBar(c *canvas, w planView, x, y float64) {
+func planBar(c *paper.Canvas, w planView, x, y float64) {
 	_, says := w.plan.Ruler.step(w.frame.scale)
 	l := w.axes.ticks
-	c.line(x, y, x+2*l, y, solid)
+	c.Line(x, y, x+2*l, y, paper.Solid)
 	for n := range 3 {
-		c.line(x+float64(n)*l, y-1.2, x+float64(n)*l, y+1.2, solid)
+		c.Line(x+float64(n)*l, y-1.2, x+float64(n)*l, y+1.2, paper.Solid)
 	}
-	c.text(x+2*l+1.5, y+1, small, says(2))
+	c.Text(x+2*l+1.5, y+1, paper.Small, says(2))
 }
 
 // drawDatum draws the datum: a disc with a cross.
-func drawDatum(c *canvas, p mm.Spot) {
+func drawDatum(c *paper.Canvas, p mm.Spot) {
 	const r = datumRadius
-	c.record("datum", p.X-r, p.Y-r, p.X+r, p.Y+r)
-	c.disc(p.X, p.Y, r, solid, white)
-	c.line(p.X-r-1, p.Y, p.X+r+1, p.Y, solid)
-	c.line(p.X, p.Y-r-1, p.X, p.Y+r+1, solid)
+	c.Record("datum", p.X-r, p.Y-r, p.X+r, p.Y+r)
+	c.Disc(p.X, p.Y, r, paper.Solid, paper.White)
+	c.Line(p.X-r-1, p.Y, p.X+r+1, p.Y, paper.Solid)
+	c.Line(p.X, p.Y-r-1, p.X, p.Y+r+1, paper.Solid)
 }
 
 // pointsWords counts points.

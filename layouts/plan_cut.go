@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A planView is one drawing of a plan: everything near enough, and tags for
@@ -37,7 +38,7 @@ const (
 func onPlan(p Place) Place { return Place{p.X, -p.Z} }
 
 // views cuts a plan into as many drawings as its tags need.
-func (v Plan) views(c *canvas, sheet mm.Box) (views []planView) {
+func (v Plan) views(c *paper.Canvas, sheet mm.Box) (views []planView) {
 	all := make([]int, len(v.Points))
 	for i := range all {
 		all[i] = i
@@ -129,7 +130,7 @@ func (w planView) extent() (lo, hi Place) {
 // largest scale and type at which they do. One drawing may be a scale smaller
 // than two. Where no number of drawings helps, smaller scales do: they leave
 // more white.
-func (w planView) cut(c *canvas, points []int) []planView {
+func (w planView) cut(c *paper.Canvas, points []int) []planView {
 	lo, hi := w.extent()
 	scale := frameFor(w.plan.Ruler, lo, hi, w.room.Grown(-frameAir)).scale
 	for ; scale < scaleMost; scale = w.plan.Ruler.next(scale) {
@@ -145,7 +146,7 @@ func (w planView) cut(c *canvas, points []int) []planView {
 			}
 		}
 	}
-	c.fault("plan: no drawing has room for the figures of %d points", len(points))
+	c.Fault("plan: no drawing has room for the figures of %d points", len(points))
 	return nil
 }
 
@@ -168,7 +169,7 @@ func (w planView) at(scale int, lo, hi Place) planView {
 
 // shared tries to share points evenly among n drawings, in their order, with
 // the largest type that holds all tags; nil if even the smallest does not.
-func (w planView) shared(c *canvas, points []int, n int) []planView {
+func (w planView) shared(c *paper.Canvas, points []int, n int) []planView {
 	last := len(tagSizes) - 1
 	if largest := w.inType(c, points, n, tagSizes[0]); largest != nil {
 		return largest
@@ -187,7 +188,7 @@ func (w planView) shared(c *canvas, points []int, n int) []planView {
 
 // inType shares points evenly among n drawings with tags in one type, or
 // returns nil.
-func (w planView) inType(c *canvas, points []int, n int, f tagFaces) (views []planView) {
+func (w planView) inType(c *paper.Canvas, points []int, n int, f tagFaces) (views []planView) {
 	for i := range n {
 		view := w
 		view.faces, view.own = f, points[i*len(points)/n:(i+1)*len(points)/n]
@@ -203,7 +204,7 @@ func (w planView) inType(c *canvas, points []int, n int, f tagFaces) (views []pl
 func (w planView) spot(i int) mm.Spot { return w.frame.at(onPlan(w.plan.Points[i].At)) }
 
 // tagged places the tags of a drawing's own points, or reports false.
-func (w *planView) tagged(c *canvas) bool {
+func (w *planView) tagged(c *paper.Canvas) bool {
 	g := w.ground(c)
 	p := tagging{ground: g, datum: w.frame.at(Place{}), strict: w.faces != tagSizes[len(tagSizes)-1], tags: w.untagged(c)}
 	need := 0.0

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // Heights of the words around a drawing, in mm.
@@ -20,43 +21,43 @@ const leaderPen = 0.3
 const planRead = "Read each tag from the top: first across from the datum, then up- or downstage of it. Measure by the figures, never off the drawing."
 
 // datumLines are the words that say what the datum is.
-func datumLines(c *canvas, v Plan, w float64) []string {
-	return c.wrap(text, w-8, "Datum, 0,0: "+strings.TrimRight(v.Datum, ".")+".")
+func datumLines(c *paper.Canvas, v Plan, w float64) []string {
+	return c.Wrap(paper.Text, w-8, "Datum, 0,0: "+strings.TrimRight(v.Datum, ".")+".")
 }
 
 // aboveHeight measures the words above a drawing.
-func aboveHeight(c *canvas, v Plan, w float64) float64 {
-	lines := len(c.wrap(small, w, planRead)) + whoseMost(c, v, w)
-	return planScaleTall + float64(len(datumLines(c, v, w)))*text.lead() + float64(lines)*small.lead() + 3
+func aboveHeight(c *paper.Canvas, v Plan, w float64) float64 {
+	lines := len(c.Wrap(paper.Small, w, planRead)) + whoseMost(c, v, w)
+	return planScaleTall + float64(len(datumLines(c, v, w)))*paper.Text.Lead() + float64(lines)*paper.Small.Lead() + 3
 }
 
 // drawingRoom is what the words leave of a sheet for the drawing.
-func drawingRoom(c *canvas, v Plan, sheet mm.Box) mm.Box {
+func drawingRoom(c *paper.Canvas, v Plan, sheet mm.Box) mm.Box {
 	above := aboveHeight(c, v, sheet.W)
 	return mm.BoxAt(sheet.X, sheet.Y+above, sheet.W, sheet.H-above-planWaysTall-planKeyTall)
 }
 
 // drawView draws a sheet's drawing and its words.
-func drawView(c *canvas, w planView) {
+func drawView(c *paper.Canvas, w planView) {
 	above := mm.BoxAt(w.sheet.X, w.sheet.Y, w.sheet.W, w.room.Y-w.sheet.Y)
-	c.in("plan words", above, func() { planWords(c, above, w) })
-	c.in("plan", w.room, func() { drawPlanOf(c, w) })
+	c.In("plan words", above, func() { planWords(c, above, w) })
+	c.In("plan", w.room, func() { drawPlanOf(c, w) })
 	ways := mm.BoxAt(w.sheet.X, w.room.Bottom(), w.sheet.W, planWaysTall)
-	c.in("plan ways", ways, func() { planWays(c, ways) })
+	c.In("plan ways", ways, func() { planWays(c, ways) })
 	key := mm.BoxAt(w.sheet.X, ways.Bottom(), w.sheet.W, planKeyTall)
-	c.in("plan key", key, func() { planKey(c, key, w) })
+	c.In("plan key", key, func() { planKey(c, key, w) })
 }
 
 // planWords writes the scale, the datum and how to read the sheet.
-func planWords(c *canvas, b mm.Box, w planView) {
+func planWords(c *paper.Canvas, b mm.Box, w planView) {
 	scale := "Plan, " + scaleWords(w.frame)
-	c.text(b.X, b.Y+4.5, textB, scale)
-	planBar(c, w, b.X+c.width(textB, scale)+10, b.Y+3.2)
-	y := b.Y + planScaleTall + text.lead()*0.8
+	c.Text(b.X, b.Y+4.5, paper.TextBold, scale)
+	planBar(c, w, b.X+c.Width(paper.TextBold, scale)+10, b.Y+3.2)
+	y := b.Y + planScaleTall + paper.Text.Lead()*0.8
 	drawDatum(c, mm.At(b.X+3.2, y-1.2))
-	y = c.lines(b.X+8, y, text, datumLines(c, w.plan, b.W)) + 0.4
-	y = c.paragraph(b.X, y, b.W, small, planRead)
-	c.paragraph(b.X, y, b.W, smallB, w.whose())
+	y = c.Lines(b.X+8, y, paper.Text, datumLines(c, w.plan, b.W)) + 0.4
+	y = c.Paragraph(b.X, y, b.W, paper.Small, planRead)
+	c.Paragraph(b.X, y, b.W, paper.SmallBold, w.whose())
 }
 
 // whose says which points have their figures on a sheet.
@@ -86,19 +87,19 @@ func someWords(own, all, outside int, span string) string {
 }
 
 // whoseMost returns how many lines such words may take on any sheet of a plan.
-func whoseMost(c *canvas, v Plan, w float64) int {
+func whoseMost(c *paper.Canvas, v Plan, w float64) int {
 	widest := ""
 	for _, p := range v.Points {
-		if c.width(smallB, p.ID) > c.width(smallB, widest) {
+		if c.Width(paper.SmallBold, p.ID) > c.Width(paper.SmallBold, widest) {
 			widest = p.ID
 		}
 	}
 	n := len(v.Points)
-	return len(c.wrap(smallB, w, someWords(n, n, n, widest+" to "+widest))) + 1
+	return len(c.Wrap(paper.SmallBold, w, someWords(n, n, n, widest+" to "+widest))) + 1
 }
 
 // drawPlanOf draws what is seen from above, then leaders, marks and tags.
-func drawPlanOf(c *canvas, w planView) {
+func drawPlanOf(c *paper.Canvas, w planView) {
 	drawAxes(c, w)
 	for _, i := range w.stacks {
 		stackPlan(c, w, i)
@@ -118,9 +119,9 @@ func drawPlanOf(c *canvas, w planView) {
 	axisWords(c, w.axes)
 	for _, t := range w.tags {
 		if len(t.points) > 1 {
-			c.disc(t.to.X, t.to.Y, t.to.r, leaderPen, none)
+			c.Disc(t.to.X, t.to.Y, t.to.r, leaderPen, paper.None)
 		}
-		c.leader(t.leader, leaderPen)
+		c.Leader(t.leader, leaderPen)
 	}
 	for _, i := range w.own {
 		drawPoint(c, w.spot(i), w.plan.Points[i])
@@ -132,90 +133,90 @@ func drawPlanOf(c *canvas, w planView) {
 
 // offsets draws the two lengths that a tag's figures are of, dotted: from the
 // datum across to a point, and from the datum up or down to it.
-func offsets(c *canvas, p, datum mm.Spot) {
+func offsets(c *paper.Canvas, p, datum mm.Spot) {
 	dotted(c, func() {
-		c.line(datum.X, p.Y, p.X, p.Y, light)
-		c.line(p.X, datum.Y, p.X, p.Y, light)
+		c.Line(datum.X, p.Y, p.X, p.Y, paper.Light)
+		c.Line(p.X, datum.Y, p.X, p.Y, paper.Light)
 	})
 }
 
-func dotted(c *canvas, draw func()) { c.dashed(0.3, 1.2, draw) }
+func dotted(c *paper.Canvas, draw func()) { c.Dashed(0.3, 1.2, draw) }
 
 // stackPlan draws a stack from above: its outline, its front heavy, and
 // crossed out if it is held.
-func stackPlan(c *canvas, w planView, i int) {
+func stackPlan(c *paper.Canvas, w planView, i int) {
 	s, at := w.plan.Stacks[i], w.corners(i)
-	c.shape("stack plan", at, light, grey)
+	c.Shape("stack plan", at, paper.Light, paper.Grey)
 	if s.Held {
-		c.line(at[0].X, at[0].Y, at[2].X, at[2].Y, light)
-		c.line(at[1].X, at[1].Y, at[3].X, at[3].Y, light)
+		c.Line(at[0].X, at[0].Y, at[2].X, at[2].Y, paper.Light)
+		c.Line(at[1].X, at[1].Y, at[3].X, at[3].Y, paper.Light)
 	}
 	a, b := w.frame.at(onPlan(s.Front[0])), w.frame.at(onPlan(s.Front[1]))
-	c.line(a.X, a.Y, b.X, b.Y, heavy)
+	c.Line(a.X, a.Y, b.X, b.Y, paper.Heavy)
 }
 
 // drawPoint draws the mark of a point whose figures stand on the sheet.
-func drawPoint(c *canvas, p mm.Spot, of PlanPoint) {
+func drawPoint(c *paper.Canvas, p mm.Spot, of PlanPoint) {
 	const r = markRadius
-	c.record("point", p.X-r, p.Y-r, p.X+r, p.Y+r)
+	c.Record("point", p.X-r, p.Y-r, p.X+r, p.Y+r)
 	pointInk(c, p, of)
 }
 
 // pointInk draws a disc; a square if the point is not a stack's; a ring with a
 // cross if it is held.
-func pointInk(c *canvas, p mm.Spot, of PlanPoint) {
+func pointInk(c *paper.Canvas, p mm.Spot, of PlanPoint) {
 	const r = markRadius
 	switch {
 	case of.Other:
-		c.rect(mm.BoxAt(p.X-r*0.9, p.Y-r*0.9, r*1.8, r*1.8), solid, white)
+		c.Rect(mm.BoxAt(p.X-r*0.9, p.Y-r*0.9, r*1.8, r*1.8), paper.Solid, paper.White)
 	case of.Held:
-		c.disc(p.X, p.Y, r, solid, white)
+		c.Disc(p.X, p.Y, r, paper.Solid, paper.White)
 	default:
-		c.disc(p.X, p.Y, r, 0, black)
+		c.Disc(p.X, p.Y, r, 0, paper.Black)
 	}
 	if of.Held {
-		c.line(p.X-r*0.6, p.Y-r*0.6, p.X+r*0.6, p.Y+r*0.6, light)
-		c.line(p.X-r*0.6, p.Y+r*0.6, p.X+r*0.6, p.Y-r*0.6, light)
+		c.Line(p.X-r*0.6, p.Y-r*0.6, p.X+r*0.6, p.Y+r*0.6, paper.Light)
+		c.Line(p.X-r*0.6, p.Y+r*0.6, p.X+r*0.6, p.Y-r*0.6, paper.Light)
 	}
 }
 
 // palePoint draws a point whose figures stand on another sheet.
-func palePoint(c *canvas, p mm.Spot, of PlanPoint) {
+func palePoint(c *paper.Canvas, p mm.Spot, of PlanPoint) {
 	const r = paleRadius
 	if of.Other {
-		c.rect(mm.BoxAt(p.X-r, p.Y-r, 2*r, 2*r), light, white)
+		c.Rect(mm.BoxAt(p.X-r, p.Y-r, 2*r, 2*r), paper.Light, paper.White)
 		return
 	}
-	c.disc(p.X, p.Y, r, light, grey)
+	c.Disc(p.X, p.Y, r, paper.Light, paper.Grey)
 }
 
 // drawTag writes the figures of its points in their frame.
-func drawTag(c *canvas, w planView, t tag) {
-	pen := light
+func drawTag(c *paper.Canvas, w planView, t tag) {
+	pen := paper.Light
 	for _, i := range t.points {
 		if w.plan.Points[i].Held {
-			pen = solid
+			pen = paper.Solid
 		}
 	}
-	c.round(t.at, 0.8, pen, white)
+	c.Round(t.at, 0.8, pen, paper.White)
 	f, x, y := w.faces, t.at.X+tagPad+0.4, t.at.Y
 	for n, i := range t.points {
 		p := w.plan.Points[i]
 		if n > 0 {
-			c.line(t.at.X, y, t.at.Right(), y, light)
+			c.Line(t.at.X, y, t.at.Right(), y, paper.Light)
 		}
-		base := y + tagPad + f.name.lead()*0.72
-		c.text(x, base, f.name, p.ID)
+		base := y + tagPad + f.name.Lead()*0.72
+		c.Text(x, base, f.name, p.ID)
 		if p.Held {
-			heldWord(c, x+c.width(f.name, p.ID)+2, base, f.name)
+			heldWord(c, x+c.Width(f.name, p.ID)+2, base, f.name)
 		}
-		c.lines(x, y+tagPad+f.name.lead()+f.figures.lead()*0.72, f.figures, []string{p.Across, p.UpDown})
+		c.Lines(x, y+tagPad+f.name.Lead()+f.figures.Lead()*0.72, f.figures, []string{p.Across, p.UpDown})
 		y += f.entry()
 	}
 }
 
 // heldWord writes HELD white on black.
-func heldWord(c *canvas, x, base float64, f face) {
-	c.rect(mm.BoxAt(x-0.8, base-f.em()*0.8, c.width(f, "HELD")+1.6, f.em()), 0, black)
-	c.inverse(func() { c.text(x, base, f, "HELD") })
+func heldWord(c *paper.Canvas, x, base float64, f paper.Face) {
+	c.Rect(mm.BoxAt(x-0.8, base-f.Em()*0.8, c.Width(f, "HELD")+1.6, f.Em()), 0, paper.Black)
+	c.Inverse(func() { c.Text(x, base, f, "HELD") })
 }

@@ -4,27 +4,28 @@ import (
 	"slices"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // planWays draws which way is which under a drawing.
-func planWays(c *canvas, b mm.Box) {
+func planWays(c *paper.Canvas, b mm.Box) {
 	const y, arrow = 4.0, 9.0
 	mid := b.X + b.W/2
 	Arrow(c, b.X+arrow, b.X, b.Y+y-1.2, 3)
-	c.text(b.X+arrow+1.5, b.Y+y, smallB, "stage right")
+	c.Text(b.X+arrow+1.5, b.Y+y, paper.SmallBold, "stage right")
 	Arrow(c, b.Right()-arrow, b.Right(), b.Y+y-1.2, 3)
-	c.right(b.Right()-arrow-1.5, b.Y+y, smallB, "stage left")
+	c.Right(b.Right()-arrow-1.5, b.Y+y, paper.SmallBold, "stage left")
 	downArrow(c, mid-16, b.Y+0.8, b.Y+9.6, 3)
 	downArrow(c, mid+16, b.Y+0.8, b.Y+9.6, 3)
-	c.centre(mid, b.Y+y+1.6, textB, "audience")
-	c.text(b.X, b.Y+y+4.6, small, "Stage left is the audience's right.")
-	c.right(b.Right(), b.Y+y+4.6, small, "Downstage is down the page.")
+	c.Centre(mid, b.Y+y+1.6, paper.TextBold, "audience")
+	c.Text(b.X, b.Y+y+4.6, paper.Small, "Stage left is the audience's right.")
+	c.Right(b.Right(), b.Y+y+4.6, paper.Small, "Downstage is down the page.")
 }
 
 // downArrow draws an arrow down the page from y0 to y1.
-func downArrow(c *canvas, x, y0, y1, size float64) {
-	c.line(x, y0, x, y1-size, 0.5)
-	c.shape("arrow", []mm.Spot{mm.At(x, y1), mm.At(x-size*0.6, y1-size), mm.At(x+size*0.6, y1-size)}, 0, black)
+func downArrow(c *paper.Canvas, x, y0, y1, size float64) {
+	c.Line(x, y0, x, y1-size, 0.5)
+	c.Shape("arrow", []mm.Spot{mm.At(x, y1), mm.At(x-size*0.6, y1-size), mm.At(x+size*0.6, y1-size)}, 0, paper.Black)
 }
 
 // A keyItem is a mark of the drawing with what it means; the mark stands
@@ -42,12 +43,12 @@ const (
 )
 
 // keyItems lists the marks that a drawing has.
-func keyItems(c *canvas, w planView) (items []keyItem) {
+func keyItems(c *paper.Canvas, w planView) (items []keyItem) {
 	point := func(p PlanPoint) func(mm.Spot) { return func(at mm.Spot) { pointInk(c, at, p) } }
 	items = []keyItem{
-		{8, func(p mm.Spot) { c.chain(p.X-4, p.Y, p.X+4, p.Y) }, acrossNought},
-		{8, func(p mm.Spot) { c.dashed(2, 1.4, func() { c.line(p.X-4, p.Y, p.X+4, p.Y, light) }) }, upDownNought},
-		{8, func(p mm.Spot) { dotted(c, func() { c.line(p.X-4, p.Y, p.X+4, p.Y, light) }) }, "offsets"},
+		{8, func(p mm.Spot) { c.Chain(p.X-4, p.Y, p.X+4, p.Y) }, acrossNought},
+		{8, func(p mm.Spot) { c.Dashed(2, 1.4, func() { c.Line(p.X-4, p.Y, p.X+4, p.Y, paper.Light) }) }, upDownNought},
+		{8, func(p mm.Spot) { dotted(c, func() { c.Line(p.X-4, p.Y, p.X+4, p.Y, paper.Light) }) }, "offsets"},
 	}
 	has := w.has()
 	for _, k := range []keyItem{
@@ -83,21 +84,21 @@ func (w planView) has() map[string]bool {
 	return has
 }
 
-func keyStack(c *canvas, p mm.Spot) {
-	c.rect(mm.BoxAt(p.X-2, p.Y-1.4, 4, 2.8), light, grey)
-	c.line(p.X-2, p.Y+1.4, p.X+2, p.Y+1.4, heavy)
+func keyStack(c *paper.Canvas, p mm.Spot) {
+	c.Rect(mm.BoxAt(p.X-2, p.Y-1.4, 4, 2.8), paper.Light, paper.Grey)
+	c.Line(p.X-2, p.Y+1.4, p.X+2, p.Y+1.4, paper.Heavy)
 }
 
 // planKey explains the marks, in as many columns as a line holds.
-func planKey(c *canvas, b mm.Box, w planView) {
+func planKey(c *paper.Canvas, b mm.Box, w planView) {
 	x, y := b.X, b.Y+2.6
 	for _, k := range keyItems(c, w) {
-		need := k.w + 1.5 + c.width(small, k.says)
+		need := k.w + 1.5 + c.Width(paper.Small, k.says)
 		if x > b.X && x+need > b.Right() {
 			x, y = b.X, y+4.2
 		}
 		k.draw(mm.At(x+k.w/2, y-1.1))
-		c.text(x+k.w+1.5, y, small, k.says)
+		c.Text(x+k.w+1.5, y, paper.Small, k.says)
 		x += need + 5
 	}
 }

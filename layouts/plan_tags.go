@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // A tag is a frame with the names and both offsets of a point, or of a few
 // points whose marks would touch, and a leader to the mark. Name and figures
@@ -15,10 +18,10 @@ type tag struct {
 }
 
 // tagFaces are the faces of a tag: of a name, and of the offsets under it.
-type tagFaces struct{ name, figures face }
+type tagFaces struct{ name, figures paper.Face }
 
 // Faces of tags, largest first, and their measures in mm.
-var tagSizes = []tagFaces{{section, reading}, {face{true, 12}, text}, {textB, text}, {smallB, small}}
+var tagSizes = []tagFaces{{paper.Section, paper.Reading}, {paper.Bold(12), paper.Text}, {paper.TextBold, paper.Text}, {paper.SmallBold, paper.Small}}
 
 const (
 	tagPad  = 0.9
@@ -29,21 +32,21 @@ const (
 )
 
 // held is how wide the word is, with its ground.
-func (f tagFaces) held(c *canvas) float64 { return c.width(f.name, "HELD") + 3 }
+func (f tagFaces) held(c *paper.Canvas) float64 { return c.Width(f.name, "HELD") + 3 }
 
 // entry returns how tall the lines of one point are, with air above and below.
-func (f tagFaces) entry() float64 { return f.name.lead() + 2*f.figures.lead() + 2*tagPad }
+func (f tagFaces) entry() float64 { return f.name.Lead() + 2*f.figures.Lead() + 2*tagPad }
 
 // tagBox measures a tag.
-func (v Plan) tagBox(c *canvas, f tagFaces, points []int) mm.Box {
+func (v Plan) tagBox(c *paper.Canvas, f tagFaces, points []int) mm.Box {
 	b := mm.Box{H: float64(len(points)) * f.entry()}
 	for _, i := range points {
 		p := v.Points[i]
-		name := c.width(f.name, p.ID)
+		name := c.Width(f.name, p.ID)
 		if p.Held {
 			name += f.held(c)
 		}
-		b.W = max(b.W, name, c.width(f.figures, p.Across), c.width(f.figures, p.UpDown))
+		b.W = max(b.W, name, c.Width(f.figures, p.Across), c.Width(f.figures, p.UpDown))
 	}
 	b.W += 2*tagPad + 0.8
 	return b
@@ -79,7 +82,7 @@ func (t *tag) clearOf(o *tag) bool {
 
 // untagged makes the tags, one for each point or for a few whose marks would
 // touch.
-func (w *planView) untagged(c *canvas) (tags []tag) {
+func (w *planView) untagged(c *paper.Canvas) (tags []tag) {
 	done := map[int]bool{}
 	for n, i := range w.own {
 		if done[i] {

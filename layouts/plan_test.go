@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // planPoint makes a point with its words; x is positive stage left, z positive
@@ -161,12 +162,12 @@ var planCases = map[string]func() Plan{
 	},
 }
 
-func drawPlan(t *testing.T, v Plan, letter bool) Paper {
+func drawPlan(t *testing.T, v Plan, letter bool) paper.Drawn {
 	t.Helper()
-	paper, err := Draw(Pack{Letter: letter, Title: "Plan", Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC),
-		Spine: Spine{"Lantern Quay summer concert", "Quayside Hall", "2027-06-12", "B", "3F9A1C07"}, Sheets: []Sheet{v}})
+	drawn, err := paper.Draw(paper.Pack{Letter: letter, Title: "Plan", Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC),
+		Spine: paper.Spine{Title: "Lantern Quay summer concert", Venue: "Quayside Hall", Date: "2027-06-12", Revision: "B", Fingerprint: "3F9A1C07"}, Sheets: []paper.Sheet{v}})
 	require.NoError(t, err)
-	return paper
+	return drawn
 }
 
 // TestPlan draws each case on both papers and in both units, and reads it
@@ -179,22 +180,22 @@ func TestPlan(t *testing.T) {
 				t.Run(name, func(t *testing.T) {
 					v := of()
 					v.Ruler.Imperial = imperial
-					paper := drawPlan(t, v, letter)
+					drawn := drawPlan(t, v, letter)
 					if dir := os.Getenv("PLAN_OUT"); dir != "" {
-						require.NoError(t, os.WriteFile(filepath.Join(dir, strings.NewReplacer(" ", "-", "=", "-").Replace(name)+".pdf"), paper.PDF, 0o644))
+						require.NoError(t, os.WriteFile(filepath.Join(dir, strings.NewReplacer(" ", "-", "=", "-").Replace(name)+".pdf"), drawn.PDF, 0o644))
 					}
-					wordsApart(t, paper)
-					pointsToScale(t, v, paper)
-					figuresOnce(t, v, paper)
-					leadersClear(t, paper)
+					wordsApart(t, drawn)
+					pointsToScale(t, v, drawn)
+					figuresOnce(t, v, drawn)
+					leadersClear(t, drawn)
 				})
 			}
 		}
 	}
 }
 
-func ofKind(paper Paper, page int, kind string) (marks []Mark) {
-	for _, m := range paper.Marks {
+func ofKind(drawn paper.Drawn, page int, kind string) (marks []paper.Mark) {
+	for _, m := range drawn.Marks {
 		if m.Page == page && m.Kind == kind {
 			marks = append(marks, m)
 		}
@@ -203,9 +204,9 @@ func ofKind(paper Paper, page int, kind string) (marks []Mark) {
 }
 
 // wordsApart: no two texts of a page overlap, and none is too small.
-func wordsApart(t *testing.T, paper Paper) {
-	for page := 1; page <= paper.Pages; page++ {
-		texts := ofKind(paper, page, "text")
+func wordsApart(t *testing.T, drawn paper.Drawn) {
+	for page := 1; page <= drawn.Pages; page++ {
+		texts := ofKind(drawn, page, "text")
 		for i, a := range texts {
 			assert.GreaterOrEqual(t, a.Pt, 8.5, a.Text)
 			for _, b := range texts[:i] {
@@ -219,18 +220,18 @@ func wordsApart(t *testing.T, paper Paper) {
 
 // pointsToScale: on every drawing, points and outlines stand from the datum as
 // the plan has them, at the scale that the sheet says.
-func pointsToScale(t *testing.T, v Plan, paper Paper) {
-	for page := 1; page <= paper.Pages; page++ {
-		datum := ofKind(paper, page, "datum")
+func pointsToScale(t *testing.T, v Plan, drawn paper.Drawn) {
+	for page := 1; page <= drawn.Pages; page++ {
+		datum := ofKind(drawn, page, "datum")
 		if len(datum) == 0 {
 			continue
 		}
-		k, o := scaleOn(t, paper, page), middle(datum[len(datum)-1])
+		k, o := scaleOn(t, drawn, page), middle(datum[len(datum)-1])
 		on := func(p Place) mm.Spot { return mm.At(o.X+p.X*k, o.Y+p.Z*k) }
-		for _, m := range ofKind(paper, page, "point") {
+		for _, m := range ofKind(drawn, page, "point") {
 			assert.True(t, anyPlace(v.Points, func(p PlanPoint) bool { return mm.Distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
 		}
-		for _, m := range ofKind(paper, page, "stack plan") {
+		for _, m := range ofKind(drawn, page, "stack plan") {
 			assert.True(t, anyPlace(v.Stacks, func(s PlanStack) bool {
 				for i, p := range s.Corners {
 					if mm.Distance(on(p), mm.At(m.Corners[i][0], m.Corners[i][1])) > 0.1 {
@@ -243,7 +244,7 @@ func pointsToScale(t *testing.T, v Plan, paper Paper) {
 	}
 }
 
-func middle(m Mark) mm.Spot { return mm.At((m.X0+m.X1)/2, (m.Y0+m.Y1)/2) }
+func middle(m paper.Mark) mm.Spot { return mm.At((m.X0+m.X1)/2, (m.Y0+m.Y1)/2) }
 
 func anyPlace[T any](all []T, is func(T) bool) bool {
 	for _, x := range all {
@@ -254,10 +255,10 @@ func anyPlace[T any](all []T, is func(T) bool) bool {
 	return false
 }
 
-// scaleOn reads how many mm of paper a metre takes.
-func scaleOn(t *testing.T, paper Paper, page int) float64 {
+// scaleOn reads how many mm of drawn a metre takes.
+func scaleOn(t *testing.T, drawn paper.Drawn, page int) float64 {
 	scale := regexp.MustCompile(`^Plan, 1:([0-9]+)$`)
-	for _, m := range ofKind(paper, page, "text") {
+	for _, m := range ofKind(drawn, page, "text") {
 		if got := scale.FindStringSubmatch(m.Text); got != nil {
 			per, err := strconv.Atoi(got[1])
 			require.NoError(t, err)
@@ -269,15 +270,15 @@ func scaleOn(t *testing.T, paper Paper, page int) float64 {
 }
 
 // figuresOnce: over all pages every point has one mark and one tag.
-func figuresOnce(t *testing.T, v Plan, paper Paper) {
+func figuresOnce(t *testing.T, v Plan, drawn paper.Drawn) {
 	want, got, points := map[string]int{}, map[string]int{}, 0
 	for _, p := range v.Points {
 		want[p.ID+"|"+p.Across+"|"+p.UpDown]++
 	}
-	for page := 1; page <= paper.Pages; page++ {
-		points += len(ofKind(paper, page, "point"))
+	for page := 1; page <= drawn.Pages; page++ {
+		points += len(ofKind(drawn, page, "point"))
 		var in []string
-		for _, m := range ofKind(paper, page, "text") {
+		for _, m := range ofKind(drawn, page, "text") {
 			if m.Block == "plan" && m.Text != "HELD" {
 				in = append(in, m.Text)
 			}
@@ -294,20 +295,20 @@ func figuresOnce(t *testing.T, v Plan, paper Paper) {
 
 // leadersClear: no leader crosses another, runs over words, or passes over the
 // mark of a point that is not its own.
-func leadersClear(t *testing.T, paper Paper) {
-	for page := 1; page <= paper.Pages; page++ {
+func leadersClear(t *testing.T, drawn paper.Drawn) {
+	for page := 1; page <= drawn.Pages; page++ {
 		var leaders []mm.Segment
-		for _, m := range ofKind(paper, page, "leader") {
+		for _, m := range ofKind(drawn, page, "leader") {
 			leaders = append(leaders, mm.Segment{A: mm.At(m.Corners[0][0], m.Corners[0][1]), B: mm.At(m.Corners[1][0], m.Corners[1][1])})
 		}
 		for i, l := range leaders {
 			for _, o := range leaders[:i] {
 				assert.False(t, l.Crosses(o), "page %d: leaders %v and %v cross", page, l, o)
 			}
-			for _, m := range ofKind(paper, page, "text") {
+			for _, m := range ofKind(drawn, page, "text") {
 				assert.False(t, l.Hits(mm.BoxAt(m.X0, m.Y0, m.X1-m.X0, m.Y1-m.Y0)), "page %d: leader %v runs over %q", page, l, m.Text)
 			}
-			for _, m := range ofKind(paper, page, "point") {
+			for _, m := range ofKind(drawn, page, "point") {
 				if near := mm.Distance(l.B, middle(m)); near > 3*touching {
 					assert.Greater(t, l.From(middle(m)), markRadius, "page %d: leader %v runs over the point at %v", page, l, middle(m))
 				}

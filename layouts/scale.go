@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A Place is a place in a drawing of the real thing, in metres: X to the right
@@ -94,7 +95,7 @@ func extent(places ...Place) (lo, hi Place) {
 
 // ScaleBar draws a bar that stays true when a copier shrinks the page: the
 // longest that takes at most w.
-func ScaleBar(c *canvas, r Ruler, f frame, x, y, w float64) {
+func ScaleBar(c *paper.Canvas, r Ruler, f frame, x, y, w float64) {
 	bars := r.bars()
 	bar := bars[len(bars)-1]
 	for _, b := range bars {
@@ -104,11 +105,11 @@ func ScaleBar(c *canvas, r Ruler, f frame, x, y, w float64) {
 		}
 	}
 	l := bar.m * 1000 / float64(f.scale)
-	c.line(x, y, x+l, y, solid)
+	c.Line(x, y, x+l, y, paper.Solid)
 	for _, at := range []float64{0, 0.5, 1} {
-		c.line(x+at*l, y-1.2, x+at*l, y+1.2, solid)
+		c.Line(x+at*l, y-1.2, x+at*l, y+1.2, paper.Solid)
 	}
-	c.text(x+l+1.5, y+1, small, bar.says)
+	c.Text(x+l+1.5, y+1, paper.Small, bar.says)
 }
 
 // scaleWords writes a scale.

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A Sequence is a sheet that a crew works through from card to card: what to do
@@ -55,15 +56,15 @@ type AloneTable struct {
 	Note    string
 }
 
-var aloneColumns = []column{{"", 26, false}, {"front hoist alone", 55, false}, {"used", 15, true}, {"", 4, false}, {"rear hoist alone", 55, false}, {"used", 0, true}}
+var aloneColumns = []paper.Column{paper.Left("", 26), paper.Left("front hoist alone", 55), paper.Right("used", 15), paper.Left("", 4), paper.Left("rear hoist alone", 55), paper.Right("used", 0)}
 
-// pages draws the views of one hoist alone as tall as they may be without taking one
+// Pages draws the views of one hoist alone as tall as they may be without taking one
 // page more.
-func (v Sequence) pages(c *canvas) (best []page) {
+func (v Sequence) Pages(c *paper.Canvas) (best []paper.Page) {
 	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
 		pieces := append(cards, aloneTable(c, v.Ruler, v.Alone, tall)...)
-		pages := Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
+		pages := paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
 		if best == nil || len(pages) < len(best) {
 			best = pages
 		}
@@ -75,9 +76,9 @@ func (v Sequence) pages(c *canvas) (best []page) {
 }
 
 // pieces are the sheet down to its last card.
-func (v Sequence) pieces(c *canvas) (pieces []piece) {
+func (v Sequence) pieces(c *paper.Canvas) (pieces []paper.Piece) {
 	for _, s := range v.Says {
-		pieces = append(pieces, Words(c, small, s, 1))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
 	pieces = append(pieces, stopBox(c, v.Stop))
 	size := v.viewSize()
@@ -129,25 +130,25 @@ func (v Sequence) views() (views []Elevation) {
 
 // stopBox is what to do when what is read is not what should be: its first line
 // large.
-func stopBox(c *canvas, says []string) piece {
-	w := c.body().W - 20
-	first := c.wrap(textB, w, says[0])
-	rest := c.wrapAll(small, w, says[1:])
-	h := float64(len(first))*textB.lead() + float64(len(rest))*small.lead() + 6
-	return piece{h: h, draw: func(c *canvas, room mm.Box) {
-		c.rect(mm.BoxAt(room.X, room.Y+1, room.W, h-3), solid, white)
+func stopBox(c *paper.Canvas, says []string) paper.Piece {
+	w := c.Body().W - 20
+	first := c.Wrap(paper.TextBold, w, says[0])
+	rest := c.WrapAll(paper.Small, w, says[1:])
+	h := float64(len(first))*paper.TextBold.Lead() + float64(len(rest))*paper.Small.Lead() + 6
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Rect(mm.BoxAt(room.X, room.Y+1, room.W, h-3), paper.Solid, paper.White)
 		stop(c, mm.BoxAt(room.X+2.5, room.Y+(h-13)/2, 11, 11))
-		y := c.lines(room.X+17, room.Y+5.6, textB, first)
-		c.lines(room.X+17, y, small, rest)
+		y := c.Lines(room.X+17, room.Y+5.6, paper.TextBold, first)
+		c.Lines(room.X+17, y, paper.Small, rest)
 	}}
 }
 
-func aloneTable(c *canvas, r Ruler, t AloneTable, tall float64) []piece {
+func aloneTable(c *paper.Canvas, r Ruler, t AloneTable, tall float64) []paper.Piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := Words(c, small, t.Note, 2)
-	note.keep = true
-	pieces := append([]piece{Heading(t.Heading), note}, TableOf(c, aloneColumns, t.Rows, small)...)
-	return append(append(together(pieces, c.body().H*0.6), Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
+	note := paper.Words(c, paper.Small, t.Note, 2)
+	note.Keep = true
+	pieces := append([]paper.Piece{Heading(t.Heading), note}, paper.TableOf(c, aloneColumns, t.Rows, paper.Small)...)
+	return append(append(paper.Together(pieces, c.Body().H*0.6), paper.Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
 }

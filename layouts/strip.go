@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A Strip is the bar from the side with its row of pick holes, the audience to
@@ -38,7 +39,7 @@ func stripHeight(s Strip) float64 {
 }
 
 // DrawStrip draws the bar into a room.
-func DrawStrip(c *canvas, room mm.Box, s Strip) {
+func DrawStrip(c *paper.Canvas, room mm.Box, s Strip) {
 	var all []Place
 	for _, h := range s.Holes {
 		all = append(all, h.At)
@@ -46,9 +47,9 @@ func DrawStrip(c *canvas, room mm.Box, s Strip) {
 	lo, hi := extent(all...)
 	side := stripLabel / 2
 	f := frameFor(s.Ruler, lo, hi, mm.BoxAt(room.X+side, room.Bottom()-14.5, room.W-2*side, 5))
-	c.text(room.X, room.Y+3.2, smallB, "Bar from the side, "+scaleWords(f)+", audience to the right →")
+	c.Text(room.X, room.Y+3.2, paper.SmallBold, "Bar from the side, "+scaleWords(f)+", audience to the right →")
 	if s.Lead != "" {
-		c.right(room.Right(), room.Y+3.2, small, s.Lead)
+		c.Right(room.Right(), room.Y+3.2, paper.Small, s.Lead)
 	}
 	stripBar(c, f, s, lo, hi)
 	drawAims(c, f, s, room)
@@ -56,18 +57,18 @@ func DrawStrip(c *canvas, room mm.Box, s Strip) {
 }
 
 // stripBar draws the bar's outline, its hinge pin and its holes.
-func stripBar(c *canvas, f frame, s Strip, lo, hi Place) {
+func stripBar(c *paper.Canvas, f frame, s Strip, lo, hi Place) {
 	const edge = 3.0
 	a, b := f.at(Place{lo.X, hi.Z}), f.at(Place{hi.X, lo.Z})
-	c.rect(mm.BoxAt(a.X-edge, a.Y-edge, b.X-a.X+2*edge, b.Y-a.Y+2*edge), solid, white)
+	c.Rect(mm.BoxAt(a.X-edge, a.Y-edge, b.X-a.X+2*edge, b.Y-a.Y+2*edge), paper.Solid, paper.White)
 	r := holeRadius(f, s)
 	for _, h := range s.Holes {
 		p := f.at(h.At)
-		c.disc(p.X, p.Y, r, light, white)
+		c.Disc(p.X, p.Y, r, paper.Light, paper.White)
 	}
 	for _, u := range s.Used {
 		p := f.at(s.Holes[u].At)
-		c.disc(p.X, p.Y, max(r, 1.2), 0, black)
+		c.Disc(p.X, p.Y, max(r, 1.2), 0, paper.Black)
 	}
 }
 
@@ -83,7 +84,7 @@ func holeRadius(f frame, s Strip) float64 {
 
 // drawAims writes the aims over their holes: those of the hole to use and of
 // the two on either side on leaders, then of every fifth or tenth.
-func drawAims(c *canvas, f frame, s Strip, room mm.Box) {
+func drawAims(c *paper.Canvas, f frame, s Strip, room mm.Box) {
 	if s.Lead == "" {
 		return
 	}
@@ -95,13 +96,13 @@ func drawAims(c *canvas, f frame, s Strip, room mm.Box) {
 	y := room.Y + 8.6
 	at := spread(want, stripLabel+1, room.X+stripLabel/2, room.Right()-stripLabel/2)
 	for n, i := range near {
-		face := small
+		face := paper.Small
 		if i == s.Used[0] {
-			face = smallB
+			face = paper.SmallBold
 		}
 		p := f.at(s.Holes[i].At)
-		c.centre(at[n], y, face, s.Holes[i].Aim)
-		c.line(at[n], y+1.2, p.X, p.Y-1.2, light)
+		c.Centre(at[n], y, face, s.Holes[i].Aim)
+		c.Line(at[n], y+1.2, p.X, p.Y-1.2, paper.Light)
 	}
 	farAims(c, f, s, y, at[0]-stripLabel-1, at[len(at)-1]+stripLabel+1)
 }
@@ -117,7 +118,7 @@ func nearest(i, n, of int) (near []int) {
 
 // farAims writes the aims of every fifth or tenth hole that stand clear of the
 // ones on leaders.
-func farAims(c *canvas, f frame, s Strip, y, left, right float64) {
+func farAims(c *paper.Canvas, f frame, s Strip, y, left, right float64) {
 	last := math.Inf(1)
 	for i := 0; i < len(s.Holes); i++ {
 		p := f.at(s.Holes[i].At)
@@ -125,42 +126,42 @@ func farAims(c *canvas, f frame, s Strip, y, left, right float64) {
 			continue
 		}
 		last = p.X
-		c.centre(p.X, y, small, s.Holes[i].Aim)
-		c.line(p.X, y+1.2, p.X, p.Y-1.2, light)
+		c.Centre(p.X, y, paper.Small, s.Holes[i].Aim)
+		c.Line(p.X, y+1.2, p.X, p.Y-1.2, paper.Light)
 	}
 }
 
 // stripNumbers writes the numbers of the holes to use, large, and of every
 // fifth or so below the bar.
-func stripNumbers(c *canvas, f frame, s Strip, room mm.Box) {
+func stripNumbers(c *paper.Canvas, f frame, s Strip, room mm.Box) {
 	y := room.Bottom() - 1
 	taken := usedNumbers(c, f, s, room, y)
 	for i, h := range s.Holes {
-		p, half := f.at(h.At), c.width(small, h.Label)/2+1
+		p, half := f.at(h.At), c.Width(paper.Small, h.Label)/2+1
 		if (i+1)%5 != 0 && i != 0 && i != len(s.Holes)-1 || overlaps(p.X, half, taken) {
 			continue
 		}
 		taken = append(taken, [2]float64{p.X - half, p.X + half})
-		c.line(p.X, p.Y+1, p.X, y-3.4, light)
-		c.hole(p.X-c.width(small, h.Label)/2, y, small, white, h.Label)
+		c.Line(p.X, p.Y+1, p.X, y-3.4, paper.Light)
+		c.Hole(p.X-c.Width(paper.Small, h.Label)/2, y, paper.Small, paper.White, h.Label)
 	}
 }
 
 // usedNumbers writes the holes to use, spread where they would touch, and
 // returns the room they take.
-func usedNumbers(c *canvas, f frame, s Strip, room mm.Box, y float64) (taken [][2]float64) {
-	big := digits(4)
+func usedNumbers(c *paper.Canvas, f frame, s Strip, room mm.Box, y float64) (taken [][2]float64) {
+	big := paper.Digits(4)
 	gap := 0.0
 	var want []float64
 	for n := len(s.Used) - 1; n >= 0; n-- { // from left to right: rear to front
 		want = append(want, f.at(s.Holes[s.Used[n]].At).X)
-		gap = max(gap, c.width(big, s.Holes[s.Used[n]].Label)+3)
+		gap = max(gap, c.Width(big, s.Holes[s.Used[n]].Label)+3)
 	}
 	for i, x := range spread(want, gap, room.X+gap/2, room.Right()-gap/2) {
 		h := s.Holes[s.Used[len(s.Used)-1-i]]
 		p := f.at(h.At)
-		c.line(p.X, p.Y, x, y-5, light)
-		c.hole(x-c.width(big, h.Label)/2, y, big, white, h.Label)
+		c.Line(p.X, p.Y, x, y-5, paper.Light)
+		c.Hole(x-c.Width(big, h.Label)/2, y, big, paper.White, h.Label)
 		taken = append(taken, [2]float64{x - gap/2, x + gap/2})
 	}
 	return taken

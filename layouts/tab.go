@@ -4,24 +4,25 @@ import (
 	"strings"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A tabStyle is how large the tabs of a sheet are.
 type tabStyle struct {
-	height, digit float64 // mm
-	tail          float64 // mm, how deep the labels reach below their line
-	beside        face    // of the splay beside a label
-	whole, rest   float64 // widest parts of the labels that are figures
-	other         float64 // widest label that is none
-	splay         float64 // widest splay beside them, with its gap
-	below         bool    // the splays stand below the labels
+	height, digit float64    // mm
+	tail          float64    // mm, how deep the labels reach below their line
+	beside        paper.Face // of the splay beside a label
+	whole, rest   float64    // widest parts of the labels that are figures
+	other         float64    // widest label that is none
+	splay         float64    // widest splay beside them, with its gap
+	below         bool       // the splays stand below the labels
 }
 
 // TabsFor measures the tabs that hold some holes.
-func TabsFor(c *canvas, height, digit float64, beside face, holes []Hole) tabStyle {
+func TabsFor(c *paper.Canvas, height, digit float64, beside paper.Face, holes []Hole) tabStyle {
 	t := tabStyle{height: height, digit: digit, beside: beside}
 	for _, h := range holes {
-		whole, rest := labelWidths(c, digits(digit), h.Label)
+		whole, rest := labelWidths(c, paper.Digits(digit), h.Label)
 		if plainNumber(h.Label) {
 			t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
 		} else {
@@ -31,7 +32,7 @@ func TabsFor(c *canvas, height, digit float64, beside face, holes []Hole) tabSty
 			t.tail = digit * tailed
 		}
 		if h.Splay != "" {
-			t.splay = max(t.splay, c.width(beside, h.Splay)+1.5)
+			t.splay = max(t.splay, c.Width(beside, h.Splay)+1.5)
 		}
 	}
 	return t
@@ -46,7 +47,7 @@ func hasTail(label string) bool { return strings.ContainsAny(label, "JQ/") }
 // TabsWithin measures tabs, their digits as tall as they may be, and no less than
 // 3 mm, for a tab to be at most so wide. Splays stand below the labels where the
 // labels are taller then.
-func TabsWithin(c *canvas, width, height, digit float64, holes []Hole) tabStyle {
+func TabsWithin(c *paper.Canvas, width, height, digit float64, holes []Hole) tabStyle {
 	const splayTall = 4.7 // a line of the smallest type, and air around both
 	beside := tabsWithinAs(c, false, width, height, digit, holes)
 	if beside.splay == 0 || beside.digit == digit || height-splayTall < 3 {
@@ -59,9 +60,9 @@ func TabsWithin(c *canvas, width, height, digit float64, holes []Hole) tabStyle 
 	return beside
 }
 
-func tabsWithinAs(c *canvas, below bool, width, height, digit float64, holes []Hole) tabStyle {
+func tabsWithinAs(c *paper.Canvas, below bool, width, height, digit float64, holes []Hole) tabStyle {
 	for {
-		t := TabsFor(c, height, digit, small, holes)
+		t := TabsFor(c, height, digit, paper.Small, holes)
 		t.below = below
 		if t.width() <= width || digit <= 3 {
 			return t
@@ -86,9 +87,9 @@ func (t tabStyle) labels() float64 { return max(t.whole+t.rest, t.other) }
 
 // DrawTab draws the hole of a joint on the line between two bodies, which it
 // straddles: x is its left edge, y the line.
-func DrawTab(c *canvas, x, y float64, t tabStyle, h Hole) {
+func DrawTab(c *paper.Canvas, x, y float64, t tabStyle, h Hole) {
 	w := t.width()
-	c.round(mm.BoxAt(x, y-t.height/2, w, t.height), t.height*0.15, heavy, white)
+	c.Round(mm.BoxAt(x, y-t.height/2, w, t.height), t.height*0.15, paper.Heavy, paper.White)
 	if t.below {
 		labelOver(c, x+w/2, y, t, h)
 		return
@@ -97,31 +98,31 @@ func DrawTab(c *canvas, x, y float64, t tabStyle, h Hole) {
 	base := y + (t.digit-t.tail)/2
 	LabelIn(c, x+free/2, base, t, h.Label)
 	if h.Splay != "" {
-		c.right(x+w-1.5, base, t.beside, h.Splay)
+		c.Right(x+w-1.5, base, t.beside, h.Splay)
 	}
 }
 
 // LabelIn writes a label into the room of the labels that begins at x: a figure on
 // the common point, any other in the middle.
-func LabelIn(c *canvas, x, y float64, t tabStyle, label string) {
+func LabelIn(c *paper.Canvas, x, y float64, t tabStyle, label string) {
 	room, point := t.whole+t.rest, t.whole
 	if !plainNumber(label) {
-		room, _ = labelWidths(c, digits(t.digit), label)
+		room, _ = labelWidths(c, paper.Digits(t.digit), label)
 		point = room
 	}
 	drawLabel(c, x+(t.labels()-room)/2+point, y, t.digit, label)
 }
 
 // labelOver writes a label over its splay, both around a spot.
-func labelOver(c *canvas, x, y float64, t tabStyle, h Hole) {
+func labelOver(c *paper.Canvas, x, y float64, t tabStyle, h Hole) {
 	const gap = 0.9
-	tall := t.digit + t.tail + gap + t.beside.em()*digitHeight
+	tall := t.digit + t.tail + gap + t.beside.Em()*paper.DigitHeight
 	LabelIn(c, x-t.labels()/2, y-tall/2+t.digit, t, h.Label)
-	c.centre(x, y+tall/2, t.beside, h.Splay)
+	c.Centre(x, y+tall/2, t.beside, h.Splay)
 }
 
 // ghost draws the tab of a joint that belongs to another sheet.
-func ghost(c *canvas, x, y, w, h float64, s string) {
-	c.dashed(1.5, 1.2, func() { c.round(mm.BoxAt(x, y-h/2, w, h), h*0.15, light, white) })
-	c.hole(x+(w-c.width(text, s))/2, y+text.em()*0.3, text, white, s)
+func ghost(c *paper.Canvas, x, y, w, h float64, s string) {
+	c.Dashed(1.5, 1.2, func() { c.Round(mm.BoxAt(x, y-h/2, w, h), h*0.15, paper.Light, paper.White) })
+	c.Hole(x+(w-c.Width(paper.Text, s))/2, y+paper.Text.Em()*0.3, paper.Text, paper.White, s)
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
 )
 
 // A Hole is a hole of a joint as it prints: its label as stamped and, where
@@ -26,24 +27,24 @@ func plainNumber(label string) bool {
 
 // labelWidths returns how wide a label's parts are: before its point and from
 // the point on. A label that is no figure has no second part.
-func labelWidths(c *canvas, f face, label string) (whole, rest float64) {
+func labelWidths(c *paper.Canvas, f paper.Face, label string) (whole, rest float64) {
 	if i := strings.IndexByte(label, '.'); plainNumber(label) && i >= 0 {
-		return c.width(f, label[:i]), c.width(f, label[i:])
+		return c.Width(f, label[:i]), c.Width(f, label[i:])
 	}
-	return c.width(f, label), 0
+	return c.Width(f, label), 0
 }
 
 // drawLabel writes a hole's label so that its point (or its end) stands
 // at x: figures in a column then line up.
-func drawLabel(c *canvas, x, y, tall float64, label string) {
-	f := digits(tall)
+func drawLabel(c *paper.Canvas, x, y, tall float64, label string) {
+	f := paper.Digits(tall)
 	whole, _ := labelWidths(c, f, label)
-	c.hole(x-whole, y, f, white, label)
+	c.Hole(x-whole, y, f, paper.White, label)
 }
 
 // EndLabel writes a label so that its end stands at x.
-func EndLabel(c *canvas, x, y, tall float64, label string) {
-	_, rest := labelWidths(c, digits(tall), label)
+func EndLabel(c *paper.Canvas, x, y, tall float64, label string) {
+	_, rest := labelWidths(c, paper.Digits(tall), label)
 	drawLabel(c, x-rest, y, tall, label)
 }
 
@@ -53,7 +54,7 @@ const ladderMost = 9
 // DrawLadder draws a row of a joint's holes with the right one filled, the middle
 // of its first hole at x; where the list is longer than the row, dots say that
 // it goes on.
-func DrawLadder(c *canvas, x, y, pitch float64, l Ladder) {
+func DrawLadder(c *paper.Canvas, x, y, pitch float64, l Ladder) {
 	first := 0
 	if l.Of > ladderMost {
 		first = min(max(l.Right-ladderMost/2, 0), l.Of-ladderMost)
@@ -63,16 +64,18 @@ func DrawLadder(c *canvas, x, y, pitch float64, l Ladder) {
 		at := x + pitch*float64(i-first)
 		switch {
 		case i == l.Right:
-			c.disc(at, y, pitch*0.48, 0, black)
+			c.Disc(at, y, pitch*0.48, 0, paper.Black)
 		case i == first && first > 0 || i == last-1 && last < l.Of:
 			for _, d := range []float64{-0.3, 0, 0.3} {
-				c.disc(at+d*pitch, y, 0.15, 0, black)
+				c.Disc(at+d*pitch, y, 0.15, 0, paper.Black)
 			}
 		default:
-			c.disc(at, y, pitch*0.36, light, white)
+			c.Disc(at, y, pitch*0.36, paper.Light, paper.White)
 		}
 	}
 }
 
 // Tick draws a box for a pencil.
-func Tick(c *canvas, x, y, side float64) { c.rect(mm.BoxAt(x, y, side, side), solid, white) }
+func Tick(c *paper.Canvas, x, y, side float64) {
+	c.Rect(mm.BoxAt(x, y, side, side), paper.Solid, paper.White)
+}

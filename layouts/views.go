@@ -1,6 +1,9 @@
 package layouts
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
 
 // A View is a small drawing of a stack from the side, as it hangs, with what
 // stands below it.
@@ -25,10 +28,10 @@ func viewScale(r Ruler, views []Elevation, w, h float64) int {
 }
 
 // ViewHead states of what and at which scale the drawings below it are.
-func ViewHead(of string, r Ruler, scale int) piece {
+func ViewHead(of string, r Ruler, scale int) paper.Piece {
 	f := frame{scale: scale}
-	return piece{h: 6, keep: true, draw: func(c *canvas, room mm.Box) {
-		c.text(room.X, room.Y+3.4, smallB, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
+	return paper.Piece{H: 6, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+3.4, paper.SmallBold, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
 		ScaleBar(c, r, f, room.X+124, room.Y+2.4, 24)
 	}}
 }
@@ -41,32 +44,32 @@ func viewHeight(e Elevation, scale int) float64 {
 }
 
 // DrawView draws a stack around x from the top of its hook lines down.
-func DrawView(c *canvas, x, y float64, e Elevation, scale int) {
+func DrawView(c *paper.Canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := extent(e.places()...)
 	f := frame{scale, lo, mm.At(x-(hi.X-lo.X)*k/2, y+viewStub+(hi.Z-lo.Z)*k)}
-	first := c.drawn()
+	first := c.Inked()
 	stackFromSide(c, f, e, viewStub)
 	numbersInside(c, f, e, first)
 }
 
 // Views are drawings side by side at one scale, under a line that states it.
-func Views(c *canvas, of string, r Ruler, views []View, most float64) []piece {
+func Views(c *paper.Canvas, of string, r Ruler, views []View, most float64) []paper.Piece {
 	var sides []Elevation
 	for _, v := range views {
 		sides = append(sides, v.Side)
 	}
-	cell := c.body().W / float64(len(views))
+	cell := c.Body().W / float64(len(views))
 	scale := viewScale(r, sides, cell-2*viewEdge, most)
 	tall := 0.0
 	for _, s := range sides {
 		tall = max(tall, viewHeight(s, scale))
 	}
-	return []piece{ViewHead(of, r, scale), {h: tall + 5, draw: func(c *canvas, room mm.Box) {
+	return []paper.Piece{ViewHead(of, r, scale), {H: tall + 5, Draw: func(c *paper.Canvas, room mm.Box) {
 		for i, v := range views {
 			mid := room.X + cell*(float64(i)+0.5)
 			DrawView(c, mid, room.Y, v.Side, scale)
-			c.centre(mid, room.Bottom()-1, smallB, v.Says)
+			c.Centre(mid, room.Bottom()-1, paper.SmallBold, v.Says)
 		}
 	}}}
 }

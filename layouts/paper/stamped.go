@@ -1,4 +1,4 @@
-package layouts
+package paper
 
 import (
 	"fmt"
@@ -6,21 +6,21 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// hole writes a text of holes so that a poor copy cannot change it: on the
+// Hole writes a text of holes so that a poor copy cannot change it: on the
 // ground it stands on, white or black, the slash of each nought is wiped out
 // and each point is set as a larger square. The text stays text.
-func (c *canvas) hole(x, y float64, f face, ground int, s string) {
-	c.text(x, y, f, s)
+func (c *Canvas) Hole(x, y float64, f Face, ground int, s string) {
+	c.Text(x, y, f, s)
 	for i, r := range s {
 		switch {
 		case r == '0':
 			c.openCounter(x, y, f, ground)
 		case r == '.' && pointOf(s, i):
 			const side = 0.2 // em; more than a quarter of a digit's height
-			c.now.fill(white - ground)
-			c.pdf.Rect(x+(c.width(f, ".")-side*f.em())/2, y-side*f.em(), side*f.em(), side*f.em(), "F")
+			c.now.fill(White - ground)
+			c.pdf.Rect(x+(c.Width(f, ".")-side*f.Em())/2, y-side*f.Em(), side*f.Em(), side*f.Em(), "F")
 		}
-		x += c.width(f, string(r))
+		x += c.Width(f, string(r))
 	}
 }
 
@@ -49,21 +49,21 @@ func counter(left, right, top, bottom float64) string {
 }
 
 // openCounter wipes the slash out of a nought: it fills the outline of its counter.
-func (c *canvas) openCounter(x, y float64, f face, ground int) {
+func (c *Canvas) openCounter(x, y float64, f Face, ground int) {
 	path := counters[0]
-	if f.bold {
+	if f.Bold {
 		path = counters[1]
 	}
 	c.now.fill(ground)
-	c.pdf.RawWriteStr(c.placed(x, y, f.em()/perEm, f.em()/perEm) + path)
+	c.pdf.RawWriteStr(c.placed(x, y, f.Em()/perEm, f.Em()/perEm) + path)
 }
 
-// holes writes lines of a text of holes from the baseline y down, and returns
+// Holes writes lines of a text of holes from the baseline y down, and returns
 // the next baseline.
-func (c *canvas) holes(x, y float64, f face, ground int, lines []string) float64 {
+func (c *Canvas) Holes(x, y float64, f Face, ground int, lines []string) float64 {
 	for _, s := range lines {
-		c.hole(x, y, f, ground, s)
-		y += f.lead()
+		c.Hole(x, y, f, ground, s)
+		y += f.Lead()
 	}
 	return y
 }

@@ -1,10 +1,4 @@
-// Package layouts sets sheets on paper. Every figure it is given is already
-// worked out, rounded and turned into words with its unit; it only places
-// them. It alone knows the PDF library, and knows nothing of jobs or statics.
-//
-// Lengths are millimetres from the top left corner of the page. Drawings are
-// given in metres of the real thing, and are drawn to a scale that is stated.
-package layouts
+package paper
 
 import (
 	"errors"
@@ -28,21 +22,21 @@ type Spine struct{ Title, Venue, Date, Revision, Fingerprint string }
 
 // A Sheet is one kind of paper. It is cut into pages before any is drawn.
 type Sheet interface {
-	// pages cuts the sheet. It measures with c and draws nothing on it.
-	pages(c *canvas) []page
+	// Pages cuts the sheet. It measures with c and draws nothing on it.
+	Pages(c *Canvas) []Page
 }
 
-// A page is one side of paper, ready to be drawn.
-type page struct {
-	target string // what codes and clicks call it; "" for none
-	name   string // in the spine and in the list of bookmarks
-	shape  string
-	draw   func(c *canvas, room mm.Box)
+// A Page is one side of paper, ready to be drawn.
+type Page struct {
+	Target string // what codes and clicks call it; "" for none
+	Name   string // in the spine and in the list of bookmarks
+	Shape  string
+	Draw   func(c *Canvas, room mm.Box)
 }
 
-// Paper is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
+// Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
 // of how many of the whole pack, every piece of ink, and every block of it.
-type Paper struct {
+type Drawn struct {
 	PDF       []byte
 	Pages, Of int
 	Marks     []Mark
@@ -55,21 +49,21 @@ type Laid struct {
 	pack  Pack
 	pages []numbered
 	codes [][]Code // of each sheet
-	blank *canvas  // to draw on; made while sheets are cut, for the first to draw
+	blank *Canvas  // to draw on; made while sheets are cut, for the first to draw
 }
 
 // A numbered page knows of which sheet of its pack it is, counted from 0.
 type numbered struct {
-	page
+	Page
 	sheet int
 }
 
 // Draw sets a pack on paper. An error means that something did not fit or that
 // the PDF library failed: no page is then good.
-func Draw(p Pack) (Paper, error) {
+func Draw(p Pack) (Drawn, error) {
 	l, err := Lay(p)
 	if err != nil {
-		return Paper{}, err
+		return Drawn{}, err
 	}
 	return l.Draw(func(int) bool { return true })
 }
@@ -78,14 +72,14 @@ func Draw(p Pack) (Paper, error) {
 func Lay(p Pack) (l *Laid, err error) {
 	defer caught(&err)
 	l = &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
-	cut, faults := make([][]page, len(p.Sheets)), make([]error, len(p.Sheets))
+	cut, faults := make([][]Page, len(p.Sheets)), make([]error, len(p.Sheets))
 	onAllCores(len(p.Sheets)+1, func(i int) {
 		if i == len(p.Sheets) {
 			l.blank = drawn(p)
 			return
 		}
 		c := newCanvas(p)
-		cut[i] = p.Sheets[i].pages(c)
+		cut[i] = p.Sheets[i].Pages(c)
 		l.codes[i], faults[i] = c.wanted, c.err
 	})
 	for i, pages := range cut {
@@ -99,7 +93,7 @@ func Lay(p Pack) (l *Laid, err error) {
 // Draw draws the pages of those sheets that are chosen, counted from 0. Their
 // numbers, and those in codes, are of the whole pack; clicks lead to pages that are
 // drawn.
-func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
+func (l *Laid) Draw(chosen func(sheet int) bool) (whole Drawn, err error) {
 	defer caught(&err)
 	c := l.canvas()
 	numberPages(c, l.pages, chosen)
@@ -110,20 +104,20 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (paper Paper, err error) {
 		if !chosen(pg.sheet) {
 			continue
 		}
-		c.start(i+1, pg.page)
-		drawSpine(c, l.pack.Spine, pg.page, len(l.pages))
+		c.start(i+1, pg.Page)
+		drawSpine(c, l.pack.Spine, pg.Page, len(l.pages))
 		drawFoot(c)
-		pg.draw(c, c.body())
+		pg.Draw(c, c.Body())
 	}
 	if c.err != nil {
-		return Paper{}, c.err
+		return Drawn{}, c.err
 	}
 	pdf, err := c.bound()
-	return Paper{pdf, c.pdf.PageCount(), len(l.pages), c.marks, c.blocks}, err
+	return Drawn{pdf, c.pdf.PageCount(), len(l.pages), c.marks, c.blocks}, err
 }
 
 // canvas returns one to draw on that nothing is on yet.
-func (l *Laid) canvas() *canvas {
+func (l *Laid) canvas() *Canvas {
 	c := l.blank
 	if l.blank = nil; c == nil {
 		c = drawn(l.pack)
@@ -153,26 +147,26 @@ func caught(err *error) {
 
 // numberPages gives every page that is a target its number in the whole pack, and a
 // link where it is drawn.
-func numberPages(c *canvas, pages []numbered, chosen func(sheet int) bool) {
+func numberPages(c *Canvas, pages []numbered, chosen func(sheet int) bool) {
 	drawn := 0
 	for i, pg := range pages {
 		if chosen(pg.sheet) {
 			drawn++
 		}
-		if _, ok := c.pages[pg.target]; pg.target == "" || ok {
+		if _, ok := c.pages[pg.Target]; pg.Target == "" || ok {
 			continue
 		}
-		c.pages[pg.target] = i + 1
+		c.pages[pg.Target] = i + 1
 		if chosen(pg.sheet) {
-			c.links[pg.target] = c.pdf.AddLink()
-			c.pdf.SetLink(c.links[pg.target], 0, drawn)
+			c.links[pg.Target] = c.pdf.AddLink()
+			c.pdf.SetLink(c.links[pg.Target], 0, drawn)
 		}
 	}
 }
 
 // start turns to a new page.
-func (c *canvas) start(n int, pg page) {
+func (c *Canvas) start(n int, pg Page) {
 	c.pdf.AddPage()
 	c.page, c.before = n, len(c.blocks)
-	c.pdf.Bookmark(pg.name, 0, 0)
+	c.pdf.Bookmark(pg.Name, 0, 0)
 }

@@ -1,4 +1,4 @@
-package layouts
+package paper
 
 import (
 	"bytes"
@@ -11,7 +11,7 @@ import (
 
 // drawn returns a canvas that draws a pack. All that could differ from run to run is
 // fixed: dates, order, the fonts' own bytes.
-func drawn(p Pack) *canvas {
+func drawn(p Pack) *Canvas {
 	c := newCanvas(p)
 	c.links, c.pages = map[string]int{}, map[string]int{}
 	c.pdf = fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: c.w, Ht: c.h}})
@@ -28,12 +28,12 @@ func drawn(p Pack) *canvas {
 	// The PDF library writes into the bytes it is given.
 	c.pdf.AddUTF8FontFromBytes("go", "", bytes.Clone(goregular.TTF))
 	c.pdf.AddUTF8FontFromBytes("go", "B", bytes.Clone(gobold.TTF))
-	c.now.set(text)
+	c.now.set(Text)
 	return c
 }
 
 // bound returns the finished PDF.
-func (c *canvas) bound() ([]byte, error) {
+func (c *Canvas) bound() ([]byte, error) {
 	var out bytes.Buffer
 	if err := c.pdf.Output(&out); err != nil {
 		return nil, fmt.Errorf("writing the PDF: %w", err)

@@ -1,4 +1,4 @@
-package layouts
+package paper
 
 import (
 	"bytes"
@@ -7,7 +7,6 @@ import (
 	"regexp"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -21,7 +20,7 @@ func plainPDF(t *testing.T) []byte {
 	c := canvasFor()
 	for _, s := range []string{"endstream and /Type /Catalog", "stream (\\) >>"} {
 		c.pdf.AddPage()
-		c.in("all", mm.BoxAt(0, 0, 200, 200), func() { c.text(20, 20, text, s); c.line(10, 10, 90, 90, solid) })
+		c.In("all", mm.BoxAt(0, 0, 200, 200), func() { c.Text(20, 20, Text, s); c.Line(10, 10, 90, 90, Solid) })
 	}
 	var out bytes.Buffer
 	require.NoError(t, c.pdf.Output(&out))
@@ -81,21 +80,4 @@ func TestFinishRefuses(t *testing.T) {
 		_, err := finish(bad)
 		assert.Error(t, err)
 	}
-}
-
-// The same pack is the same bytes, whatever is drawn beside it, and a pack that says
-// something else has another identifier.
-func TestPacksAreRepeatable(t *testing.T) {
-	draw := func(title string) []byte {
-		paper, err := Draw(Pack{Title: title, Day: time.Date(2027, 1, 2, 0, 0, 0, 0, time.UTC), Sheets: []Sheet{DoNotFly{Code: Code{Text: "ONE"}}}})
-		require.NoError(t, err)
-		return paper.PDF
-	}
-	id := regexp.MustCompile(`/ID \[<[0-9a-f]+>`)
-	all := make([][]byte, 8)
-	onAllCores(len(all), func(i int) { all[i] = draw("one") })
-	for _, pdf := range all {
-		assert.Equal(t, all[0], pdf)
-	}
-	assert.NotEqual(t, id.FindString(string(all[0])), id.FindString(string(draw("two"))))
 }

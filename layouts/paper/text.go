@@ -1,18 +1,18 @@
-package layouts
+package paper
 
 import (
 	"math"
 	"strings"
 )
 
-// width returns how wide a text is, in mm.
-func (c *canvas) width(f face, s string) float64 {
-	return float64(c.units(f.advances(), s)) / perEm * f.em()
+// Width returns how wide a text is, in mm.
+func (c *Canvas) Width(f Face, s string) float64 {
+	return float64(c.units(f.advances(), s)) / perEm * f.Em()
 }
 
 // units returns how wide a text is, in units of its em: the font has no kerning, so
 // that a text is as wide as its characters together.
-func (c *canvas) units(of []uint16, s string) (units int) {
+func (c *Canvas) units(of []uint16, s string) (units int) {
 	for _, r := range s {
 		units += c.advance(of, r)
 	}
@@ -20,41 +20,41 @@ func (c *canvas) units(of []uint16, s string) (units int) {
 }
 
 // unitsIn returns how many units of its em a face has in w mm.
-func (f face) unitsIn(w float64) int { return int(math.Floor(w/f.em()*perEm + 1e-6)) }
+func (f Face) unitsIn(w float64) int { return int(math.Floor(w/f.Em()*perEm + 1e-6)) }
 
 // advance returns how far the pen moves after a character, and faults one that the
 // font lacks: it would print an empty box.
-func (c *canvas) advance(of []uint16, r rune) int {
+func (c *Canvas) advance(of []uint16, r rune) int {
 	units := advanceOf(of, r)
 	if units == 0 {
-		c.fault("page %d: the paper's font has no %q", c.page, r)
+		c.Fault("page %d: the paper's font has no %q", c.page, r)
 	}
 	return units
 }
 
-// text writes s with its left end at x and its baseline at y.
-func (c *canvas) text(x, y float64, f face, s string) {
+// Text writes s with its left end at x and its baseline at y.
+func (c *Canvas) Text(x, y float64, f Face, s string) {
 	if s == "" {
 		return
 	}
-	m := c.mark("text", x, y-f.em()*0.75, x+c.width(f, s), y+f.em()*0.21)
-	m.Text, m.Pt, m.Bold, m.White = s, f.pt, f.bold, c.now.letters == white
+	m := c.mark("text", x, y-f.Em()*0.75, x+c.Width(f, s), y+f.Em()*0.21)
+	m.Text, m.Pt, m.Bold, m.White = s, f.Pt, f.Bold, c.now.letters == White
 	c.now.set(f)
 	c.now.fill(c.now.letters)
 	c.pdf.Text(x, y, s)
 }
 
-// right writes s with its right end at x.
-func (c *canvas) right(x, y float64, f face, s string) { c.text(x-c.width(f, s), y, f, s) }
+// Right writes s with its right end at x.
+func (c *Canvas) Right(x, y float64, f Face, s string) { c.Text(x-c.Width(f, s), y, f, s) }
 
-// centre writes s with its middle at x.
-func (c *canvas) centre(x, y float64, f face, s string) { c.text(x-c.width(f, s)/2, y, f, s) }
+// Centre writes s with its middle at x.
+func (c *Canvas) Centre(x, y float64, f Face, s string) { c.Text(x-c.Width(f, s)/2, y, f, s) }
 
 // upwards writes s turned to the left by a right angle, its baseline at x, its
 // left end at y.
-func (c *canvas) upwards(x, y float64, f face, s string) {
-	m := c.mark("text", x-f.em()*0.75, y-c.width(f, s), x+f.em()*0.21, y)
-	m.Text, m.Pt, m.Bold, m.White = s, f.pt, f.bold, c.now.letters == white
+func (c *Canvas) upwards(x, y float64, f Face, s string) {
+	m := c.mark("text", x-f.Em()*0.75, y-c.Width(f, s), x+f.Em()*0.21, y)
+	m.Text, m.Pt, m.Bold, m.White = s, f.Pt, f.Bold, c.now.letters == White
 	c.now.set(f)
 	c.now.fill(c.now.letters)
 	c.pdf.TransformBegin()
@@ -63,9 +63,9 @@ func (c *canvas) upwards(x, y float64, f face, s string) {
 	c.pdf.TransformEnd()
 }
 
-// wrap breaks s into lines no wider than w: at blanks, never between a figure
+// Wrap breaks s into lines no wider than w: at blanks, never between a figure
 // and its unit, and inside a word only where the word alone is too wide.
-func (c *canvas) wrap(f face, w float64, s string) (lines []string) {
+func (c *Canvas) Wrap(f Face, w float64, s string) (lines []string) {
 	of, most := f.advances(), f.unitsIn(w)
 	blank := c.advance(of, ' ')
 	line, used := "", 0
@@ -125,7 +125,7 @@ func isUnit(s string) bool {
 
 // fitting returns how many bytes of s, whole characters and at least one, are
 // no wider than w.
-func (c *canvas) fitting(f face, w float64, s string) int {
+func (c *Canvas) fitting(f Face, w float64, s string) int {
 	units, of, most := 0, f.advances(), f.unitsIn(w)
 	for i, r := range s {
 		if units += c.advance(of, r); units > most && i > 0 {
@@ -135,16 +135,24 @@ func (c *canvas) fitting(f face, w float64, s string) int {
 	return len(s)
 }
 
-// lines writes lines from the baseline y down and returns the next baseline.
-func (c *canvas) lines(x, y float64, f face, lines []string) float64 {
+// Lines writes lines from the baseline y down and returns the next baseline.
+func (c *Canvas) Lines(x, y float64, f Face, lines []string) float64 {
 	for _, s := range lines {
-		c.text(x, y, f, s)
-		y += f.lead()
+		c.Text(x, y, f, s)
+		y += f.Lead()
 	}
 	return y
 }
 
-// paragraph writes s into a column w wide and returns the next baseline.
-func (c *canvas) paragraph(x, y, w float64, f face, s string) float64 {
-	return c.lines(x, y, f, c.wrap(f, w, s))
+// Paragraph writes s into a column w wide and returns the next baseline.
+func (c *Canvas) Paragraph(x, y, w float64, f Face, s string) float64 {
+	return c.Lines(x, y, f, c.Wrap(f, w, s))
+}
+
+// WrapAll wraps texts one after another.
+func (c *Canvas) WrapAll(f Face, w float64, texts []string) (lines []string) {
+	for _, s := range texts {
+		lines = append(lines, c.Wrap(f, w, s)...)
+	}
+	return lines
 }

@@ -1,8 +1,9 @@
-package layouts
+package paper
 
 import (
 	"fmt"
 	"strings"
+	"sync"
 
 	qrcode "github.com/skip2/go-qrcode"
 )
@@ -22,8 +23,8 @@ const (
 	usualCode   = 30.0
 )
 
-// filled returns the code's text with its page filled in.
-func (c *canvas) filled(code Code) string { return code.filled(c.pages) }
+// Filled returns the code's text with its page filled in.
+func (c *Canvas) Filled(code Code) string { return code.filled(c.pages) }
 
 func (code Code) filled(pages map[string]int) string {
 	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
@@ -39,16 +40,16 @@ func encode(s string) (bitmap, error) {
 	return q.Bitmap(), nil
 }
 
-// codeSide returns how wide the square of a code is, with its quiet zone: the
+// CodeSide returns how wide the square of a code is, with its quiet zone: the
 // usual size, or more where modules would be too small. A page number takes at
 // most four digits while pages are still being counted. Asking for it makes a
 // note that the code is wanted.
-func (c *canvas) codeSide(code Code) float64 {
+func (c *Canvas) CodeSide(code Code) float64 {
 	c.wanted = append(c.wanted, code)
 	s := strings.ReplaceAll(code.Text, "{page}", "9999")
 	q, err := qrcode.New(s, qrcode.Medium)
 	if err != nil {
-		c.fault("code for %q: %w", s, err)
+		c.Fault("code for %q: %w", s, err)
 		return usualCode
 	}
 	return max(leastModule*float64(modulesOf(q)+2*quiet), usualCode)
@@ -58,12 +59,12 @@ func (c *canvas) codeSide(code Code) float64 {
 // version has four more than the one before it, and version 1 has 21.
 func modulesOf(q *qrcode.QRCode) int { return 17 + 4*q.VersionNumber }
 
-// code draws a code into a square and makes it a click to its sheet.
-func (c *canvas) code(x, y, side float64, code Code) {
-	s := c.filled(code)
+// Code draws a code into a square and makes it a click to its sheet.
+func (c *Canvas) Code(x, y, side float64, code Code) {
+	s := c.Filled(code)
 	bits, err := c.codes.modules(s)
 	if err != nil {
-		c.fault("code for %q: %w", s, err)
+		c.Fault("code for %q: %w", s, err)
 		return
 	}
 	module := side / float64(len(bits)+2*quiet)
@@ -81,9 +82,40 @@ func (c *canvas) code(x, y, side float64, code Code) {
 			from = to + 1
 		}
 	}
-	c.now.fill(black)
+	c.now.fill(Black)
 	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
 	if link, ok := c.links[code.To]; ok {
 		c.pdf.Link(x, y, side, side, link)
+	}
+}
+
+// codes are the modules of texts. Each text is encoded once, whoever asks first.
+type codes map[string]func() (bitmap, error)
+
+// codesFor prepares to encode texts.
+func codesFor(texts []string) codes {
+	all := codes{}
+	for _, s := range texts {
+		if all[s] == nil {
+			all[s] = sync.OnceValues(func() (bitmap, error) { return encode(s) })
+		}
+	}
+	return all
+}
+
+// modules returns those of a text.
+func (all codes) modules(s string) (bitmap, error) {
+	if known, ok := all[s]; ok {
+		return known()
+	}
+	return encode(s)
+}
+
+// ahead encodes texts in their order while the pages before them are drawn. What goes
+// wrong with one is left to who draws it, and is told again then.
+func (all codes) ahead(texts []string) {
+	defer func() { recover() }()
+	for _, s := range texts {
+		all.modules(s)
 	}
 }

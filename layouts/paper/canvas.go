@@ -1,4 +1,9 @@
-package layouts
+// Package paper is what sheets are drawn with: a canvas for ink and texts, pieces that
+// flow from page to page, tables, codes, and the PDF that comes of them. It alone knows
+// the PDF library, and it knows no sheet.
+//
+// Lengths are millimetres from the top left corner of the page.
+package paper
 
 import (
 	"fmt"
@@ -32,14 +37,14 @@ type Block struct {
 	Within         int     // which block of the page this one stands in, -1 for none
 }
 
-// A canvas is the paper being drawn on, or one to measure with while sheets are cut.
+// A Canvas is the paper being drawn on, or one to measure with while sheets are cut.
 // It keeps a record of its ink, and its first fault: ink outside the block it belongs
 // to, or text that is too wide.
-type canvas struct {
+type Canvas struct {
 	pdf      *fpdf.Fpdf // nil where it only measures
 	w, h     float64
 	page     int
-	revision string
+	Revision string
 	block    string
 	room     mm.Box
 	within   int // which block of the page is drawn, -1 for none
@@ -55,23 +60,23 @@ type canvas struct {
 }
 
 // newCanvas returns a canvas to measure with.
-func newCanvas(p Pack) *canvas {
-	c := &canvas{w: 210, h: 297, within: -1, revision: p.Spine.Revision}
+func newCanvas(p Pack) *Canvas {
+	c := &Canvas{w: 210, h: 297, within: -1, Revision: p.Spine.Revision}
 	if p.Letter {
 		c.w, c.h = 215.9, 279.4
 	}
 	return c
 }
 
-// in draws a block: all ink that draw makes must lie in room, and room in that of
+// In draws a block: all ink that draw makes must lie in room, and room in that of
 // the block around it, or within the margins of the page.
-func (c *canvas) in(name string, room mm.Box, draw func()) {
+func (c *Canvas) In(name string, room mm.Box, draw func()) {
 	outer, outerRoom, around := c.block, c.room, c.within
 	if around < 0 {
 		outerRoom = mm.BoxAt(margin, margin, c.w-2*margin, c.h-2*margin)
 	}
 	if !outerRoom.Grown(dust).Holds(mm.At(room.X, room.Y)) || !outerRoom.Grown(dust).Holds(mm.At(room.Right(), room.Bottom())) {
-		c.fault("page %d: the block %s (%.1f, %.1f)-(%.1f, %.1f) leaves the room around it", c.page, name, room.X, room.Y, room.Right(), room.Bottom())
+		c.Fault("page %d: the block %s (%.1f, %.1f)-(%.1f, %.1f) leaves the room around it", c.page, name, room.X, room.Y, room.Right(), room.Bottom())
 	}
 	c.block, c.room, c.within = name, room, len(c.blocks)-c.before
 	c.blocks = append(c.blocks, Block{c.page, name, room.X, room.Y, room.Right(), room.Bottom(), around})
@@ -83,34 +88,34 @@ func (c *canvas) in(name string, room mm.Box, draw func()) {
 const dust = 1e-6
 
 // mark records ink and faults it if it leaves its block.
-func (c *canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
+func (c *Canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
 	const slack = 0.5 // half of a heavy line, and the dust of rounding
-	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Fill: none, X0: x0, Y0: y0, X1: x1, Y1: y1}
+	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Fill: None, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
 	if !(x0 >= r.X-slack && y0 >= r.Y-slack && x1 <= r.Right()+slack && y1 <= r.Bottom()+slack) {
-		c.fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.X, r.Y, r.Right(), r.Bottom())
+		c.Fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.X, r.Y, r.Right(), r.Bottom())
 	}
 	c.marks = append(c.marks, m)
 	return &c.marks[len(c.marks)-1]
 }
 
-func (c *canvas) fault(format string, args ...any) {
+func (c *Canvas) Fault(format string, args ...any) {
 	if c.err == nil {
 		c.err = fmt.Errorf(format, args...)
 	}
 }
 
-// record keeps a mark of ink that is drawn by other calls.
-func (c *canvas) record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, y0, x1, y1) }
+// Record keeps a mark of ink that is drawn by other calls.
+func (c *Canvas) Record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, y0, x1, y1) }
 
-// drawn returns how many marks there are so far, for clear to begin with.
-func (c *canvas) drawn() int { return len(c.marks) }
+// Inked returns how many marks there are so far, for clear to begin with.
+func (c *Canvas) Inked() int { return len(c.marks) }
 
-// pageOf returns the page of what a target is the name of.
-func (c *canvas) pageOf(target string) int { return c.pages[target] }
+// PageOf returns the page of what a target is the name of.
+func (c *Canvas) PageOf(target string) int { return c.pages[target] }
 
-// clear reports whether no line or text that was drawn since a mark meets a box.
-func (c *canvas) clear(first int, b mm.Box) bool {
+// ClearSince reports whether no line or text that was drawn since a mark meets a box.
+func (c *Canvas) ClearSince(first int, b mm.Box) bool {
 	for _, m := range c.marks[first:] {
 		if at := (mm.BoxAt(m.X0, m.Y0, m.X1-m.X0, m.Y1-m.Y0)); at.Grown(dust).Meets(b) && m.meets(b) {
 			return false

@@ -1,4 +1,4 @@
-package layouts
+package paper
 
 import (
 	"encoding/binary"
@@ -51,6 +51,7 @@ func (f sfnt) advances() []uint16 {
 }
 
 func (f sfnt) u16(at int) int { return int(binary.BigEndian.Uint16(f[at:])) }
+
 func (f sfnt) u32(at int) int { return int(binary.BigEndian.Uint32(f[at:])) }
 
 // table returns where a table of the font begins.

@@ -1,4 +1,4 @@
-package layouts
+package paper
 
 import (
 	"strings"
@@ -17,14 +17,14 @@ import (
 // TestChecked writes testdata/checked/paper.md.
 func TestChecked(t *testing.T) {
 	printed := func(file string, work func(published.Row) map[string]float64) func(t *testing.T) (int, float64) {
-		return func(t *testing.T) (int, float64) { return published.Held(t, "../testdata/published/"+file, work) }
+		return func(t *testing.T) (int, float64) { return published.Held(t, "../../testdata/published/"+file, work) }
 	}
-	proof.Page(t, "../testdata/checked/paper.md", "Paper, and what it was checked against", []proof.Check{
+	proof.Page(t, "../../testdata/checked/paper.md", "Paper, and what it was checked against", []proof.Check{
 		{Figure: "sizes of paper, points in a millimetre", Against: "printed sizes: testdata/published/paper.csv", Unit: "of half a last digit", Run: printed("paper.csv", paperOf)},
 		{Figure: "modules and bytes of codes, quiet zone", Against: "printed capacities: testdata/published/codes.csv", Unit: "of half a last digit", Run: printed("codes.csv", codesOf(t))},
 		{Figure: "height of figures that are read from afar", Against: "printed heights: testdata/published/legibility.csv", Unit: "of half a last digit",
 			Run: printed("legibility.csv", func(published.Row) map[string]float64 {
-				return map[string]float64{"preferred": capitalOf(t, digits(dollyDigit))}
+				return map[string]float64{"preferred": capitalOf(t, Digits(AfarTall))}
 			})},
 		{Figure: "widths of texts", Against: "golang.org/x/image, which reads the font's glyphs, and the widths that the PDF carries", Unit: "thousandths of an em", Run: widthsAsReadersSetThem},
 	})
@@ -63,7 +63,7 @@ func codesOf(t *testing.T) func(published.Row) map[string]float64 {
 }
 
 // capitalOf measures the outline of a capital of the font in a face, in mm.
-func capitalOf(t *testing.T, f face) float64 {
+func capitalOf(t *testing.T, f Face) float64 {
 	ttf, err := sfntref.Parse(gobold.TTF)
 	require.NoError(t, err)
 	var b sfntref.Buffer
@@ -72,5 +72,5 @@ func capitalOf(t *testing.T, f face) float64 {
 	em := fixed.I(1000)
 	bounds, _, err := ttf.GlyphBounds(&b, glyph, em, xfont.HintingNone)
 	require.NoError(t, err)
-	return f.em() * float64(bounds.Max.Y-bounds.Min.Y) / float64(em)
+	return f.Em() * float64(bounds.Max.Y-bounds.Min.Y) / float64(em)
 }
