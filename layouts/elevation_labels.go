@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/tagging"
 )
 
 // What is written in and around a side elevation: the labels of joints and
@@ -24,7 +25,7 @@ func holeLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (
 	for _, s := range e.labelled() {
 		want = append(want, f.at(s.Corners[3]).Y)
 	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
+	for i, y := range tagging.Spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		c.OnWhite(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, s.Hole)
 		c.Hole(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, paper.White, s.Hole)
@@ -42,7 +43,7 @@ func lookLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).Y)
 	}
-	for i, y := range spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
+	for i, y := range tagging.Spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		if i == 0 {
 			c.OnWhite(room.Right()-c.Width(paper.Small, "looks"), y-2.6, paper.Small, "looks")

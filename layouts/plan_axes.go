@@ -7,6 +7,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/tagging"
 )
 
 // The names of the lines through the datum. Whether one of them is the centre
@@ -54,32 +55,31 @@ func (r Ruler) step(scale int) (m float64, says func(n int) string) {
 
 // ground lays out what a drawing has besides its tags: marks, outlines, axes
 // and the words beside them.
-func (w *planView) ground(c *paper.Canvas) *ground {
-	g := &ground{room: w.room}
+func (w *planView) ground(c *paper.Canvas) *tagging.Ground {
+	g := tagging.NewGround(w.room)
 	d := w.frame.at(Place{})
-	g.dot(dot{d, datumRadius})
+	g.Mark(tagging.Dot{Spot: d, R: datumRadius})
 	own := map[int]bool{}
 	for _, i := range w.own {
 		own[i] = true
-		g.dot(dot{w.spot(i), markRadius})
+		g.Mark(tagging.Dot{Spot: w.spot(i), R: markRadius})
 	}
 	for _, i := range w.pale {
 		if !own[i] {
-			g.dot(dot{w.spot(i), paleRadius})
+			g.Mark(tagging.Dot{Spot: w.spot(i), R: paleRadius, Pale: true})
 		}
 	}
 	for _, i := range w.stacks {
 		lo, hi := mm.Bounds(w.corners(i))
 		b := mm.BoxAt(lo.X, lo.Y, hi.X-lo.X, hi.Y-lo.Y)
-		g.outlines = append(g.outlines, b)
-		g.take(b.Grown(1))
+		g.Outline(b)
 	}
 	w.axes = axes{datum: d}
 	nameAxes(c, w, g)
 	ruleAxes(c, w, g)
-	g.take(mm.BoxAt(d.X-0.5, w.room.Y, 1, w.room.H))
-	g.take(mm.BoxAt(w.room.X, d.Y-0.5, w.room.W, 1))
-	g.settle()
+	g.Take(mm.BoxAt(d.X-0.5, w.room.Y, 1, w.room.H))
+	g.Take(mm.BoxAt(w.room.X, d.Y-0.5, w.room.W, 1))
+	g.Settle()
 	return g
 }
 
@@ -93,9 +93,9 @@ func (w *planView) corners(stack int) (at []mm.Spot) {
 
 // axisText writes a word beside an axis at the first of some places that is
 // free. Where none is, the key under the drawing has to do.
-func axisText(c *paper.Canvas, w *planView, g *ground, f paper.Face, says string, at ...mm.Spot) {
+func axisText(c *paper.Canvas, w *planView, g *tagging.Ground, f paper.Face, says string, at ...mm.Spot) {
 	for _, p := range at {
-		if g.word(mm.BoxAt(p.X, p.Y-f.Em()*0.75, c.Width(f, says), f.Em()*0.96)) {
+		if g.Word(mm.BoxAt(p.X, p.Y-f.Em()*0.75, c.Width(f, says), f.Em()*0.96)) {
 			w.axes.words = append(w.axes.words, axisWord{p, says})
 			return
 		}
@@ -103,7 +103,7 @@ func axisText(c *paper.Canvas, w *planView, g *ground, f paper.Face, says string
 }
 
 // nameAxes writes the names of the two lines, from their ends inwards.
-func nameAxes(c *paper.Canvas, w *planView, g *ground) {
+func nameAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
 	d, r := w.axes.datum, w.room
 	var up, across []mm.Spot
 	for y := r.Y + 3; y < r.Bottom(); y += 4 {
@@ -120,7 +120,7 @@ func nameAxes(c *paper.Canvas, w *planView, g *ground) {
 }
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
-func ruleAxes(c *paper.Canvas, w *planView, g *ground) {
+func ruleAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
 	m, says := w.plan.Ruler.step(w.frame.scale)
 	d, r := w.axes.datum, w.room
 	w.axes.ticks = m * 1000 / float64(w.frame.scale)

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/tagging"
 )
 
 // A planView is one drawing of a plan: everything near enough, and tags for
@@ -20,7 +21,7 @@ type planView struct {
 	own     []int // points that have their tags here, in the job's order
 	pale    []int // other points in the drawing
 	stacks  []int // outlines in the drawing
-	tags    []tag
+	tags    []tagging.Tag
 	axes    axes
 	outside int // points that are not in the drawing
 }
@@ -205,15 +206,7 @@ func (w planView) spot(i int) mm.Spot { return w.frame.at(onPlan(w.plan.Points[i
 
 // tagged places the tags of a drawing's own points, or reports false.
 func (w *planView) tagged(c *paper.Canvas) bool {
-	g := w.ground(c)
-	p := tagging{ground: g, datum: w.frame.at(Place{}), strict: w.faces != tagSizes[len(tagSizes)-1], tags: w.untagged(c)}
-	need := 0.0
-	for _, t := range p.tags {
-		need += t.at.Grown(tagAir/2).W * t.at.Grown(tagAir/2).H
-	}
-	if free := g.room.W*g.room.H - float64(g.count(g.room)); need > free*0.5 || !p.solve() {
-		return false
-	}
-	w.tags = p.tags
-	return true
+	tags, ok := tagging.Place(w.ground(c), w.frame.at(Place{}), w.faces != tagSizes[len(tagSizes)-1], w.untagged(c))
+	w.tags = tags
+	return ok
 }

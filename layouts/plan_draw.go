@@ -6,6 +6,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/tagging"
 )
 
 // Heights of the words around a drawing, in mm.
@@ -118,10 +119,10 @@ func drawPlanOf(c *paper.Canvas, w planView) {
 	}
 	axisWords(c, w.axes)
 	for _, t := range w.tags {
-		if len(t.points) > 1 {
-			c.Disc(t.to.X, t.to.Y, t.to.r, leaderPen, paper.None)
+		if len(t.Points) > 1 {
+			c.Disc(t.To.X, t.To.Y, t.To.R, leaderPen, paper.None)
 		}
-		c.Leader(t.leader, leaderPen)
+		c.Leader(t.Leader, leaderPen)
 	}
 	for _, i := range w.own {
 		drawPoint(c, w.spot(i), w.plan.Points[i])
@@ -191,19 +192,19 @@ func palePoint(c *paper.Canvas, p mm.Spot, of PlanPoint) {
 }
 
 // drawTag writes the figures of its points in their frame.
-func drawTag(c *paper.Canvas, w planView, t tag) {
+func drawTag(c *paper.Canvas, w planView, t tagging.Tag) {
 	pen := paper.Light
-	for _, i := range t.points {
+	for _, i := range t.Points {
 		if w.plan.Points[i].Held {
 			pen = paper.Solid
 		}
 	}
-	c.Round(t.at, 0.8, pen, paper.White)
-	f, x, y := w.faces, t.at.X+tagPad+0.4, t.at.Y
-	for n, i := range t.points {
+	c.Round(t.At, 0.8, pen, paper.White)
+	f, x, y := w.faces, t.At.X+tagPad+0.4, t.At.Y
+	for n, i := range t.Points {
 		p := w.plan.Points[i]
 		if n > 0 {
-			c.Line(t.at.X, y, t.at.Right(), y, paper.Light)
+			c.Line(t.At.X, y, t.At.Right(), y, paper.Light)
 		}
 		base := y + tagPad + f.name.Lead()*0.72
 		c.Text(x, base, f.name, p.ID)

@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/tagging"
 )
 
 // A Strip is the bar from the side with its row of pick holes, the audience to
@@ -94,7 +95,7 @@ func drawAims(c *paper.Canvas, f frame, s Strip, room mm.Box) {
 		want = append(want, f.at(s.Holes[i].At).X)
 	}
 	y := room.Y + 8.6
-	at := spread(want, stripLabel+1, room.X+stripLabel/2, room.Right()-stripLabel/2)
+	at := tagging.Spread(want, stripLabel+1, room.X+stripLabel/2, room.Right()-stripLabel/2)
 	for n, i := range near {
 		face := paper.Small
 		if i == s.Used[0] {
@@ -157,7 +158,7 @@ func usedNumbers(c *paper.Canvas, f frame, s Strip, room mm.Box, y float64) (tak
 		want = append(want, f.at(s.Holes[s.Used[n]].At).X)
 		gap = max(gap, c.Width(big, s.Holes[s.Used[n]].Label)+3)
 	}
-	for i, x := range spread(want, gap, room.X+gap/2, room.Right()-gap/2) {
+	for i, x := range tagging.Spread(want, gap, room.X+gap/2, room.Right()-gap/2) {
 		h := s.Holes[s.Used[len(s.Used)-1-i]]
 		p := f.at(h.At)
 		c.Line(p.X, p.Y, x, y-5, paper.Light)

@@ -1,4 +1,7 @@
-package layouts
+// Package tagging places tags beside the marks of a drawing so that none covers
+// anything and no two are taken for each other. It is geometry alone: it is given the
+// sizes of tags and returns where they stand.
+package tagging
 
 import (
 	"math"
@@ -6,35 +9,46 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// A dot is a round mark with its radius.
-type dot struct {
+// A Dot is a round mark with its radius.
+type Dot struct {
 	mm.Spot
-	r float64
+	R    float64
+	Pale bool // it has no tag here; a leader may run over it, at a cost
 }
 
-// A ground is what a drawing has before its tags are placed: room that is
+// A Ground is what a drawing has before its tags are placed: room that is
 // taken, and marks and words that no leader may run over.
-type ground struct {
+type Ground struct {
 	room     mm.Box
 	taken    []mm.Box
-	dots     []dot
+	dots     []Dot
 	words    []mm.Box
 	outlines []mm.Box // of stacks
 	cells    []int    // how much is taken above and to the left of each mm of the room
 	wide     int      // cells in a row
 }
 
-func (g *ground) take(b mm.Box) { g.taken = append(g.taken, b) }
+// NewGround returns a room that nothing is in.
+func NewGround(room mm.Box) *Ground { return &Ground{room: room} }
 
-// dot takes the room of a round mark, with air for a leader to be seen in.
-func (g *ground) dot(d dot) {
+// Take takes the room of a box, so that no tag stands there.
+func (g *Ground) Take(b mm.Box) { g.taken = append(g.taken, b) }
+
+// Mark takes the room of a round mark, with air for a leader to be seen in.
+func (g *Ground) Mark(d Dot) {
 	const air = 2.4
 	g.dots = append(g.dots, d)
-	g.take(mm.BoxAt(d.X-d.r, d.Y-d.r, 2*d.r, 2*d.r).Grown(air))
+	g.Take(mm.BoxAt(d.X-d.R, d.Y-d.R, 2*d.R, 2*d.R).Grown(air))
 }
 
-// word takes the room of some words, if it is free.
-func (g *ground) word(b mm.Box) bool {
+// Outline takes the room of an outline, with some air.
+func (g *Ground) Outline(b mm.Box) {
+	g.outlines = append(g.outlines, b)
+	g.Take(b.Grown(1))
+}
+
+// Word takes the room of some words, if it is free.
+func (g *Ground) Word(b mm.Box) bool {
 	if b.X < g.room.X || b.Y < g.room.Y || b.Right() > g.room.Right() || b.Bottom() > g.room.Bottom() {
 		return false
 	}
@@ -43,13 +57,13 @@ func (g *ground) word(b mm.Box) bool {
 			return false
 		}
 	}
-	g.take(b.Grown(0.6))
+	g.Take(b.Grown(0.6))
 	g.words = append(g.words, b)
 	return true
 }
 
-// settle counts what is taken, so that free has little to do.
-func (g *ground) settle() {
+// Settle counts what is taken. It comes after all else and before Place.
+func (g *Ground) Settle() {
 	g.wide = int(math.Ceil(g.room.W)) + 1
 	tall := int(math.Ceil(g.room.H)) + 1
 	g.cells = make([]int, g.wide*tall)
@@ -70,7 +84,7 @@ func (g *ground) settle() {
 
 // span returns the cells of the room that a box covers, the last ones not
 // included.
-func (g *ground) span(b mm.Box) (x0, y0, x1, y1 int) {
+func (g *Ground) span(b mm.Box) (x0, y0, x1, y1 int) {
 	tall := len(g.cells) / g.wide
 	cell := func(at float64, most int) int { return min(max(int(at), 0), most) }
 	return cell(b.X-g.room.X, g.wide-1), cell(b.Y-g.room.Y, tall-1),
@@ -78,7 +92,7 @@ func (g *ground) span(b mm.Box) (x0, y0, x1, y1 int) {
 }
 
 // count returns how many square millimetres of a box are taken.
-func (g *ground) count(b mm.Box) int {
+func (g *Ground) count(b mm.Box) int {
 	x0, y0, x1, y1 := g.span(b)
 	return g.cells[y1*g.wide+x1] - g.cells[y0*g.wide+x1] - g.cells[y1*g.wide+x0] + g.cells[y0*g.wide+x0]
 }

@@ -1,4 +1,4 @@
-package layouts
+package tagging
 
 import (
 	"cmp"
@@ -8,25 +8,25 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// A tagging places tags on a ground. It starts with every tag where it would
+// A search places tags on a ground. It starts with every tag where it would
 // stand best if it were alone, and moves one at a time; at first moves for the
 // worse are let pass, then less and less so. Costs are whole tenths of a
 // millimetre of leader and the moves come from a generator of its own, so that
 // the same plan comes out the same.
-type tagging struct {
-	ground *ground
+type search struct {
+	ground *Ground
 	datum  mm.Spot // where centre line and datum line cut each other
 	strict bool    // no tag on the wrong side of the centre line, no long leader
-	tags   []tag
-	places [][]place // of each tag: where it may stand, best first
-	clash  [][]bool  // of each pair of tags: that they cannot be told apart
-	row    []bool    // of the tag that is being tried
-	counts []int     // of each tag: with how many others it clashes
-	moves  uint64    // state of the generator
+	tags   []Tag
+	places [][]corner // of each tag: where it may stand, best first
+	clash  [][]bool   // of each pair of tags: that they cannot be told apart
+	row    []bool     // of the tag that is being tried
+	counts []int      // of each tag: with how many others it clashes
+	moves  uint64     // state of the generator
 }
 
-// A place is where the top left corner of a tag may stand.
-type place struct {
+// A corner is where the top left corner of a tag may stand.
+type corner struct {
 	mm.Spot
 	cost int
 }
@@ -44,8 +44,24 @@ const (
 	axisReach = 6     // mm; a leader that runs so near along an axis costs twice its length
 )
 
+// Place places tags on a settled ground, or reports false. datum is where the two
+// lines cut each other that the figures in tags are measured from; strict allows no
+// tag on the wrong side of the upright one, and no long leader.
+func Place(g *Ground, datum mm.Spot, strict bool, tags []Tag) ([]Tag, bool) {
+	need := 0.0
+	for _, t := range tags {
+		b := t.At.Grown(tagAir / 2)
+		need += b.W * b.H
+	}
+	p := search{ground: g, datum: datum, strict: strict, tags: tags}
+	if free := g.room.W*g.room.H - float64(g.count(g.room)); need > free*0.5 || !p.solve() {
+		return nil, false
+	}
+	return p.tags, true
+}
+
 // solve places all tags, or reports false.
-func (p *tagging) solve() bool {
+func (p *search) solve() bool {
 	for i := range p.tags {
 		places := p.placesOf(&p.tags[i])
 		if len(places) == 0 {
@@ -64,7 +80,7 @@ func (p *tagging) solve() bool {
 }
 
 // compare finds out which tags clash where all stand at first.
-func (p *tagging) compare() {
+func (p *search) compare() {
 	n := len(p.tags)
 	p.clash, p.counts, p.row = make([][]bool, n), make([]int, n), make([]bool, n)
 	for i := range p.tags {
@@ -75,7 +91,7 @@ func (p *tagging) compare() {
 
 // move tries a tag at another place, the better ones more often, and leaves it
 // there if that costs no more than may be lost.
-func (p *tagging) move(i, clash, lose int) {
+func (p *search) move(i, clash, lose int) {
 	there := p.tags[i]
 	there.stand(p.places[i][p.below(1+p.below(len(p.places[i])))])
 	more := there.cost - p.tags[i].cost
@@ -90,7 +106,7 @@ func (p *tagging) move(i, clash, lose int) {
 
 // note keeps with which others the tag that was tried clashes now, for it and for
 // them.
-func (p *tagging) note(i int) {
+func (p *search) note(i int) {
 	for k, now := range p.row {
 		switch was := p.clash[k][i]; {
 		case now && !was:
@@ -104,7 +120,7 @@ func (p *tagging) note(i int) {
 }
 
 // pick chooses the next tag to move: one that clashes, if one is soon found.
-func (p *tagging) pick() (i int) {
+func (p *search) pick() (i int) {
 	for range picks {
 		if i = p.below(len(p.tags)); p.counts[i] > 0 {
 			break
@@ -115,7 +131,7 @@ func (p *tagging) pick() (i int) {
 
 // against tells with which other tags the i-th clashes where it would stand (row),
 // and with how many.
-func (p *tagging) against(i int, t *tag) (n int) {
+func (p *search) against(i int, t *Tag) (n int) {
 	for k := range p.tags {
 		p.row[k] = k != i && !t.clearOf(&p.tags[k])
 		if p.row[k] {
@@ -127,40 +143,40 @@ func (p *tagging) against(i int, t *tag) (n int) {
 
 // below returns the next number of the generator, from 0 to n-1 (a linear
 // congruential generator; D. E. Knuth's MMIX constants).
-func (p *tagging) below(n int) int {
+func (p *search) below(n int) int {
 	p.moves = p.moves*6364136223846793005 + 1442695040888963407
 	return int(p.moves >> 33 * uint64(n) >> 31)
 }
 
 // placesOf lists where a tag may stand, best first, on a grid so that tags of
 // a sheet line up.
-func (p *tagging) placesOf(t *tag) (places []place) {
+func (p *search) placesOf(t *Tag) (places []corner) {
 	const across, down, edge = 4.0, 2.0, 0.4
 	r, dots := p.ground.room, p.minded(t)
-	for y := r.Y + edge; y+t.at.H < r.Bottom(); y += down {
-		for x := r.X + edge; x+t.at.W < r.Right(); x += across {
-			if p.ground.count(mm.BoxAt(x, y, t.at.W, t.at.H)) > 0 {
+	for y := r.Y + edge; y+t.At.H < r.Bottom(); y += down {
+		for x := r.X + edge; x+t.At.W < r.Right(); x += across {
+			if p.ground.count(mm.BoxAt(x, y, t.At.W, t.At.H)) > 0 {
 				continue
 			}
-			t.stand(place{mm.At(x, y), 0})
+			t.stand(corner{mm.At(x, y), 0})
 			cost := p.cost(t)
 			if !math.IsInf(cost, 1) {
 				cost += p.over(t, dots)
 			}
 			if !math.IsInf(cost, 1) {
-				places = append(places, place{mm.At(x, y), int(math.Round(cost))})
+				places = append(places, corner{mm.At(x, y), int(math.Round(cost))})
 			}
 		}
 	}
-	slices.SortStableFunc(places, func(a, b place) int { return cmp.Compare(a.cost, b.cost) })
+	slices.SortStableFunc(places, func(a, b corner) int { return cmp.Compare(a.cost, b.cost) })
 	return places
 }
 
 // cost tells how good a tag's place is: short leaders are, upright or level
 // ones that do not run along an axis, and tags on their point's side of the
 // centre line. It is infinite where strictness forbids the place.
-func (p *tagging) cost(t *tag) float64 {
-	from, to := t.leader.A, t.to.Spot
+func (p *search) cost(t *Tag) float64 {
+	from, to := t.Leader.A, t.To.Spot
 	dx, dy := math.Abs(from.X-to.X), math.Abs(from.Y-to.Y)
 	cost := 10 * (math.Hypot(dx, dy) + 0.3*min(dx, dy))
 	nearX := max(math.Abs(from.X-p.datum.X), math.Abs(to.X-p.datum.X))
@@ -169,7 +185,7 @@ func (p *tagging) cost(t *tag) float64 {
 		cost *= 2
 	}
 	side := to.X - p.datum.X
-	wrong := math.Abs(side) > 1 && side*(t.at.X+t.at.W/2-p.datum.X) < 0
+	wrong := math.Abs(side) > 1 && side*(t.At.X+t.At.W/2-p.datum.X) < 0
 	switch {
 	case p.strict && (wrong || cost > longest):
 		return math.Inf(1)
@@ -181,9 +197,9 @@ func (p *tagging) cost(t *tag) float64 {
 
 // minded lists the marks that the leader of a tag keeps clear of: all but
 // those that touch its own.
-func (p *tagging) minded(t *tag) (dots []dot) {
+func (p *search) minded(t *Tag) (dots []Dot) {
 	for _, d := range p.ground.dots {
-		if mm.Distance(d.Spot, t.to.Spot) > t.to.r+d.r+0.1 {
+		if mm.Distance(d.Spot, t.To.Spot) > t.To.R+d.R+0.1 {
 			dots = append(dots, d)
 		}
 	}
@@ -192,23 +208,23 @@ func (p *tagging) minded(t *tag) (dots []dot) {
 
 // over returns what it costs that the leader of a tag runs over other marks,
 // outlines or words: pale marks and outlines something, all else too much.
-func (p *tagging) over(t *tag, dots []dot) (cost float64) {
+func (p *search) over(t *Tag, dots []Dot) (cost float64) {
 	for _, d := range dots {
 		switch {
-		case t.leader.From(d.Spot) >= d.r+lineAir/2:
-		case d.r == paleRadius:
+		case t.Leader.From(d.Spot) >= d.R+lineAir/2:
+		case d.Pale:
 			cost += overCost
 		default:
 			return math.Inf(1)
 		}
 	}
 	for _, o := range p.ground.outlines {
-		if !o.Grown(1).Holds(t.to.Spot) && t.leader.Hits(o) {
+		if !o.Grown(1).Holds(t.To.Spot) && t.Leader.Hits(o) {
 			cost += overCost
 		}
 	}
 	for _, w := range p.ground.words {
-		if t.leader.Hits(w.Grown(lineAir / 2)) {
+		if t.Leader.Hits(w.Grown(lineAir / 2)) {
 			return math.Inf(1)
 		}
 	}

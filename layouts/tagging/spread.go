@@ -1,9 +1,9 @@
-package layouts
+package tagging
 
-// spread moves places along a line apart until each two are at least gap
+// Spread moves places along a line apart until each two are at least gap
 // apart, keeping their order and staying between lo and hi where there is room
 // for them; places that are far enough apart stay. want must ascend.
-func spread(want []float64, gap, lo, hi float64) []float64 {
+func Spread(want []float64, gap, lo, hi float64) []float64 {
 	at := append([]float64{}, want...)
 	for i := range at {
 		at[i] = max(at[i], lo)
