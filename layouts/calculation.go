@@ -3,6 +3,7 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Calculation is the sheet that a checker follows with a pencil: what went in,
@@ -10,14 +11,14 @@ import (
 type Calculation struct {
 	Target    string
 	Sheet     string
-	Head      Head
-	Inputs    []Fact
+	Head      parts.Head
+	Inputs    []parts.Fact
 	Parts     Table
-	Hangs     []Step // from the centre of gravity to the hooks
-	Joint     []Step // the most loaded joint in full
-	Which     string // that joint
+	Hangs     []Formula // from the centre of gravity to the hooks
+	Joint     []Formula // the most loaded joint in full
+	Which     string    // that joint
 	Joints    [][]string
-	Points    []Step
+	Points    []Formula
 	Checks    [][]string
 	Unchecked []string
 	Most      string
@@ -31,9 +32,9 @@ type Table struct {
 	Note  string
 }
 
-// A Step is one formula: what it is of, in symbols, with its numbers, and what
+// A Formula is one formula: what it is of, in symbols, with its numbers, and what
 // comes out. Prints is the same as it stands on the other sheets.
-type Step struct{ Of, Symbols, Numbers, Is, Prints string }
+type Formula struct{ Of, Symbols, Numbers, Is, Prints string }
 
 // Columns of the tables; the last of each takes what is left.
 var (
@@ -44,26 +45,26 @@ var (
 )
 
 func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
-	pieces := []paper.Piece{Heading("What goes in")}
+	pieces := []paper.Piece{parts.Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
 	}
-	pieces = append(append(pieces, Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
+	pieces = append(append(pieces, parts.Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
 	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
 	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, Heading("What each joint carries, finished stack at rest, both sides together")), paper.TableOf(c, jointColumns, v.Joints, paper.Small)...)
+	pieces = append(append(pieces, parts.Heading("What each joint carries, finished stack at rest, both sides together")), paper.TableOf(c, jointColumns, v.Joints, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
 	pieces = append(pieces, formulas(c, "Points", v.Points)...)
-	pieces = append(append(pieces, Heading("Every check, where it comes closest")), paper.TableOf(c, checkColumns, v.Checks, paper.Small)...)
+	pieces = append(append(pieces, parts.Heading("Every check, where it comes closest")), paper.TableOf(c, checkColumns, v.Checks, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1))
 	for _, s := range v.Unchecked {
 		pieces = append(pieces, paper.Words(c, paper.Small, s, 0.6))
 	}
-	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.TextBold, v.Most, 2), Heading("What this calculation does not see"))
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.TextBold, v.Most, 2), parts.Heading("What this calculation does not see"))
 	for _, s := range v.Limits {
 		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
-	return paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
+	return paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
 }
 
 // partsTable is the table of all that hangs, and what its columns are.
@@ -80,8 +81,8 @@ func partsTable(c *paper.Canvas, t Table) []paper.Piece {
 }
 
 // formulas are formulas under a heading.
-func formulas(c *paper.Canvas, heading string, steps []Step) []paper.Piece {
-	pieces := []paper.Piece{Heading(heading)}
+func formulas(c *paper.Canvas, heading string, steps []Formula) []paper.Piece {
+	pieces := []paper.Piece{parts.Heading(heading)}
 	for _, s := range steps {
 		pieces = append(pieces, formula(c, s))
 	}
@@ -89,7 +90,7 @@ func formulas(c *paper.Canvas, heading string, steps []Step) []paper.Piece {
 }
 
 // formula is one formula: in symbols, its numbers below, what comes out beside it.
-func formula(c *paper.Canvas, s Step) paper.Piece {
+func formula(c *paper.Canvas, s Formula) paper.Piece {
 	const of, is = 50.0, 33.0
 	w := c.Body().W - of - is
 	name := c.Wrap(paper.Small, of-3, s.Of)
@@ -105,14 +106,4 @@ func formula(c *paper.Canvas, s Step) paper.Piece {
 		}
 		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
-}
-
-// UnderHead is the head of a stack's sheet, for pieces that flow below it.
-func UnderHead(c *paper.Canvas, h Head) func(*paper.Canvas, mm.Box, string) mm.Box {
-	return func(on *paper.Canvas, room mm.Box, _ string) mm.Box {
-		if on == nil {
-			return headRoom(c, room, h)
-		}
-		return drawHead(on, room, h)
-	}
 }

@@ -3,8 +3,10 @@ package layouts
 import (
 	"fmt"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Measures of a card, in mm: which moment it is, what to do, what to read.
@@ -28,7 +30,7 @@ func cardPiece(c *paper.Canvas, v Card, size viewSize) paper.Piece {
 	tail := cardTail(c, v)
 	upper := max(which.H, steps.H, reads.H)
 	if v.View != nil {
-		upper = max(upper, viewHeight(*v.View, size.scale))
+		upper = max(upper, drawings.ViewHeight(*v.View, size.scale))
 	}
 	h := upper + tail.H + 3
 	return paper.Piece{H: h + 1.5, Draw: func(c *paper.Canvas, room mm.Box) {
@@ -37,7 +39,7 @@ func cardPiece(c *paper.Canvas, v Card, size viewSize) paper.Piece {
 		which.Draw(c, mm.BoxAt(room.X+1.5, y, whichWidth-1.5, upper))
 		x := room.X + whichWidth
 		if v.View != nil {
-			DrawView(c, x+size.w/2-1.5, y, *v.View, size.scale)
+			drawings.DrawView(c, x+size.w/2-1.5, y, *v.View, size.scale)
 		}
 		x += size.w + cardGap
 		steps.Draw(c, mm.BoxAt(x, y, stepWidth, upper))
@@ -78,10 +80,10 @@ func whenAndWho(c *paper.Canvas, x, y, w float64) {
 
 // cardTab measures the tab of a card's joint in a width, and its two bodies, which
 // are taller where the names of both stand above and below a wide tab.
-func cardTab(c *paper.Canvas, w float64, j CardJoint) (t tabStyle, tall float64) {
+func cardTab(c *paper.Canvas, w float64, j CardJoint) (t parts.Tabs, tall float64) {
 	const names = 9.0
-	t = TabsWithin(c, w-names, 9, 5.5, []Hole{j.Hole})
-	if t.width() > w-names {
+	t = parts.TabsWithin(c, w-names, 9, 5.5, []parts.JointHole{j.Hole})
+	if t.Width() > w-names {
 		return t, 9
 	}
 	return t, 7
@@ -96,11 +98,11 @@ func drawCardJoint(c *paper.Canvas, room mm.Box, j CardJoint) {
 	out := (tall - 7) * 0.6
 	c.Text(room.X+1.5, room.Y+1+3.5+1-out, paper.TextBold, j.Above)
 	c.Text(room.X+1.5, room.Y+1+tall+3.5+2+2*out, paper.TextBold, j.Below)
-	DrawTab(c, room.Right()-t.width()-1, room.Y+1+tall, t, j.Hole)
+	t.Draw(c, room.Right()-t.Width()-1, room.Y+1+tall, j.Hole)
 }
 
 // numberedTasks is what to do, sentence by sentence.
-func numberedTasks(c *paper.Canvas, steps []Do, w float64) paper.Piece {
+func numberedTasks(c *paper.Canvas, steps []Task, w float64) paper.Piece {
 	const in, between = 5.5, 0.7
 	var all [][]string
 	h := 1.0
@@ -118,10 +120,10 @@ func numberedTasks(c *paper.Canvas, steps []Do, w float64) paper.Piece {
 	}}
 }
 
-func (d Do) face() paper.Face { return paper.Face{Bold: d.Strong, Pt: paper.Text.Pt} }
+func (d Task) face() paper.Face { return paper.Face{Bold: d.Strong, Pt: paper.Text.Pt} }
 
 // readingsPiece is what to read, each with a box for what is read.
-func readingsPiece(c *paper.Canvas, reads []Read) paper.Piece {
+func readingsPiece(c *paper.Canvas, reads []Instrument) paper.Piece {
 	var rows []paper.Piece
 	h := 4.5
 	for _, r := range reads {
@@ -144,7 +146,7 @@ func readingsPiece(c *paper.Canvas, reads []Read) paper.Piece {
 
 // readingLine is one instrument: what it should show largest, what it may show below
 // that, and the box beside both.
-func readingLine(c *paper.Canvas, r Read) paper.Piece {
+func readingLine(c *paper.Canvas, r Instrument) paper.Piece {
 	var big paper.Face
 	for _, big = range []paper.Face{paper.Bold(13), paper.TextBold} {
 		if c.Width(big, r.Is) <= readColumns[1].W-1.5 {

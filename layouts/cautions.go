@@ -3,6 +3,7 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Cautions is the sheet of what this job's crew must know: first what was found
@@ -12,7 +13,7 @@ type Cautions struct {
 	Hoist   string // what 'hoist' means on this sheet
 	Stacks  []StackCautions
 	Roles   []Role
-	Anyone  Anyone
+	Anyone  Advice // who may stop the lift
 	General []CautionGroup
 	Checks  CheckList
 	Rules   []string // in the running face
@@ -22,28 +23,25 @@ type Cautions struct {
 // StackCautions are the cautions of one stack, or of several that share them.
 type StackCautions struct {
 	Of    []StackMark
-	Items []Caution
+	Items []parts.Remark
 }
 
 // A StackMark is what tells a stack from the others.
 type StackMark struct{ ID, Name, Shape string }
-
-// A Caution is a sentence with where it applies.
-type Caution struct{ Where, Says string }
 
 func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, s := range v.Stacks {
 		pieces = append(pieces, stackMarks(c, s.Of)...)
 		for _, item := range s.Items {
-			pieces = append(pieces, remarkRow(c, item))
+			pieces = append(pieces, parts.RemarkRow(c, item))
 		}
 	}
 	pieces = append(pieces, rolesPieces(c, v.Roles, v.Anyone)...)
 	for _, g := range v.General {
 		pieces = append(pieces, cautionGroup(c, g)...)
 	}
-	head := revHead("CAUTIONS", v.Hoist)
+	head := parts.RevHead("CAUTIONS", v.Hoist)
 	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.Body(), "").H)...)
 	return paper.Flow(c, "cautions", "CAUTIONS", "", head, pieces)
 }
@@ -87,15 +85,4 @@ func stackMark(c *paper.Canvas, s StackMark) paper.Piece {
 		c.Text(room.X+7, room.Y+6, paper.Section, s.ID)
 		c.Lines(room.X+x, room.Y+6, paper.Text, name)
 	}, Keep: true}
-}
-
-func remarkRow(c *paper.Canvas, item Caution) paper.Piece {
-	const at = 46.0
-	where, says := c.Wrap(paper.Small, at-4, item.Where), c.Wrap(paper.Reading, c.Body().W-at, item.Says)
-	h := max(float64(len(where))*paper.Small.Lead(), float64(len(says))*paper.Reading.Lead()) + 2.4
-	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
-		c.Lines(room.X, room.Y+4.6, paper.Small, where)
-		c.Lines(room.X+at, room.Y+4.6, paper.Reading, says)
-		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
-	}}
 }

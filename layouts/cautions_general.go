@@ -3,20 +3,21 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // A CautionGroup is what holds for every lift of its kind while one part of the
 // work lasts.
 type CautionGroup struct {
 	Head  string // 'while it moves'
-	Items []GeneralCaution
+	Items []Advice
 }
 
-// A GeneralCaution says what to do, in a few words that stand out, then more of
+// A Advice says what to do, in a few words that stand out, then more of
 // it, and where that comes from.
-type GeneralCaution struct {
+type Advice struct {
 	Do, Says, From string
-	Picture        Picture // "" for none
+	Picture        parts.Picture // "" for none
 }
 
 // pictureWide is how far the words of a general caution stand from the left,
@@ -37,14 +38,14 @@ func cautionGroup(c *paper.Canvas, g CautionGroup) []paper.Piece {
 	return paper.Under(head, rows)
 }
 
-func advicePiece(c *paper.Canvas, g GeneralCaution) paper.Piece {
+func advicePiece(c *paper.Canvas, g Advice) paper.Piece {
 	words := paper.RunIn(c, paper.Running, c.Body().W-pictureWide, g.Do, g.Says, g.From)
 	h := words.Height()
 	if g.Picture != "" {
 		h = max(h, 8.2)
 	}
 	return paper.Piece{H: h + 1.6, Draw: func(c *paper.Canvas, room mm.Box) {
-		drawPicture(c, g.Picture, mm.BoxAt(room.X, room.Y+1, 10, 8))
+		g.Picture.Draw(c, mm.BoxAt(room.X, room.Y+1, 10, 8))
 		words.Draw(c, room.X+pictureWide, room.Y+4.2)
 		c.Line(room.X+pictureWide, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}

@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Changes is the sheet of what moved between two revisions: which pins go to
@@ -30,7 +31,7 @@ type ChangedStack struct {
 // A ChangedJoint is a joint whose link goes from one hole to another.
 type ChangedJoint struct {
 	Above, Below, Type string
-	From, To           Hole
+	From, To           parts.JointHole
 	Dolly              string
 	Pins               int // link pins of the joint: 1 or 2
 }
@@ -47,15 +48,15 @@ func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 		pieces = append(pieces, changedStack(c, s)...)
 	}
 	if len(v.Points) > 0 {
-		pieces = append(append(pieces, Heading("Points: what the roof carries")), paper.TableOf(c, changeColumns, v.Points, paper.Text)...)
+		pieces = append(append(pieces, parts.Heading("Points: what the roof carries")), paper.TableOf(c, changeColumns, v.Points, paper.Text)...)
 	}
 	if len(v.Job) > 0 {
-		pieces = append(append(pieces, Heading("The job")), paragraphs(c, v.Job)...)
+		pieces = append(append(pieces, parts.Heading("The job")), paragraphs(c, v.Job)...)
 	}
-	pieces = append(append(pieces, Heading("The venue")), paragraphs(c, v.Venue)...)
-	pieces = append(append(pieces, Heading("Paper")), paragraphs(c, v.Paper)...)
+	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, v.Venue)...)
+	pieces = append(append(pieces, parts.Heading("Paper")), paragraphs(c, v.Paper)...)
 	pieces = append(pieces, paper.Gap(3), accepted())
-	return paper.Flow(c, "changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
+	return paper.Flow(c, "changes", "CHANGES", "", parts.RevHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
 // paragraphs go on from page to page where they are long: a list of all sheets of a
@@ -163,7 +164,7 @@ func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
 		c.Text(ticks-24, y+1.5, paper.TextBold, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
-			Tick(c, x, y-changeTick/2, changeTick-0.6)
+			parts.Tick(c, x, y-changeTick/2, changeTick-0.6)
 		}
 	}}
 }
@@ -173,11 +174,13 @@ func changeTicks(room mm.Box) float64 { return room.Right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
 func changedHoles(c *paper.Canvas, x, y float64, j ChangedJoint) {
-	fit := func(h Hole) tabStyle { return TabsWithin(c, changeRoom-9, changeTab, changeDigit, []Hole{h}) }
+	fit := func(h parts.JointHole) parts.Tabs {
+		return parts.TabsWithin(c, changeRoom-9, changeTab, changeDigit, []parts.JointHole{h})
+	}
 	old, next := fit(j.From), fit(j.To)
-	c.Round(mm.BoxAt(x, y-changeTab/2, old.width(), changeTab), 1.5, paper.Light, paper.White)
-	LabelIn(c, x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
-	c.Line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, paper.Heavy)
-	Arrow(c, x+old.width()+2, x+changeRoom-2, y, 2.5)
-	DrawTab(c, x+changeRoom, y, next, j.To)
+	c.Round(mm.BoxAt(x, y-changeTab/2, old.Width(), changeTab), 1.5, paper.Light, paper.White)
+	old.Label(c, x+(old.Width()-old.Labels())/2, y+(old.Digit-old.Tail)/2, j.From.Label)
+	c.Line(x-1, y+changeTab/2, x+old.Width()+1, y-changeTab/2, paper.Heavy)
+	parts.Arrow(c, x+old.Width()+2, x+changeRoom-2, y, 2.5)
+	next.Draw(c, x+changeRoom, y, j.To)
 }

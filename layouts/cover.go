@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Cover is the first sheet: the job, its stacks, what the roof carries and
@@ -12,40 +13,33 @@ import (
 type Cover struct {
 	Title    string
 	Revision string
-	Facts    []Fact
+	Facts    []parts.Fact
 	Stacks   []StackRow
 	Total    string
-	Alone    string  // what one of two hoists alone could not hold; "" where nothing
-	Venue    []Entry // the sheets that its head rigger reads
-	Open     []OpenItem
+	Alone    string       // what one of two hoists alone could not hold; "" where nothing
+	Venue    []SheetEntry // the sheets that its head rigger reads
+	Open     []parts.Remark
 	Again    string // what must be approved again when it changes
 	Note     string // 'hangpack 1.0'
 }
 
-// An Entry is a sheet and what codes and clicks call it.
-type Entry struct{ Of, To string }
-
-// A Fact is a word and what it is for this job.
-type Fact struct{ Of, Is string }
+// An SheetEntry is a sheet and what codes and clicks call it.
+type SheetEntry struct{ Of, To string }
 
 // A StackRow is one stack on the cover.
 type StackRow struct {
 	ID, Name, Shape string
-	Facts           []Fact
+	Facts           []parts.Fact
 	Verdict         string
 	Held            bool
 	To              string // its pin sheet
 	Code            paper.Code
 }
 
-// An OpenItem is something not settled yet, with a line for the name of who
-// settles it.
-type OpenItem struct{ Where, Says string }
-
 func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{coverTitle(c, v)}
 	for _, f := range v.Facts {
-		pieces = append(pieces, FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
 	}
 	pieces = append(pieces, headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
@@ -55,12 +49,12 @@ func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	// who signs sees on the same page what is open, unless that is very long
 	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 0))
 	pieces = append(pieces, paper.Together(end, c.Body().H*0.6)...)
-	return paper.Flow(c, "cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
+	return paper.Flow(c, "cover", "COVER", "", parts.PlainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 
 // coverTitle is the show's title with the revision beside it.
 func coverTitle(c *paper.Canvas, v Cover) paper.Piece {
-	rev := paper.Capitals(revTall)
+	rev := paper.Capitals(parts.RevTall)
 	revision := "REV " + v.Revision
 	w := c.Body().W - c.Width(rev, revision) - 8
 	beside := w > 60
@@ -83,29 +77,15 @@ func coverTitle(c *paper.Canvas, v Cover) paper.Piece {
 	}}
 }
 
-func Heading(s string) paper.Piece {
-	return paper.Piece{H: 9, Draw: func(c *paper.Canvas, room mm.Box) { c.Text(room.X, room.Y+6.4, paper.Section, s) }, Keep: true}
-}
-
 // headingWith is a heading with a small text at the right of its line.
 func headingWith(s, beside string) paper.Piece {
-	p := Heading(s)
+	p := parts.Heading(s)
 	draw := p.Draw
 	p.Draw = func(c *paper.Canvas, room mm.Box) {
 		draw(c, room)
 		c.Right(room.Right(), room.Y+6.4, paper.Small, beside)
 	}
 	return p
-}
-
-// FactPiece is a word and what it is, in a column w wide.
-func FactPiece(c *paper.Canvas, f Fact, w float64) paper.Piece {
-	ofWidth := min(ofWidth, w*0.25)
-	of, is := c.Wrap(paper.TextBold, ofWidth-2, f.Of), c.Wrap(paper.Text, w-ofWidth, f.Is)
-	return paper.Piece{H: float64(max(len(of), len(is), 1)) * paper.Text.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
-		c.Lines(room.X, room.Y+paper.Text.Lead()*0.8, paper.TextBold, of)
-		c.Lines(room.X+ofWidth, room.Y+paper.Text.Lead()*0.8, paper.Text, is)
-	}}
 }
 
 // stackRow is one stack: its id large, its figures, its code.
@@ -117,7 +97,7 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 	name := c.Wrap(paper.TextBold, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
-		facts += FactPiece(c, f, w).H
+		facts += parts.FactPiece(c, f, w).H
 	}
 	h := max(float64(len(name))*paper.TextBold.Lead()+facts+3, side+3)
 	return paper.Piece{H: h + 0.6, Draw: func(c *paper.Canvas, room mm.Box) {
@@ -126,7 +106,7 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+14, 9, 9))
 		y := c.Lines(room.X+idW, room.Y+5, paper.TextBold, name) - paper.TextBold.Lead() + 1.6
 		for _, f := range s.Facts {
-			p := FactPiece(c, f, w)
+			p := parts.FactPiece(c, f, w)
 			p.Draw(c, mm.BoxAt(room.X+idW, y, w, p.H))
 			y += p.H
 		}
@@ -135,13 +115,13 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 		caption := fmt.Sprintf("%s: page %d", s.ID, c.PageOf(s.To))
 		c.Right(room.Right()-max(side-c.Width(paper.Small, caption), 0)/2, room.Y+side+2.8, paper.Small, caption)
 		if s.Held {
-			stop(c, mm.BoxAt(room.X, room.Y+24, 9, 9))
+			parts.Stop.Draw(c, mm.BoxAt(room.X, room.Y+24, 9, 9))
 		}
 	}}
 }
 
 // contents lists sheets with their pages, as many to a line as fit.
-func contents(c *paper.Canvas, entries []Entry) paper.Piece {
+func contents(c *paper.Canvas, entries []SheetEntry) paper.Piece {
 	const few = 12 // sheets, of a pack with no more than 999 pages
 	w, number := 0.0, " page 99"
 	if len(entries) > few {
@@ -150,23 +130,23 @@ func contents(c *paper.Canvas, entries []Entry) paper.Piece {
 	for _, e := range entries {
 		w = max(w, c.Width(paper.Small, e.Of+number)+2.5)
 	}
-	across := max(int((c.Body().W-ofWidth)/w), 1)
+	across := max(int((c.Body().W-parts.OfWidth)/w), 1)
 	rows := (len(entries) + across - 1) / across
 	return paper.Piece{H: float64(rows)*paper.Small.Lead() + 2, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Text(room.X, room.Y+paper.Small.Lead()*0.85, paper.TextBold, "For the venue")
 		for i, e := range entries {
-			x, y := room.X+ofWidth+float64(i%across)*w, room.Y+paper.Small.Lead()*(0.85+float64(i/across))
+			x, y := room.X+parts.OfWidth+float64(i%across)*w, room.Y+paper.Small.Lead()*(0.85+float64(i/across))
 			c.Text(x, y, paper.Small, fmt.Sprintf("%s page %d", e.Of, c.PageOf(e.To)))
 		}
 	}}
 }
 
 // openItems lists what is open, each with a line for a name.
-func openItems(c *paper.Canvas, items []OpenItem) []paper.Piece {
+func openItems(c *paper.Canvas, items []parts.Remark) []paper.Piece {
 	if len(items) == 0 {
-		return []paper.Piece{Heading("Open items: none found by this calculation")}
+		return []paper.Piece{parts.Heading("Open items: none found by this calculation")}
 	}
-	pieces := []paper.Piece{Heading(fmt.Sprintf("Open items: %d", len(items)))}
+	pieces := []paper.Piece{parts.Heading(fmt.Sprintf("Open items: %d", len(items)))}
 	columns := []paper.Column{paper.Left("where", 26), paper.Left("what is open", c.Body().W-66), paper.Left("closed by (name, time)", 0)}
 	var rows [][]string
 	for _, o := range items {

@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
@@ -28,7 +29,7 @@ type Dolly struct {
 	Boxes    bool     // two link pins at some joint
 	PinsSet  string   // when the pins are set; "" for a blank line to fill in
 	Sum      string   // '0 + 0.5 + 0.5 + 1 = 2'
-	Figures  []Line
+	Figures  []parts.FigureLine
 	LoadOut  string // in the black box
 	Code     paper.Code
 }
@@ -100,71 +101,71 @@ func dollyRows(c *paper.Canvas, room mm.Box, d Dolly) {
 	boxW, names := boxesWidth(room.W), dollyNames(c, d, room.W)
 	x := [4]float64{}
 	for i := range x {
-		x[i] = room.X + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
+		x[i] = room.X + boxW + 5 + float64(i)*parts.TickSide*1.25 + float64(i/2)*4
 	}
 	tickHeads(c, room.Y, x, d.Boxes)
-	Audience(c, mm.BoxAt(room.X, room.Y+0.6, 22, 8))
+	parts.Audience(c, mm.BoxAt(room.X, room.Y+0.6, 22, 8))
 	c.Text(room.X+25, room.Y+6, paper.TextBold, "audience this way: tape it so; rear link pins to the right")
-	tabX := room.X + boxW - t.width() - 6
+	tabX := room.X + boxW - t.Width() - 6
 	y := room.Y + rowsUp
 	dollyBar(c, mm.BoxAt(room.X, y, boxW, bar), room.W, d)
 	y += bar
 	for i, r := range d.Rows {
-		drawDollyRow(c, mm.BoxAt(room.X, y+row*float64(i), boxW, row), r.Number, names.lines(r.Type))
+		drawDollyRow(c, mm.BoxAt(room.X, y+row*float64(i), boxW, row), r.Number, names.Lines(r.Type))
 		dollyTicks(c, x, y+row*float64(i), r.Pins)
 	}
 	if firstFits(c, d, room.W) {
 		c.Text(room.X+numberWidth, y+4.2, paper.Small, d.First)
 	}
 	for i, r := range d.Rows {
-		DrawTab(c, tabX, y+row*float64(i), t, r.Hole)
+		t.Draw(c, tabX, y+row*float64(i), r.Hole)
 	}
 	y += row * float64(len(d.Rows))
-	dollyBelow(c, mm.BoxAt(room.X, y, boxW, ghostBar), tabX, t.width(), d)
+	dollyBelow(c, mm.BoxAt(room.X, y, boxW, ghostBar), tabX, t.Width(), d)
 }
 
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
-func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
+func boxesWidth(w float64) float64 { return w - 4*parts.TickSide*1.25 - 14 }
 
 // besideTabs is what the widest tab there may be leaves a box of its cabinet.
 func besideTabs(c *paper.Canvas, d Dolly, w float64) float64 {
-	return boxesWidth(w) - dollyTabs(c, d, dollyRow).width()
+	return boxesWidth(w) - dollyTabs(c, d, dollyRow).Width()
 }
 
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
 func firstFits(c *paper.Canvas, d Dolly, w float64) bool {
-	if name := d.Rows[0].Type; accented(name) && len(dollyNames(c, d, w).lines(name)) > 1 {
+	if name := d.Rows[0].Type; parts.Accented(name) && len(dollyNames(c, d, w).Lines(name)) > 1 {
 		return false
 	}
 	return c.Width(paper.Small, d.First) < besideTabs(c, d, w)-numberWidth-8
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
-func dollyTabs(c *paper.Canvas, d Dolly, row float64) tabStyle {
-	var holes []Hole
+func dollyTabs(c *paper.Canvas, d Dolly, row float64) parts.Tabs {
+	var holes []parts.JointHole
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
 	digit := max(min(row*0.62, dollyMost), paper.AfarTall)
 	for ; digit > paper.AfarTall; digit -= 0.5 {
-		if TabsFor(c, row, digit, paper.TextBold, holes).width() <= dollyTabMost {
+		if parts.TabsFor(c, row, digit, paper.TextBold, holes).Width() <= dollyTabMost {
 			break
 		}
 	}
-	t := TabsFor(c, row, digit, paper.TextBold, holes)
-	t.height = min(digit+t.tail+2*dollyAir, row-0.4)
+	t := parts.TabsFor(c, row, digit, paper.TextBold, holes)
+	t.Height = min(digit+t.Tail+2*dollyAir, row-0.4)
 	return t
 }
 
 // dollyLeast is how tall a row has to be for its tab.
 func dollyLeast(c *paper.Canvas, d Dolly) float64 {
-	return paper.AfarTall + dollyTabs(c, d, 0).tail + dollyAir + 0.4
+	return paper.AfarTall + dollyTabs(c, d, 0).Tail + dollyAir + 0.4
 }
 
 // tickHeads writes what the boxes of a dolly sheet are for.
 func tickHeads(c *paper.Canvas, y float64, x [4]float64, both bool) {
-	side := tickSide * 1.25
+	side := parts.TickSide * 1.25
 	for i, s := range []string{"pinned", "checked"} {
 		c.Centre((x[2*i]+x[2*i+1]+side)/2, y+4, paper.TextBold, s)
 	}
@@ -178,7 +179,7 @@ func tickHeads(c *paper.Canvas, y float64, x [4]float64, both bool) {
 
 // dollyTicks draws a joint's boxes: two a side, or one for a pin in the middle.
 func dollyTicks(c *paper.Canvas, x [4]float64, y float64, pins int) {
-	const side = tickSide * 1.15
+	const side = parts.TickSide * 1.15
 	for i := 0; i < 4; i++ {
 		at := x[i]
 		if pins == 1 {
@@ -187,13 +188,13 @@ func dollyTicks(c *paper.Canvas, x [4]float64, y float64, pins int) {
 			}
 			at = (x[i] + x[i+1]) / 2
 		}
-		Tick(c, at, y-side/2, side)
+		parts.Tick(c, at, y-side/2, side)
 	}
 }
 
 // dollyNames measures the names beside the widest tab there may be.
-func dollyNames(c *paper.Canvas, d Dolly, w float64) names {
-	return NamesFor(c, d.Rows, paper.Text, besideTabs(c, d, w)-numberWidth-8, 2)
+func dollyNames(c *paper.Canvas, d Dolly, w float64) parts.Names {
+	return parts.NamesFor(c, typesOf(d.Rows), paper.Text, besideTabs(c, d, w)-numberWidth-8, 2)
 }
 
 // drawDollyRow draws one cabinet.
@@ -216,4 +217,10 @@ func dollyBelow(c *paper.Canvas, b mm.Box, tabX, tabW float64, d Dolly) {
 		w = max(w, tabW)
 	}
 	ghost(c, tabX+tabW-w, b.Y+1, w, 5.6, d.Ghost)
+}
+
+// ghost draws the tab of a joint that belongs to another sheet.
+func ghost(c *paper.Canvas, x, y, w, h float64, s string) {
+	c.Dashed(1.5, 1.2, func() { c.Round(mm.BoxAt(x, y-h/2, w, h), h*0.15, paper.Light, paper.White) })
+	c.Hole(x+(w-c.Width(paper.Text, s))/2, y+paper.Text.Em()*0.3, paper.Text, paper.White, s)
 }

@@ -3,6 +3,7 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // pickWidth is how wide a pick hole prints, with the words before it.
@@ -28,14 +29,14 @@ func barHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	case picksInLine(c, d, w):
 		return d.pickTall()
 	}
-	return d.pickTall()*float64(len(d.Picks)) + dollyTabs(c, d, dollyRow).height/2 + 1
+	return d.pickTall()*float64(len(d.Picks)) + dollyTabs(c, d, dollyRow).Height/2 + 1
 }
 
 // pickTall is how tall the bar is around a pick hole.
 func (d Dolly) pickTall() float64 {
 	for _, p := range d.Picks {
-		if hasTail(p.Label) {
-			return pickBar + paper.AfarTall*tailed
+		if parts.HasTail(p.Label) {
+			return pickBar + paper.AfarTall*parts.Tailed
 		}
 	}
 	return pickBar
@@ -71,5 +72,5 @@ func drawPickHole(c *paper.Canvas, at mm.Spot, tall float64, p PickHole) {
 	c.Lines(at.X, at.Y+pickBar/2+1.4-float64(len(words)-1)*paper.TextBold.Lead()/2, paper.TextBold, words)
 	x := at.X + pickWords
 	c.Rect(mm.BoxAt(x, at.Y+0.6, c.Width(f, p.Label)+3, tall-1.2), paper.Solid, paper.White)
-	EndLabel(c, x+1.5+c.Width(f, p.Label), at.Y+pickBar/2+paper.AfarTall/2, paper.AfarTall, p.Label)
+	parts.EndLabel(c, x+1.5+c.Width(f, p.Label), at.Y+pickBar/2+paper.AfarTall/2, paper.AfarTall, p.Label)
 }

@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
@@ -40,7 +41,7 @@ func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	col := footColumn(c, d, w)
 	left := 3 + sumHeight(c, d, col)
 	for _, l := range d.Figures {
-		left += lineHeight(c, l, col)
+		left += parts.FigureHeight(c, l, col)
 	}
 	left += float64(len(c.Wrap(paper.TextBold, col-13, d.setWords())))*paper.TextBold.Lead() + 6.6
 	left += float64(len(footNotes(c, d, col))) * paper.Small.Lead()
@@ -49,7 +50,7 @@ func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 
 // footNotes are the words of the boxes and of the code.
 func footNotes(c *paper.Canvas, d Dolly, w float64) []string {
-	notes := append([]string{d.Caption}, dollyNames(c, d, c.Body().W).legend...)
+	notes := append([]string{d.Caption}, dollyNames(c, d, c.Body().W).Legend...)
 	if d.First != "" && !firstFits(c, d, c.Body().W) {
 		notes = append(notes, "First joint: "+d.First+".")
 	}
@@ -63,7 +64,7 @@ func loadOutHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 
 // sumHeight is the height of the sum, which may take more than one line.
 func sumHeight(c *paper.Canvas, d Dolly, w float64) float64 {
-	return float64(len(c.Wrap(paper.Section, w-ofWidth, d.Sum)))*paper.Section.Lead() + 3
+	return float64(len(c.Wrap(paper.Section, w-parts.OfWidth, d.Sum)))*paper.Section.Lead() + 3
 }
 
 func dollyFoot(c *paper.Canvas, room mm.Box, d Dolly) {
@@ -90,7 +91,7 @@ func loadOutBox(c *paper.Canvas, b mm.Box, d Dolly) {
 		whiteLine(c, b.X+14, y, f, s)
 		y += f.Lead()
 	}
-	pinOut(c, mm.BoxAt(b.X+2, b.Y+(b.H-8.6)/2, 10, 8.6))
+	parts.PinOut.Draw(c, mm.BoxAt(b.X+2, b.Y+(b.H-8.6)/2, 10, 8.6))
 }
 
 // whiteLine writes a line white on black; where it has room to be filled in, that
@@ -110,12 +111,12 @@ func whiteLine(c *paper.Canvas, x, y float64, f paper.Face, s string) {
 func sums(c *paper.Canvas, room mm.Box, d Dolly) {
 	y := room.Y + 6
 	c.Lines(room.X, y, paper.Small, []string{"Sum of splays,", "for the radio"})
-	y = c.Holes(room.X+ofWidth, y, paper.Section, paper.White, c.Wrap(paper.Section, room.W-ofWidth, d.Sum)) - paper.Section.Lead() + 5
+	y = c.Holes(room.X+parts.OfWidth, y, paper.Section, paper.White, c.Wrap(paper.Section, room.W-parts.OfWidth, d.Sum)) - paper.Section.Lead() + 5
 	for _, l := range d.Figures {
-		drawLine(c, room.X, y+3, room.W, l)
-		y += lineHeight(c, l, room.W)
+		parts.DrawFigure(c, room.X, y+3, room.W, l)
+		y += parts.FigureHeight(c, l, room.W)
 	}
-	pinIn(c, mm.BoxAt(room.X, y-0.6, 10, 8))
+	parts.PinIn.Draw(c, mm.BoxAt(room.X, y-0.6, 10, 8))
 	base := y + 4.4
 	y = max(c.Lines(room.X+13, base, paper.TextBold, c.Wrap(paper.TextBold, room.W-13, d.setWords())), base+paper.TextBold.Lead()) + 1.6
 	c.Holes(room.X, y, paper.Small, paper.White, footNotes(c, d, room.W))

@@ -3,6 +3,7 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // A dollyTop is the head of a dolly sheet as measured: the baselines of its
@@ -37,9 +38,9 @@ func dollyTopFor(c *paper.Canvas, w float64, d Dolly) dollyTop {
 			break
 		}
 	}
-	id, rev := c.Width(t.id, d.ID), c.Width(paper.Capitals(revTall), "REV "+d.Revision)
+	id, rev := c.Width(t.id, d.ID), c.Width(paper.Capitals(parts.RevTall), "REV "+d.Revision)
 	which := func() float64 { return 5 + c.Width(paper.Capitals(wordTall), d.Word) + 5 + c.Width(t.which, d.Which) }
-	const first, lineRev = idBase, revTall + 3.4
+	const first, lineRev = idBase, parts.RevTall + 3.4
 	t.wordX, t.word, t.rev = id, first, 14.8
 	t.mark = mm.At(w-markSide, 20.4)
 	switch long := len(d.ID) > 3; {
@@ -49,7 +50,7 @@ func dollyTopFor(c *paper.Canvas, w float64, d Dolly) dollyTop {
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev + 3 // below the tail of a Q
 	default:
-		t.wordX, t.word = -5, first+max(t.which.Em()*paper.CapHeight, revTall)+tailOf24
+		t.wordX, t.word = -5, first+max(t.which.Em()*paper.CapHeight, parts.RevTall)+tailOf24
 		if which()+6+rev > w {
 			t.which = paper.Capitals(wordTall)
 			t.word = first + wordTall + tailOf24
@@ -78,7 +79,7 @@ func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
 		x := room.X + t.wordX + 5
 		c.Text(x, room.Y+t.word, paper.Capitals(wordTall), d.Word)
 		c.Text(x+c.Width(paper.Capitals(wordTall), d.Word)+5, room.Y+t.word, t.which, d.Which)
-		c.Right(room.Right(), room.Y+t.rev, paper.Capitals(revTall), "REV "+d.Revision)
+		c.Right(room.Right(), room.Y+t.rev, paper.Capitals(parts.RevTall), "REV "+d.Revision)
 		c.Right(room.Right(), room.Y+t.rev+4.2, paper.Small, "bin any other REV")
 		paper.SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
 		c.Lines(room.X, room.Y+t.height-4.6, paper.Text, joins)

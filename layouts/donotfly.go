@@ -3,14 +3,15 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // DoNotFly is the one page of a held stack, in place of every sheet that shows
 // holes to set.
 type DoNotFly struct {
 	Target  string
-	Head    Head
-	Reasons []Caution
+	Head    parts.Head
+	Reasons []parts.Remark
 	Code    paper.Code
 	Says    string // beside the code: its text
 }
@@ -20,10 +21,10 @@ func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
 		c.Rect(mm.BoxAt(room.X, room.Y+4, room.W, 32), 0, paper.Black)
 		c.Inverse(func() { c.Centre(room.X+room.W/2+8, room.Y+26, paper.Digits(15), "DO NOT FLY") })
 		c.Rect(mm.BoxAt(room.X+4, room.Y+8, 24, 24), 0, paper.White)
-		stop(c, mm.BoxAt(room.X+5, room.Y+9, 22, 22))
+		parts.Stop.Draw(c, mm.BoxAt(room.X+5, room.Y+9, 22, 22))
 	}}, paper.Words(c, paper.Section, "This stack must not be flown as described. No holes are printed for it.", 4)}
 	for _, r := range v.Reasons {
-		pieces = append(pieces, remarkRow(c, r))
+		pieces = append(pieces, parts.RemarkRow(c, r))
 	}
 	pieces = append(pieces, paper.Words(c, paper.Text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
 	side := c.CodeSide(v.Code)
@@ -31,5 +32,5 @@ func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
 		c.Code(room.X, room.Y+2, side, v.Code)
 		c.Paragraph(room.X+side+4, room.Y+8, room.W-side-4, paper.Text, v.Says)
 	}})
-	return paper.Flow(c, v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, UnderHead(c, v.Head), pieces)
+	return paper.Flow(c, v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, v.Head.Top(c), pieces)
 }

@@ -3,6 +3,7 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Kit is the sheet by which gear is counted out of the truck and in again.
@@ -41,10 +42,10 @@ func (v Kit) Pages(c *paper.Canvas) []paper.Page {
 		pieces = append(pieces, paper.Words(c, paper.Text, s, 1))
 	}
 	pieces = append(pieces, goods(c, v.Groups)...)
-	pieces = append(pieces, paper.Gap(2), paper.Words(c, paper.TextBold, v.Total, 1), Heading("Dollies for the truck"))
+	pieces = append(pieces, paper.Gap(2), paper.Words(c, paper.TextBold, v.Total, 1), parts.Heading("Dollies for the truck"))
 	pieces = append(pieces, trucks(c, v.Trucks)...)
 	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
-	return paper.Flow(c, "kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+	return paper.Flow(c, "kit", "KIT", "", parts.RevHead("KIT", "to count out of the truck, and in again"), pieces)
 }
 
 // goods is the table of all gear, sort by sort.

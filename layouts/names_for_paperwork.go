@@ -1,6 +1,10 @@
 package layouts
 
-import "hangpack/layouts/paper"
+import (
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // Names that package paperwork still goes by.
 type (
@@ -12,6 +16,44 @@ type (
 	Paper = paper.Drawn
 	Sheet = paper.Sheet
 	Spine = paper.Spine
+
+	Elevation = drawings.Elevation
+	Level     = drawings.Level
+	Place     = drawings.Place
+	Ruler     = drawings.Ruler
+	Side      = drawings.Side
+	Strip     = drawings.Strip
+	StripHole = drawings.BarHole
+	View      = drawings.View
+
+	Caution  = parts.Remark
+	Fact     = parts.Fact
+	Head     = parts.Head
+	Hole     = parts.JointHole
+	Ladder   = parts.Ladder
+	Line     = parts.FigureLine
+	OpenItem = parts.Remark
+	Picture  = parts.Picture
+
+	Anyone         = Advice
+	Check          = Inspection
+	Do             = Task
+	Entry          = SheetEntry
+	GeneralCaution = Advice
+	Read           = Instrument
+	Step           = Formula
+	TotalRow       = PointTotal
+)
+
+// Pictures that a caution may have.
+const (
+	PinIn       = parts.PinIn
+	PinOut      = parts.PinOut
+	HandsOff    = parts.HandsOff
+	Stop        = parts.Stop
+	NobodyBelow = parts.NobodyBelow
+	TwoLook     = parts.TwoLook
+	Fence       = parts.Fence
 )
 
 // Draw is paper.Draw.

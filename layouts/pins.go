@@ -1,8 +1,10 @@
 package layouts
 
 import (
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Pins is the pin sheet of a stack: the schedule of its joints, the stack from
@@ -10,15 +12,15 @@ import (
 // cabinets takes more than one page; each page is one of these.
 type Pins struct {
 	Target, Sheet string // 'SL PINS', 'SL PINS 1 of 2'
-	Head          Head
+	Head          parts.Head
 	Bar           string // 'flying-bar · pick hole 22'; "" on later pages
 	Above         string // on later pages: what the first joint hangs from
 	Rows          []PinRow
 	Caption       string // of the seen boxes
 	Boxes         bool   // two boxes a joint where any joint has two link pins
-	Side          Elevation
-	Strip         *Strip
-	Figures       []Line
+	Side          drawings.Elevation
+	Strip         *drawings.Strip
+	Figures       []parts.FigureLine
 	Notes         []string
 	Code          paper.Code
 }
@@ -26,15 +28,12 @@ type Pins struct {
 // A PinRow is one cabinet with the joint above it.
 type PinRow struct {
 	Number, Type string
-	Hole         Hole
-	Ladder       Ladder
+	Hole         parts.JointHole
+	Ladder       parts.Ladder
 	Ordinal      string // '3rd of 9'
 	Pins         int    // link pins of the joint: 1 or 2
 	Cut          string // the dolly that begins with this cabinet; "" for none
 }
-
-// A Line is a figure with what it is of and what is to be said of it.
-type Line struct{ Of, Figure, Says string }
 
 // Pages is one page, or two where the longest names leave no room for rows of
 // the least height.
@@ -48,7 +47,7 @@ func (p Pins) Pages(c *paper.Canvas) []paper.Page {
 
 // pinsFit reports whether rows of the least height find room.
 func pinsFit(c *paper.Canvas, p Pins) bool {
-	room := headRoom(c, c.Body(), p.Head)
+	room := p.Head.Below(c, c.Body())
 	room.H -= belowHeight(c, p, room.W)
 	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
 }
@@ -57,7 +56,7 @@ func pinsFit(c *paper.Canvas, p Pins) bool {
 func (p Pins) rowLeast() float64 {
 	cut, tall := false, false
 	for _, r := range p.Rows {
-		cut, tall = cut || r.Cut != "", tall || accented(r.Type)
+		cut, tall = cut || r.Cut != "", tall || parts.Accented(r.Type)
 	}
 	if cut && tall {
 		return rowCut
@@ -78,23 +77,23 @@ func (p Pins) halves() (first, second Pins) {
 }
 
 const (
-	rowLeast    = 6.05
-	rowCut      = 8.2 // with a dolly named on its line, over a name with accents
-	rowMost     = 17.0
-	tickSide    = 6.0
+	rowLeast = 6.05
+	rowCut   = 8.2 // with a dolly named on its line, over a name with accents
+	rowMost  = 17.0
+
 	ladderPitch = 2.3
 	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 
 func (p Pins) draw(c *paper.Canvas, room mm.Box) {
-	room = drawHead(c, room, p.Head)
+	room = p.Head.Draw(c, room)
 	below := belowHeight(c, p, room.W)
 	upper := mm.BoxAt(room.X, room.Y, room.W, room.H-below)
 	s := scheduleFor(c, p, upper)
 	left := mm.BoxAt(upper.X, upper.Y, s.width, upper.H)
 	c.In("schedule", left, func() { drawSchedule(c, left, p, s) })
 	side := mm.BoxAt(left.Right()+4, upper.Y+1, upper.W-s.width-4, upper.H-3)
-	c.In("side", side, func() { DrawElevation(c, side, p.Side) })
+	c.In("side", side, func() { p.Side.Draw(c, side) })
 	drawLower(c, mm.BoxAt(room.X, upper.Bottom(), room.W, below), p)
 }
 
@@ -104,10 +103,10 @@ type scheduleStyle struct {
 	row   float64
 	bar   float64  // height of the bar's box
 	head  []string // its words
-	tabs  tabStyle
+	tabs  parts.Tabs
 	boxes float64 // width of the cabinets' boxes
 	width float64
-	names names
+	names parts.Names
 	foot  []string
 }
 
@@ -122,12 +121,12 @@ func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
 	s.row = rowMost
 	for range 3 { // taller rows have wider tabs, and so shorter lines below
 		s.tabs = pinTabs(c, p, s.row)
-		s.boxes = nameWidth + s.tabs.width() + 1
-		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.names = NamesFor(c, p.Rows, paper.Small, typeRoom, p.nameLines(s.row))
-		s.foot = append(c.Wrap(paper.Small, s.width, p.Caption), c.WrapAll(paper.Small, s.width, s.names.legend)...)
+		s.boxes = nameWidth + s.tabs.Width() + 1
+		s.width = s.boxes + 3 + ladderPitch*parts.LadderMost + 1 + 2*parts.TickSide
+		s.names = parts.NamesFor(c, typesOf(p.Rows), paper.Small, typeRoom, p.nameLines(s.row))
+		s.foot = append(c.Wrap(paper.Small, s.width, p.Caption), c.WrapAll(paper.Small, s.width, s.names.Legend)...)
 		s.head = c.Wrap(paper.SmallBold, s.boxes-4, p.Bar+p.Above)
-		words := float64(len(s.head))*paper.SmallBold.Lead() + s.tabs.height/2 + 0.8
+		words := float64(len(s.head))*paper.SmallBold.Lead() + s.tabs.Height/2 + 0.8
 		left := room.H - scheduleUp - float64(len(s.foot))*paper.Small.Lead() - 5
 		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
 		s.bar = max(s.row, words)
@@ -135,27 +134,27 @@ func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
 	return s
 }
 
-func pinTabs(c *paper.Canvas, p Pins, row float64) tabStyle {
-	var holes []Hole
+func pinTabs(c *paper.Canvas, p Pins, row float64) parts.Tabs {
+	var holes []parts.JointHole
 	for _, r := range p.Rows {
 		holes = append(holes, r.Hole)
 	}
 	height := min(row-1.4, 11)
-	return TabsWithin(c, tabMost, height, height*0.64, holes)
+	return parts.TabsWithin(c, tabMost, height, height*0.64, holes)
 }
 
 // drawSchedule draws the column as tabs between flat boxes.
 func drawSchedule(c *paper.Canvas, room mm.Box, p Pins, s scheduleStyle) {
 	ladderX := room.X + s.boxes + 3
-	tickX := room.Right() - 2*tickSide
+	tickX := room.Right() - 2*parts.TickSide
 	scheduleHeads(c, room.Y, ladderX, tickX, p.Boxes)
 	y := room.Y + scheduleUp
 	barBox(c, mm.BoxAt(room.X, y, s.boxes, s.bar), p.Bar != "", s.head)
 	y += s.bar
 	for _, r := range p.Rows {
-		drawPinRow(c, mm.BoxAt(room.X, y, s.boxes, s.row), r, s.names.lines(r.Type))
-		DrawTab(c, room.X+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
-		DrawLadder(c, ladderX, y-1.5, ladderPitch, r.Ladder)
+		drawPinRow(c, mm.BoxAt(room.X, y, s.boxes, s.row), r, s.names.Lines(r.Type))
+		s.tabs.Draw(c, room.X+s.boxes-s.tabs.Width()-1, y, r.Hole)
+		r.Ladder.Draw(c, ladderX, y-1.5, ladderPitch)
 		c.Text(ladderX-1, y+2.5, paper.Small, r.Ordinal)
 		seenBoxes(c, tickX, y, r.Pins)
 		y += s.row
@@ -164,10 +163,10 @@ func drawSchedule(c *paper.Canvas, room mm.Box, p Pins, s scheduleStyle) {
 }
 
 func scheduleHeads(c *paper.Canvas, y, ladderX, tickX float64, both bool) {
-	c.Centre(tickX+tickSide, y+3, paper.SmallBold, "seen")
+	c.Centre(tickX+parts.TickSide, y+3, paper.SmallBold, "seen")
 	if both {
-		c.Centre(tickX+tickSide/2, y+7, paper.Small, "L")
-		c.Centre(tickX+tickSide*1.5, y+7, paper.Small, "R")
+		c.Centre(tickX+parts.TickSide/2, y+7, paper.Small, "L")
+		c.Centre(tickX+parts.TickSide*1.5, y+7, paper.Small, "R")
 	}
 	c.Text(ladderX-1, y+3, paper.Small, "hole of")
 	c.Text(ladderX-1, y+7, paper.Small, "the joint")
@@ -176,11 +175,11 @@ func scheduleHeads(c *paper.Canvas, y, ladderX, tickX float64, both bool) {
 // seenBoxes draws the boxes of one joint: two, or one for a pin in the middle.
 func seenBoxes(c *paper.Canvas, x, y float64, pins int) {
 	for n := range pins {
-		at := x + tickSide*float64(n)
+		at := x + parts.TickSide*float64(n)
 		if pins == 1 {
-			at += tickSide / 2
+			at += parts.TickSide / 2
 		}
-		Tick(c, at, y-tickSide/2, tickSide)
+		parts.Tick(c, at, y-parts.TickSide/2, parts.TickSide)
 	}
 }
 
@@ -222,4 +221,12 @@ func (p Pins) nameLines(row float64) int {
 		return 1
 	}
 	return 2
+}
+
+// typesOf are the types of the cabinets of some rows.
+func typesOf(rows []PinRow) (types []string) {
+	for _, r := range rows {
+		types = append(types, r.Type)
+	}
+	return types
 }

@@ -1,8 +1,10 @@
 package layouts
 
 import (
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // A Plan is the sheet of all points of the roof as seen from above, for the
@@ -11,7 +13,7 @@ import (
 // left, which is to the right of the page, and Z is positive downstage, which
 // is down the page, where the audience is.
 type Plan struct {
-	Ruler  Ruler
+	Ruler  drawings.Ruler
 	Datum  string      // what 0,0 is; no full stop at its end
 	Points []PlanPoint // all of them, in the job's order; at least one
 	Stacks []PlanStack
@@ -24,7 +26,7 @@ type Plan struct {
 // A PlanPoint is one point of the roof.
 type PlanPoint struct {
 	ID     string
-	At     Place
+	At     drawings.Place
 	Across string // 'stage left 11.40 m' or 'on the centre line'
 	UpDown string // 'upstage 0.60 m' or 'on the datum line'
 	Held   bool   // its stack must not be flown as described
@@ -33,8 +35,8 @@ type PlanPoint struct {
 
 // A PlanStack is the outline of a stack from above, at its pan.
 type PlanStack struct {
-	Corners [4]Place
-	Front   [2]Place // the edge that looks at the audience
+	Corners [4]drawings.Place
+	Front   [2]drawings.Place // the edge that looks at the audience
 	Held    bool
 }
 
@@ -49,7 +51,7 @@ const planTarget = "plan"
 const leastDrawing = 120.0
 
 // planHead is the head of every page of a plan.
-var planHead = revHead("PLAN", "all points of the roof, seen from above")
+var planHead = parts.RevHead("PLAN", "all points of the roof, seen from above")
 
 // Pages draws the plan on as few pages as can hold the figures of all points.
 // The tape checks stand under a single drawing where that costs it no scale,
@@ -59,7 +61,7 @@ func (v Plan) Pages(c *paper.Canvas) []paper.Page {
 	views, left := v.views(c, room), room.H-paper.HeightOf(checks)
 	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
 		lower := v.views(c, mm.BoxAt(room.X, room.Y, room.W, left))
-		if len(lower) == 1 && lower[0].frame.scale == views[0].frame.scale {
+		if len(lower) == 1 && lower[0].frame.Scale == views[0].frame.Scale {
 			return v.numbered(lower, [][]paper.Piece{checks})
 		}
 	}

@@ -3,8 +3,8 @@ package layouts
 import (
 	"fmt"
 	"math"
-	"strconv"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/tagging"
@@ -33,31 +33,13 @@ type axisWord struct {
 
 const (
 	datumRadius = 2.2
-	tickApart   = 13.0 // mm, at least
 )
-
-// step returns how far it is from tick to tick of an axis, in metres, and how
-// the n-th of them says it.
-func (r Ruler) step(scale int) (m float64, says func(n int) string) {
-	unit, name, steps := 1.0, "m", []float64{0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000}
-	if r.Imperial {
-		unit, name = footM, "ft"
-	}
-	step := steps[len(steps)-1]
-	for _, s := range steps {
-		if s*unit*1000/float64(scale) >= tickApart && (!r.Imperial || s >= 1) {
-			step = s
-			break
-		}
-	}
-	return step * unit, func(n int) string { return strconv.FormatFloat(float64(n)*step, 'g', 6, 64) + " " + name }
-}
 
 // ground lays out what a drawing has besides its tags: marks, outlines, axes
 // and the words beside them.
 func (w *planView) ground(c *paper.Canvas) *tagging.Ground {
 	g := tagging.NewGround(w.room)
-	d := w.frame.at(Place{})
+	d := w.frame.At(drawings.Place{})
 	g.Mark(tagging.Dot{Spot: d, R: datumRadius})
 	own := map[int]bool{}
 	for _, i := range w.own {
@@ -86,7 +68,7 @@ func (w *planView) ground(c *paper.Canvas) *tagging.Ground {
 // corners returns an outline on paper.
 func (w *planView) corners(stack int) (at []mm.Spot) {
 	for _, p := range w.plan.Stacks[stack].Corners {
-		at = append(at, w.frame.at(onPlan(p)))
+		at = append(at, w.frame.At(onPlan(p)))
 	}
 	return at
 }
@@ -121,9 +103,9 @@ func nameAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
 func ruleAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
-	m, says := w.plan.Ruler.step(w.frame.scale)
+	m, says := w.plan.Ruler.Step(w.frame.Scale)
 	d, r := w.axes.datum, w.room
-	w.axes.ticks = m * 1000 / float64(w.frame.scale)
+	w.axes.ticks = m * 1000 / float64(w.frame.Scale)
 	for n := 1; float64(n)*w.axes.ticks < max(r.W, r.H); n++ {
 		s, k := says(n), float64(n)*w.axes.ticks
 		half := c.Width(paper.Small, s) / 2
@@ -171,7 +153,7 @@ func drawTicks(c *paper.Canvas, a axes, r mm.Box) {
 // planBar draws a scale bar of two steps of the axes: a plan may show half a
 // kilometre, for which the bars of other drawings are too short.
 func planBar(c *paper.Canvas, w planView, x, y float64) {
-	_, says := w.plan.Ruler.step(w.frame.scale)
+	_, says := w.plan.Ruler.Step(w.frame.Scale)
 	l := w.axes.ticks
 	c.Line(x, y, x+2*l, y, paper.Solid)
 	for n := range 3 {

@@ -5,11 +5,12 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // checkTall is how tall a row of tape checks is: a box for a pencil and some
 // air.
-const checkTall = tickSide + 1.4
+const checkTall = parts.TickSide + 1.4
 
 // checkLead says what tape checks are for; rounding is how far one may be off
 // because offsets are rounded.
@@ -40,7 +41,7 @@ func (t TapeCheck) between() string { return t.From + " to " + t.To }
 func checkWidth(c *paper.Canvas, checks []TapeCheck) (w float64) {
 	const air = 13.0
 	for _, t := range checks {
-		w = max(w, tickSide+c.Width(paper.Text, t.between())+c.Width(paper.TextBold, t.Is)+air)
+		w = max(w, parts.TickSide+c.Width(paper.Text, t.between())+c.Width(paper.TextBold, t.Is)+air)
 	}
 	return w
 }
@@ -51,8 +52,8 @@ func checkRow(checks []TapeCheck, w float64) paper.Piece {
 	return paper.Piece{H: checkTall, Draw: func(c *paper.Canvas, room mm.Box) {
 		for i, t := range checks {
 			x := room.X + float64(i)*w
-			Tick(c, x, room.Y+0.7, tickSide)
-			c.Text(x+tickSide+2, room.Y+5, paper.Text, t.between())
+			parts.Tick(c, x, room.Y+0.7, parts.TickSide)
+			c.Text(x+parts.TickSide+2, room.Y+5, paper.Text, t.between())
 			c.Right(x+w-8, room.Y+5, paper.TextBold, t.Is)
 		}
 	}}

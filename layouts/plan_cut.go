@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/tagging"
@@ -16,7 +17,7 @@ type planView struct {
 	plan    Plan
 	sheet   mm.Box // all that the drawing and its words take
 	room    mm.Box // the drawing's own
-	frame   frame
+	frame   drawings.Frame
 	faces   tagFaces
 	own     []int // points that have their tags here, in the job's order
 	pale    []int // other points in the drawing
@@ -36,7 +37,7 @@ const (
 
 // onPlan turns a place of the plan, downstage positive, into one of a frame,
 // which is positive up the page.
-func onPlan(p Place) Place { return Place{p.X, -p.Z} }
+func onPlan(p drawings.Place) drawings.Place { return drawings.Place{X: p.X, Z: -p.Z} }
 
 // views cuts a plan into as many drawings as its tags need.
 func (v Plan) views(c *paper.Canvas, sheet mm.Box) (views []planView) {
@@ -56,7 +57,7 @@ func (v Plan) views(c *paper.Canvas, sheet mm.Box) (views []planView) {
 
 // reach returns how far a place is from the datum across or down, in metres,
 // and at least 10 m, within which a plan needs no second scale.
-func reach(p Place) float64 { return max(10, math.Abs(p.X), math.Abs(p.Z)) }
+func reach(p drawings.Place) float64 { return max(10, math.Abs(p.X), math.Abs(p.Z)) }
 
 // groups parts far points from near ones where one drawing of both would be so
 // small that marks touch: delays in a field, say. all is in the order of reach.
@@ -77,12 +78,12 @@ func (v Plan) groups(all []int, room mm.Box) [][]int {
 // touch reports whether marks of points that stand apart would touch in one
 // drawing.
 func (v Plan) touch(points []int, room mm.Box) bool {
-	places := []Place{{}}
+	places := []drawings.Place{{}}
 	for _, i := range points {
 		places = append(places, onPlan(v.Points[i].At))
 	}
-	lo, hi := extent(places...)
-	per := touching / 1000 * float64(frameFor(v.Ruler, lo, hi, room).scale)
+	lo, hi := drawings.Extent(places...)
+	per := touching / 1000 * float64(drawings.FrameFor(v.Ruler, lo, hi, room).Scale)
 	for n, a := range places[1:] {
 		for _, b := range places[1 : n+1] {
 			if d := math.Hypot(a.X-b.X, a.Z-b.Z); d > 0.05 && d < per {
@@ -114,8 +115,8 @@ func (v Plan) near(most float64, last bool) (view planView) {
 
 // extent returns the corners of what a drawing shows, with at least a metre
 // around the datum.
-func (w planView) extent() (lo, hi Place) {
-	places := []Place{{-1, -1}, {1, 1}}
+func (w planView) extent() (lo, hi drawings.Place) {
+	places := []drawings.Place{{X: -1, Z: -1}, {X: 1, Z: 1}}
 	for _, i := range w.pale {
 		places = append(places, onPlan(w.plan.Points[i].At))
 	}
@@ -124,7 +125,7 @@ func (w planView) extent() (lo, hi Place) {
 			places = append(places, onPlan(p))
 		}
 	}
-	return extent(places...)
+	return drawings.Extent(places...)
 }
 
 // cut shares points among the fewest drawings that hold their tags, with the
@@ -133,8 +134,8 @@ func (w planView) extent() (lo, hi Place) {
 // more white.
 func (w planView) cut(c *paper.Canvas, points []int) []planView {
 	lo, hi := w.extent()
-	scale := frameFor(w.plan.Ruler, lo, hi, w.room.Grown(-frameAir)).scale
-	for ; scale < scaleMost; scale = w.plan.Ruler.next(scale) {
+	scale := drawings.FrameFor(w.plan.Ruler, lo, hi, w.room.Grown(-frameAir)).Scale
+	for ; scale < drawings.ScaleMost; scale = w.plan.Ruler.Next(scale) {
 		for n := 1; n <= len(points); n += 1 + n/8 {
 			if views := w.at(scale, lo, hi).shared(c, points, n); views != nil {
 				return views
@@ -142,7 +143,7 @@ func (w planView) cut(c *paper.Canvas, points []int) []planView {
 			if n > 1 {
 				continue
 			}
-			if views := w.at(w.plan.Ruler.next(scale), lo, hi).shared(c, points, n); views != nil {
+			if views := w.at(w.plan.Ruler.Next(scale), lo, hi).shared(c, points, n); views != nil {
 				return views
 			}
 		}
@@ -151,20 +152,10 @@ func (w planView) cut(c *paper.Canvas, points []int) []planView {
 	return nil
 }
 
-// next returns the scale after one.
-func (r Ruler) next(scale int) int {
-	for _, s := range r.scales() {
-		if s > scale {
-			return s
-		}
-	}
-	return 2 * scale
-}
-
 // at sets a drawing's scale and stands what it shows in the middle of its room.
-func (w planView) at(scale int, lo, hi Place) planView {
+func (w planView) at(scale int, lo, hi drawings.Place) planView {
 	k := 1000 / float64(scale)
-	w.frame = frame{scale, lo, mm.At(w.room.X+(w.room.W-(hi.X-lo.X)*k)/2, w.room.Y+(w.room.H+(hi.Z-lo.Z)*k)/2)}
+	w.frame = drawings.Frame{Scale: scale, Lo: lo, Origin: mm.At(w.room.X+(w.room.W-(hi.X-lo.X)*k)/2, w.room.Y+(w.room.H+(hi.Z-lo.Z)*k)/2)}
 	return w
 }
 
@@ -202,11 +193,11 @@ func (w planView) inType(c *paper.Canvas, points []int, n int, f tagFaces) (view
 }
 
 // spot returns where a point stands on paper.
-func (w planView) spot(i int) mm.Spot { return w.frame.at(onPlan(w.plan.Points[i].At)) }
+func (w planView) spot(i int) mm.Spot { return w.frame.At(onPlan(w.plan.Points[i].At)) }
 
 // tagged places the tags of a drawing's own points, or reports false.
 func (w *planView) tagged(c *paper.Canvas) bool {
-	tags, ok := tagging.Place(w.ground(c), w.frame.at(Place{}), w.faces != tagSizes[len(tagSizes)-1], w.untagged(c))
+	tags, ok := tagging.Place(w.ground(c), w.frame.At(drawings.Place{}), w.faces != tagSizes[len(tagSizes)-1], w.untagged(c))
 	w.tags = tags
 	return ok
 }

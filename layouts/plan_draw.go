@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/tagging"
@@ -51,7 +52,7 @@ func drawView(c *paper.Canvas, w planView) {
 
 // planWords writes the scale, the datum and how to read the sheet.
 func planWords(c *paper.Canvas, b mm.Box, w planView) {
-	scale := "Plan, " + scaleWords(w.frame)
+	scale := "Plan, " + drawings.ScaleWords(w.frame)
 	c.Text(b.X, b.Y+4.5, paper.TextBold, scale)
 	planBar(c, w, b.X+c.Width(paper.TextBold, scale)+10, b.Y+3.2)
 	y := b.Y + planScaleTall + paper.Text.Lead()*0.8
@@ -152,7 +153,7 @@ func stackPlan(c *paper.Canvas, w planView, i int) {
 		c.Line(at[0].X, at[0].Y, at[2].X, at[2].Y, paper.Light)
 		c.Line(at[1].X, at[1].Y, at[3].X, at[3].Y, paper.Light)
 	}
-	a, b := w.frame.at(onPlan(s.Front[0])), w.frame.at(onPlan(s.Front[1]))
+	a, b := w.frame.At(onPlan(s.Front[0])), w.frame.At(onPlan(s.Front[1]))
 	c.Line(a.X, a.Y, b.X, b.Y, paper.Heavy)
 }
 

@@ -5,15 +5,16 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // planWays draws which way is which under a drawing.
 func planWays(c *paper.Canvas, b mm.Box) {
 	const y, arrow = 4.0, 9.0
 	mid := b.X + b.W/2
-	Arrow(c, b.X+arrow, b.X, b.Y+y-1.2, 3)
+	parts.Arrow(c, b.X+arrow, b.X, b.Y+y-1.2, 3)
 	c.Text(b.X+arrow+1.5, b.Y+y, paper.SmallBold, "stage right")
-	Arrow(c, b.Right()-arrow, b.Right(), b.Y+y-1.2, 3)
+	parts.Arrow(c, b.Right()-arrow, b.Right(), b.Y+y-1.2, 3)
 	c.Right(b.Right()-arrow-1.5, b.Y+y, paper.SmallBold, "stage left")
 	downArrow(c, mid-16, b.Y+0.8, b.Y+9.6, 3)
 	downArrow(c, mid+16, b.Y+0.8, b.Y+9.6, 3)

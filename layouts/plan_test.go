@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 )
@@ -30,7 +31,7 @@ func planPoint(id string, x, z float64) PlanPoint {
 		}
 		return fmt.Sprintf("%s %.2f m", negative, -m)
 	}
-	return PlanPoint{ID: id, At: Place{x, z}, Across: offset(x, "stage left", "stage right", "on the centre line"),
+	return PlanPoint{ID: id, At: drawings.Place{X: x, Z: z}, Across: offset(x, "stage left", "stage right", "on the centre line"),
 		UpDown: offset(z, "downstage", "upstage", "on the datum line")}
 }
 
@@ -38,11 +39,13 @@ func planPoint(id string, x, z float64) PlanPoint {
 // pan degrees towards stage left.
 func rig(v *Plan, id string, x, z, pan, apart float64) {
 	sin, cos := math.Sincos(pan * math.Pi / 180)
-	at := func(ahead, left float64) Place { return Place{x + ahead*sin + left*cos, z + ahead*cos - left*sin} }
+	at := func(ahead, left float64) drawings.Place {
+		return drawings.Place{X: x + ahead*sin + left*cos, Z: z + ahead*cos - left*sin}
+	}
 	front, rear := at(0, 0), at(-apart, 0)
 	v.Points = append(v.Points, planPoint(id+"-front", front.X, front.Z), planPoint(id+"-rear", rear.X, rear.Z))
 	a, b := at(0.3, 0.6), at(0.3, -0.6)
-	v.Stacks = append(v.Stacks, PlanStack{Corners: [4]Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]Place{a, b}})
+	v.Stacks = append(v.Stacks, PlanStack{Corners: [4]drawings.Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]drawings.Place{a, b}})
 }
 
 func planOf() Plan {
@@ -227,7 +230,7 @@ func pointsToScale(t *testing.T, v Plan, drawn paper.Drawn) {
 			continue
 		}
 		k, o := scaleOn(t, drawn, page), middle(datum[len(datum)-1])
-		on := func(p Place) mm.Spot { return mm.At(o.X+p.X*k, o.Y+p.Z*k) }
+		on := func(p drawings.Place) mm.Spot { return mm.At(o.X+p.X*k, o.Y+p.Z*k) }
 		for _, m := range ofKind(drawn, page, "point") {
 			assert.True(t, anyPlace(v.Points, func(p PlanPoint) bool { return mm.Distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
 		}

@@ -5,14 +5,15 @@ import (
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Points is the venue's sheet: what every point of the roof carries, where it
 // is and what is in the figure, with room for the venue's pen.
 type Points struct {
-	Facts  []Fact
+	Facts  []parts.Fact
 	Groups []PointGroup
-	Totals []TotalRow
+	Totals []PointTotal
 	Notes  []string
 }
 
@@ -38,8 +39,8 @@ type VenuePoint struct {
 // A Load is a figure, and the same small in another unit below it.
 type Load struct{ Is, Also string }
 
-// A TotalRow is the sum of some points.
-type TotalRow struct{ Of, Count, Static, Design string }
+// A PointTotal is the sum of some points.
+type PointTotal struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
@@ -52,7 +53,7 @@ var (
 func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, f := range v.Facts {
-		pieces = append(pieces, FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
 	}
 	for _, g := range v.Groups {
 		pieces = append(pieces, pointGroup(c, g, venueAndPen(c, v.Groups))...)
@@ -61,13 +62,13 @@ func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	for _, t := range v.Totals {
 		rows = append(rows, []string{t.Of, t.Count, t.Static, t.Design})
 	}
-	end := append([]paper.Piece{Heading("Totals")}, paper.TableOf(c, totalColumns, rows, paper.Text)...)
+	end := append([]paper.Piece{parts.Heading("Totals")}, paper.TableOf(c, totalColumns, rows, paper.Text)...)
 	end = append(end, paper.Gap(3))
 	for _, n := range v.Notes {
 		end = append(end, paper.Words(c, paper.Small, n, 1))
 	}
 	pieces = append(pieces, paper.Together(end, c.Body().H/2)...)
-	return paper.Flow(c, "points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+	return paper.Flow(c, "points", "POINTS", "", parts.RevHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
 // pointGroup is a stack's name, the headings, and its points.

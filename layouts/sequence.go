@@ -3,8 +3,10 @@ package layouts
 import (
 	"slices"
 
+	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // A Sequence is a sheet that a crew works through from card to card: what to do
@@ -12,10 +14,10 @@ import (
 // down the other.
 type Sequence struct {
 	Target, Sheet string
-	Head          Head
-	Says          []string // before the first card
-	Stop          []string // what to do when a reading is not as it should be
-	Ruler         Ruler    // of the drawings
+	Head          parts.Head
+	Says          []string       // before the first card
+	Stop          []string       // what to do when a reading is not as it should be
+	Ruler         drawings.Ruler // of the drawings
 	Cards         []Card
 	Alone         AloneTable
 }
@@ -24,10 +26,10 @@ type Sequence struct {
 type Card struct {
 	Of, Which string // 'after', 'dolly B'
 	Says      []string
-	View      *Elevation // as it hangs then; nil where nothing does
-	Joint     *CardJoint // the joint that is made or released
-	Steps     []Do       // in their order, each with its number
-	Reads     []Read
+	View      *drawings.Elevation // as it hangs then; nil where nothing does
+	Joint     *CardJoint          // the joint that is made or released
+	Steps     []Task              // in their order, each with its number
+	Reads     []Instrument
 	Warnings  []string
 	Notes     []string
 }
@@ -35,23 +37,23 @@ type Card struct {
 // A CardJoint is a joint as a tab between two bodies.
 type CardJoint struct {
 	Above, Below string // 'bar' or '4', and '5'
-	Hole         Hole
+	Hole         parts.JointHole
 }
 
-// A Do is one thing to do; what a hand or an eye goes by is strong.
-type Do struct {
+// A Task is one thing to do; what a hand or an eye goes by is strong.
+type Task struct {
 	Says   string
 	Strong bool
 }
 
-// A Read is what an instrument should show, with a box for what it does show.
-type Read struct{ Of, Is, May string }
+// A Instrument is what an instrument should show, with a box for what it does show.
+type Instrument struct{ Of, Is, May string }
 
 // An AloneTable is what each of two hoists holds with the other one slack; no rows
 // where there is one hoist.
 type AloneTable struct {
 	Heading string
-	Views   []View
+	Views   []drawings.View
 	Rows    [][]string // what, front and its use, "", rear and its use
 	Note    string
 }
@@ -64,7 +66,7 @@ func (v Sequence) Pages(c *paper.Canvas) (best []paper.Page) {
 	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
 		pieces := append(cards, aloneTable(c, v.Ruler, v.Alone, tall)...)
-		pages := paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, UnderHead(c, v.Head), pieces)
+		pages := paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
 		if best == nil || len(pages) < len(best) {
 			best = pages
 		}
@@ -83,7 +85,7 @@ func (v Sequence) pieces(c *paper.Canvas) (pieces []paper.Piece) {
 	pieces = append(pieces, stopBox(c, v.Stop))
 	size := v.viewSize()
 	if size.w > 0 {
-		pieces = append(pieces, ViewHead("From the side as it hangs", v.Ruler, size.scale))
+		pieces = append(pieces, drawings.ViewHead("From the side as it hangs", v.Ruler, size.scale))
 	}
 	for _, card := range v.Cards {
 		pieces = append(pieces, cardPiece(c, card, size))
@@ -107,7 +109,7 @@ func (v Sequence) viewSize() (size viewSize) {
 		return size
 	}
 	for _, room := range [][2]float64{{25, 54}, {32, 54}, {32, 72}} {
-		scale := viewScale(v.Ruler, views, room[0]-2*viewEdge, room[1])
+		scale := drawings.ViewScale(v.Ruler, views, room[0]-2*drawings.ViewEdge, room[1])
 		if size.scale == 0 || scale < size.scale {
 			size = viewSize{room[0], scale}
 		}
@@ -119,7 +121,7 @@ func (v Sequence) viewSize() (size viewSize) {
 }
 
 // views are the drawings of those cards that have one.
-func (v Sequence) views() (views []Elevation) {
+func (v Sequence) views() (views []drawings.Elevation) {
 	for _, card := range v.Cards {
 		if card.View != nil {
 			views = append(views, *card.View)
@@ -137,18 +139,18 @@ func stopBox(c *paper.Canvas, says []string) paper.Piece {
 	h := float64(len(first))*paper.TextBold.Lead() + float64(len(rest))*paper.Small.Lead() + 6
 	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Rect(mm.BoxAt(room.X, room.Y+1, room.W, h-3), paper.Solid, paper.White)
-		stop(c, mm.BoxAt(room.X+2.5, room.Y+(h-13)/2, 11, 11))
+		parts.Stop.Draw(c, mm.BoxAt(room.X+2.5, room.Y+(h-13)/2, 11, 11))
 		y := c.Lines(room.X+17, room.Y+5.6, paper.TextBold, first)
 		c.Lines(room.X+17, y, paper.Small, rest)
 	}}
 }
 
-func aloneTable(c *paper.Canvas, r Ruler, t AloneTable, tall float64) []paper.Piece {
+func aloneTable(c *paper.Canvas, r drawings.Ruler, t AloneTable, tall float64) []paper.Piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
 	note := paper.Words(c, paper.Small, t.Note, 2)
 	note.Keep = true
-	pieces := append([]paper.Piece{Heading(t.Heading), note}, paper.TableOf(c, aloneColumns, t.Rows, paper.Small)...)
-	return append(append(paper.Together(pieces, c.Body().H*0.6), paper.Gap(3)), Views(c, t.Heading+", from the side", r, t.Views, tall)...)
+	pieces := append([]paper.Piece{parts.Heading(t.Heading), note}, paper.TableOf(c, aloneColumns, t.Rows, paper.Small)...)
+	return append(append(paper.Together(pieces, c.Body().H*0.6), paper.Gap(3)), drawings.Views(c, t.Heading+", from the side", r, t.Views, tall)...)
 }

@@ -39,7 +39,7 @@ func (h *hung) sideOf(s *state, raise float64) layouts.Elevation {
 		e.Holes = append(e.Holes, up(offset(p.At).Turned(s.tilt)))
 	}
 	for _, p := range s.picks {
-		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})
+		e.Picks = append(e.Picks, up(p))
 	}
 	return e
 }

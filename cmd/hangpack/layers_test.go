@@ -20,14 +20,16 @@ func TestImportsGoOneWay(t *testing.T) {
 		imports[words[0]] = words[1:]
 	}
 	allowed := map[string]string{
-		"hangpack/calc":            "",
-		"hangpack/layouts/mm":      "",
-		"hangpack/layouts/paper":   "hangpack/layouts/mm github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
-		"hangpack/layouts/tagging": "hangpack/layouts/mm",
-		"hangpack/layouts":         "hangpack/layouts/mm hangpack/layouts/paper hangpack/layouts/tagging",
-		"hangpack/paperwork/job":   "gopkg.in/yaml.v3",
-		"hangpack/paperwork":       "hangpack/calc hangpack/layouts hangpack/paperwork/job",
-		"hangpack/cmd/hangpack":    "hangpack/paperwork hangpack/paperwork/job",
+		"hangpack/calc":             "",
+		"hangpack/layouts/mm":       "",
+		"hangpack/layouts/paper":    "hangpack/layouts/mm github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
+		"hangpack/layouts/tagging":  "hangpack/layouts/mm",
+		"hangpack/layouts/drawings": "hangpack/layouts/mm hangpack/layouts/paper hangpack/layouts/tagging",
+		"hangpack/layouts/parts":    "hangpack/layouts/mm hangpack/layouts/paper",
+		"hangpack/layouts":          "hangpack/layouts/mm hangpack/layouts/paper hangpack/layouts/tagging hangpack/layouts/drawings hangpack/layouts/parts",
+		"hangpack/paperwork/job":    "gopkg.in/yaml.v3",
+		"hangpack/paperwork":        "hangpack/calc hangpack/layouts hangpack/paperwork/job",
+		"hangpack/cmd/hangpack":     "hangpack/paperwork hangpack/paperwork/job",
 	}
 	assert.Len(t, imports, len(allowed))
 	for pkg, list := range imports {

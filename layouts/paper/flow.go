@@ -66,9 +66,13 @@ func kept(pieces []Piece) int {
 	return min(n+1, len(pieces))
 }
 
+// A Top draws the head of a page and returns the room below it; which tells the page
+// from the others of its sheet. With no canvas it only measures.
+type Top func(c *Canvas, room mm.Box, which string) mm.Box
+
 // Flow makes pages of a sheet whose pieces go on from page to page under
 // the same head. A second page has the same head, never smaller type.
-func Flow(c *Canvas, target, name, shape string, head func(c *Canvas, room mm.Box, which string) mm.Box, pieces []Piece) (pages []Page) {
+func Flow(c *Canvas, target, name, shape string, head Top, pieces []Piece) (pages []Page) {
 	probe := head(nil, c.Body(), "")
 	groups := Cut(pieces, probe.H)
 	for i, group := range groups {

@@ -1,4 +1,4 @@
-package layouts
+package drawings
 
 import (
 	"math"
@@ -14,22 +14,22 @@ import (
 
 // firstLabel is where the topmost label may stand, clear of the words of the
 // pick's level.
-func firstLabel(f frame, e Elevation) float64 {
-	return f.at(Place{0, e.Levels[0].Z}).Y + 7
+func firstLabel(f Frame, e Elevation) float64 {
+	return f.At(Place{0, e.Levels[0].Z}).Y + 7
 }
 
 // holeLabels writes each joint's hole behind the rear end of the joint, with a
 // leader where labels had to be spread, and returns where the last one stands.
-func holeLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
+func holeLabels(c *paper.Canvas, f Frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
-		want = append(want, f.at(s.Corners[3]).Y)
+		want = append(want, f.At(s.Corners[3]).Y)
 	}
 	for i, y := range tagging.Spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
 		s := e.labelled()[i]
 		c.OnWhite(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, s.Hole)
 		c.Hole(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, paper.White, s.Hole)
-		rear := f.at(s.Corners[3])
+		rear := f.At(s.Corners[3])
 		c.Line(x+0.8, y, rear.X-0.4, rear.Y, paper.Light)
 		last = y
 	}
@@ -38,7 +38,7 @@ func holeLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (
 
 // lookLabels writes each cabinet's number and aim before its front, and returns
 // where the last one stands.
-func lookLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (last float64) {
+func lookLabels(c *paper.Canvas, f Frame, e Elevation, room mm.Box, x float64) (last float64) {
 	var want []float64
 	for _, s := range e.labelled() {
 		want = append(want, front(f, s).Y)
@@ -64,12 +64,12 @@ func lookLabels(c *paper.Canvas, f frame, e Elevation, room mm.Box, x float64) (
 // numbersInside writes cabinets' numbers inside them, at the first place from the
 // front where the number fits between all lines of the drawing, whose first mark
 // is given. One that fits nowhere stands beside the drawing only.
-func numbersInside(c *paper.Canvas, f frame, e Elevation, first int) {
+func numbersInside(c *paper.Canvas, f Frame, e Elevation, first int) {
 	for _, s := range e.Cabinets {
 		w := c.Width(paper.SmallBold, s.Number)
-		top, low, rear := f.at(s.Corners[0]), f.at(s.Corners[1]), f.at(s.Corners[2])
+		top, low, rear := f.At(s.Corners[0]), f.At(s.Corners[1]), f.At(s.Corners[2])
 		for _, k := range []float64{0.25, 0.5, 0.75} {
-			x, y := top.X+(rear.X-top.X)*k, (top.Y+low.Y)/2*(1-k)+(f.at(s.Corners[3]).Y+rear.Y)/2*k
+			x, y := top.X+(rear.X-top.X)*k, (top.Y+low.Y)/2*(1-k)+(f.At(s.Corners[3]).Y+rear.Y)/2*k
 			if c.ClearSince(first, mm.BoxAt(x-w/2, y-1.2, w, 2.4).Grown(0.2)) {
 				c.Centre(x, y+1.1, paper.SmallBold, s.Number)
 				break
@@ -80,10 +80,10 @@ func numbersInside(c *paper.Canvas, f frame, e Elevation, first int) {
 
 // levelMarks writes the words of the height marks: above their lines, or below the
 // column, the end of its plumb line and the leaders of the last labels.
-func levelMarks(c *paper.Canvas, f frame, e Elevation, room mm.Box, last float64) {
-	low := f.at(Place{0, lowest(e)}).Y
+func levelMarks(c *paper.Canvas, f Frame, e Elevation, room mm.Box, last float64) {
+	low := f.At(Place{0, lowest(e)}).Y
 	for _, l := range e.Levels {
-		y := f.at(Place{e.Centre.X, l.Z}).Y
+		y := f.At(Place{e.Centre.X, l.Z}).Y
 		if l.Under {
 			y = max(y, low) + 7
 			if last > y-5 {
@@ -91,7 +91,7 @@ func levelMarks(c *paper.Canvas, f frame, e Elevation, room mm.Box, last float64
 			}
 			says := strings.Join(l.Says, ", ")
 			half := c.Width(paper.Small, says) / 2
-			c.Centre(min(max(f.at(e.Centre).X, room.X+half), room.Right()-half), y, paper.Small, says)
+			c.Centre(min(max(f.At(e.Centre).X, room.X+half), room.Right()-half), y, paper.Small, says)
 			continue
 		}
 		for n, line := range l.Says {

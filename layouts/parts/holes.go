@@ -1,4 +1,4 @@
-package layouts
+package parts
 
 import (
 	"strings"
@@ -7,9 +7,12 @@ import (
 	"hangpack/layouts/paper"
 )
 
-// A Hole is a hole of a joint as it prints: its label as stamped and, where
+// TickSide is how wide a box for a pencil is, in mm.
+const TickSide = 6.0
+
+// A JointHole is a hole of a joint as it prints: its label as stamped and, where
 // the label is not the same figure, the splay it sets beside it.
-type Hole struct {
+type JointHole struct {
 	Label string
 	Splay string // "1.5°", or "" when the label says it
 }
@@ -48,18 +51,18 @@ func EndLabel(c *paper.Canvas, x, y, tall float64, label string) {
 	drawLabel(c, x-rest, y, tall, label)
 }
 
-// ladderMost is how many holes of a joint a ladder shows.
-const ladderMost = 9
+// LadderMost is how many holes of a joint a ladder shows.
+const LadderMost = 9
 
-// DrawLadder draws a row of a joint's holes with the right one filled, the middle
+// Draw draws a row of a joint's holes with the right one filled, the middle
 // of its first hole at x; where the list is longer than the row, dots say that
 // it goes on.
-func DrawLadder(c *paper.Canvas, x, y, pitch float64, l Ladder) {
+func (l Ladder) Draw(c *paper.Canvas, x, y, pitch float64) {
 	first := 0
-	if l.Of > ladderMost {
-		first = min(max(l.Right-ladderMost/2, 0), l.Of-ladderMost)
+	if l.Of > LadderMost {
+		first = min(max(l.Right-LadderMost/2, 0), l.Of-LadderMost)
 	}
-	last := min(first+ladderMost, l.Of)
+	last := min(first+LadderMost, l.Of)
 	for i := first; i < last; i++ {
 		at := x + pitch*float64(i-first)
 		switch {

@@ -1,4 +1,4 @@
-package layouts
+package drawings
 
 import (
 	"math"
@@ -14,7 +14,7 @@ type Elevation struct {
 	Cabinets []Side
 	Bar      []Place // its outline
 	Holes    []Place // all pick holes
-	Picks    []Pick
+	Picks    []Place // the pick holes in use, with their hook lines
 	Centre   Place   // of gravity
 	Levels   []Level // the picks' first
 	From, To int     // the cabinets that get labels, counted from 1
@@ -28,9 +28,6 @@ type Side struct {
 	Looks   string   // '2.5° down'
 	Aim     float64  // rad, positive down: the way of its aim line
 }
-
-// A Pick is a pick hole in use with its hook line.
-type Pick struct{ At Place }
 
 // A Level is a height marked at the side of the drawing.
 type Level struct {
@@ -62,21 +59,21 @@ const (
 	rayLength  = 4.0
 )
 
-// DrawElevation draws a stack from the side into a room and states its scale.
-func DrawElevation(c *paper.Canvas, room mm.Box, e Elevation) {
+// Draw draws a stack from the side into a room and states its scale.
+func (e Elevation) Draw(c *paper.Canvas, room mm.Box) {
 	holes, looks := sideLabels(c, e)
 	top := room.Y + 5 + hookStub
 	right := max(looks+leader+rayLength, levelWords(c, e)+1)
 	inner := mm.BoxAt(room.X+holes+leader, top, room.W-holes-leader-right, room.Bottom()-top-12)
-	lo, hi := extent(e.places()...)
-	f := frameFor(e.Ruler, lo, hi, inner)
-	c.Text(room.X, room.Y+3, paper.SmallBold, "From the side, "+scaleWords(f))
+	lo, hi := Extent(e.places()...)
+	f := FrameFor(e.Ruler, lo, hi, inner)
+	c.Text(room.X, room.Y+3, paper.SmallBold, "From the side, "+ScaleWords(f))
 	c.Right(room.Right(), room.Y+3, paper.SmallBold, "audience →")
 	c.Text(room.X, room.Y+8, paper.Small, "hole")
 	first := c.Inked()
 	stackFromSide(c, f, e, hookStub)
 	for _, l := range e.Levels {
-		y := f.at(Place{e.Centre.X, l.Z}).Y
+		y := f.At(Place{e.Centre.X, l.Z}).Y
 		c.Dashed(1, 1, func() { c.Line(room.X, y, room.Right(), y, paper.Light) })
 	}
 	last := max(holeLabels(c, f, e, room, room.X+holes), lookLabels(c, f, e, room, room.Right()-looks))
@@ -108,26 +105,26 @@ func sideLabels(c *paper.Canvas, e Elevation) (holes, looks float64) {
 
 // stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
 // gravity. Hook lines go up by stub mm.
-func stackFromSide(c *paper.Canvas, f frame, e Elevation, stub float64) {
+func stackFromSide(c *paper.Canvas, f Frame, e Elevation, stub float64) {
 	c.Shape("bar", spots(f, e.Bar), paper.Solid, paper.Grey)
 	for _, s := range e.Cabinets {
 		c.Shape("cabinet", spots(f, s.Corners[:]), paper.Solid, paper.White)
 		aimLine(c, f, s, min(stub, rayLength))
 	}
 	for _, h := range e.Holes {
-		p := f.at(h)
+		p := f.At(h)
 		c.Disc(p.X, p.Y, 0.25, 0, paper.Black)
 	}
-	bottom := f.at(Place{0, lowest(e)}).Y + 3
+	bottom := f.At(Place{0, lowest(e)}).Y + 3
 	for _, pick := range e.Picks {
-		p := f.at(pick.At)
+		p := f.At(pick)
 		c.Dashed(4, 1, func() { c.Line(p.X, p.Y-stub, p.X, p.Y, paper.Solid) })
 		c.Disc(p.X, p.Y, 0.9, 0, paper.Black)
 	}
-	g := f.at(e.Centre)
+	g := f.At(e.Centre)
 	from := g.Y
 	if len(e.Picks) == 1 {
-		from = f.at(e.Picks[0].At).Y
+		from = f.At(e.Picks[0]).Y
 	}
 	c.Dashed(3, 1, func() { c.Line(g.X, min(from, g.Y), g.X, bottom, paper.Light) })
 	drawGravity(c, g)
@@ -147,24 +144,24 @@ func lowest(e Elevation) float64 {
 	return low
 }
 
-func spots(f frame, places []Place) (at []mm.Spot) {
+func spots(f Frame, places []Place) (at []mm.Spot) {
 	for _, p := range places {
-		at = append(at, f.at(p))
+		at = append(at, f.At(p))
 	}
 	return at
 }
 
 // aimLine draws a short line the way a cabinet looks, from the middle of its
 // front.
-func aimLine(c *paper.Canvas, f frame, s Side, long float64) {
+func aimLine(c *paper.Canvas, f Frame, s Side, long float64) {
 	a := front(f, s)
 	sin, cos := math.Sincos(s.Aim)
 	c.Line(a.X, a.Y, a.X+long*cos, a.Y+long*sin, paper.Light)
 }
 
 // front returns the middle of a cabinet's front on paper.
-func front(f frame, s Side) mm.Spot {
-	a, b := f.at(s.Corners[0]), f.at(s.Corners[1])
+func front(f Frame, s Side) mm.Spot {
+	a, b := f.At(s.Corners[0]), f.At(s.Corners[1])
 	return mm.At((a.X+b.X)/2, (a.Y+b.Y)/2)
 }
 

@@ -1,4 +1,4 @@
-package layouts
+package drawings
 
 import (
 	"hangpack/layouts/mm"
@@ -14,40 +14,40 @@ type View struct {
 
 const (
 	viewStub = 3.0 // mm, of a small drawing's hook lines
-	viewEdge = 3.0 // clear at either side, and the aim lines at the right
+	ViewEdge = 3.0 // clear at either side, and the aim lines at the right
 )
 
-// viewScale is the largest scale at which every view fits a room.
-func viewScale(r Ruler, views []Elevation, w, h float64) int {
+// ViewScale is the largest scale at which every view fits a room.
+func ViewScale(r Ruler, views []Elevation, w, h float64) int {
 	scale := 0
 	for _, v := range views {
-		lo, hi := extent(v.places()...)
-		scale = max(scale, frameFor(r, lo, hi, mm.BoxAt(0, 0, w, h)).scale)
+		lo, hi := Extent(v.places()...)
+		scale = max(scale, FrameFor(r, lo, hi, mm.BoxAt(0, 0, w, h)).Scale)
 	}
 	return scale
 }
 
 // ViewHead states of what and at which scale the drawings below it are.
 func ViewHead(of string, r Ruler, scale int) paper.Piece {
-	f := frame{scale: scale}
+	f := Frame{Scale: scale}
 	return paper.Piece{H: 6, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
-		c.Text(room.X, room.Y+3.4, paper.SmallBold, of+", "+scaleWords(f)+", ticks the way cabinets look, audience →")
+		c.Text(room.X, room.Y+3.4, paper.SmallBold, of+", "+ScaleWords(f)+", ticks the way cabinets look, audience →")
 		ScaleBar(c, r, f, room.X+124, room.Y+2.4, 24)
 	}}
 }
 
-// viewHeight is how tall a view stands on paper, its hook lines and the end of its
+// ViewHeight is how tall a view stands on paper, its hook lines and the end of its
 // plumb line included.
-func viewHeight(e Elevation, scale int) float64 {
-	lo, hi := extent(e.places()...)
+func ViewHeight(e Elevation, scale int) float64 {
+	lo, hi := Extent(e.places()...)
 	return viewStub + (hi.Z-lo.Z)*1000/float64(scale) + 4
 }
 
 // DrawView draws a stack around x from the top of its hook lines down.
 func DrawView(c *paper.Canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
-	lo, hi := extent(e.places()...)
-	f := frame{scale, lo, mm.At(x-(hi.X-lo.X)*k/2, y+viewStub+(hi.Z-lo.Z)*k)}
+	lo, hi := Extent(e.places()...)
+	f := Frame{scale, lo, mm.At(x-(hi.X-lo.X)*k/2, y+viewStub+(hi.Z-lo.Z)*k)}
 	first := c.Inked()
 	stackFromSide(c, f, e, viewStub)
 	numbersInside(c, f, e, first)
@@ -60,10 +60,10 @@ func Views(c *paper.Canvas, of string, r Ruler, views []View, most float64) []pa
 		sides = append(sides, v.Side)
 	}
 	cell := c.Body().W / float64(len(views))
-	scale := viewScale(r, sides, cell-2*viewEdge, most)
+	scale := ViewScale(r, sides, cell-2*ViewEdge, most)
 	tall := 0.0
 	for _, s := range sides {
-		tall = max(tall, viewHeight(s, scale))
+		tall = max(tall, ViewHeight(s, scale))
 	}
 	return []paper.Piece{ViewHead(of, r, scale), {H: tall + 5, Draw: func(c *paper.Canvas, room mm.Box) {
 		for i, v := range views {
