@@ -4,6 +4,7 @@ import (
 	"hangpack/layouts/drawings"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/parts"
+	"hangpack/layouts/plan"
 )
 
 // Names that package paperwork still goes by.
@@ -34,6 +35,11 @@ type (
 	Line     = parts.FigureLine
 	OpenItem = parts.Remark
 	Picture  = parts.Picture
+
+	Plan      = plan.Sheet
+	PlanPoint = plan.Point
+	PlanStack = plan.Stack
+	TapeCheck = plan.TapeCheck
 
 	Anyone         = Advice
 	Check          = Inspection

@@ -1,4 +1,4 @@
-package layouts
+package plan
 
 import (
 	"slices"
@@ -23,12 +23,6 @@ func planWays(c *paper.Canvas, b mm.Box) {
 	c.Right(b.Right(), b.Y+y+4.6, paper.Small, "Downstage is down the page.")
 }
 
-// downArrow draws an arrow down the page from y0 to y1.
-func downArrow(c *paper.Canvas, x, y0, y1, size float64) {
-	c.Line(x, y0, x, y1-size, 0.5)
-	c.Shape("arrow", []mm.Spot{mm.At(x, y1), mm.At(x-size*0.6, y1-size), mm.At(x+size*0.6, y1-size)}, 0, paper.Black)
-}
-
 // A keyItem is a mark of the drawing with what it means; the mark stands
 // around a spot and is so wide.
 type keyItem struct {
@@ -44,8 +38,8 @@ const (
 )
 
 // keyItems lists the marks that a drawing has.
-func keyItems(c *paper.Canvas, w planView) (items []keyItem) {
-	point := func(p PlanPoint) func(mm.Spot) { return func(at mm.Spot) { pointInk(c, at, p) } }
+func keyItems(c *paper.Canvas, w drawing) (items []keyItem) {
+	point := func(p Point) func(mm.Spot) { return func(at mm.Spot) { pointInk(c, at, p) } }
 	items = []keyItem{
 		{8, func(p mm.Spot) { c.Chain(p.X-4, p.Y, p.X+4, p.Y) }, acrossNought},
 		{8, func(p mm.Spot) { c.Dashed(2, 1.4, func() { c.Line(p.X-4, p.Y, p.X+4, p.Y, paper.Light) }) }, upDownNought},
@@ -53,11 +47,11 @@ func keyItems(c *paper.Canvas, w planView) (items []keyItem) {
 	}
 	has := w.has()
 	for _, k := range []keyItem{
-		{2, point(PlanPoint{}), "point of a stack"},
-		{2, point(PlanPoint{Other: true}), "other point"},
-		{2, point(PlanPoint{Held: true}), "held"},
-		{1.4, func(p mm.Spot) { palePoint(c, p, PlanPoint{}) }, paleStack},
-		{1.4, func(p mm.Spot) { palePoint(c, p, PlanPoint{Other: true}) }, paleOther},
+		{2, point(Point{}), "point of a stack"},
+		{2, point(Point{Other: true}), "other point"},
+		{2, point(Point{Held: true}), "held"},
+		{1.4, func(p mm.Spot) { palePoint(c, p, Point{}) }, paleStack},
+		{1.4, func(p mm.Spot) { palePoint(c, p, Point{Other: true}) }, paleOther},
 		{4, func(p mm.Spot) { keyStack(c, p) }, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
@@ -68,7 +62,7 @@ func keyItems(c *paper.Canvas, w planView) (items []keyItem) {
 }
 
 // has tells which marks a drawing has.
-func (w planView) has() map[string]bool {
+func (w drawing) has() map[string]bool {
 	has := map[string]bool{
 		"stack, its front the thick line": len(w.stacks) > 0,
 	}
@@ -91,7 +85,7 @@ func keyStack(c *paper.Canvas, p mm.Spot) {
 }
 
 // planKey explains the marks, in as many columns as a line holds.
-func planKey(c *paper.Canvas, b mm.Box, w planView) {
+func planKey(c *paper.Canvas, b mm.Box, w drawing) {
 	x, y := b.X, b.Y+2.6
 	for _, k := range keyItems(c, w) {
 		need := k.w + 1.5 + c.Width(paper.Small, k.says)

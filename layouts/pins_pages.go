@@ -6,6 +6,47 @@ import (
 	"hangpack/layouts/parts"
 )
 
+// Pages is one page, or two where the longest names leave no room for rows of
+// the least height.
+func (p Pins) Pages(c *paper.Canvas) []paper.Page {
+	if pinsFit(c, p) {
+		return []paper.Page{{Target: p.Target, Name: p.Sheet, Shape: p.Head.Shape, Draw: p.draw}}
+	}
+	first, second := p.halves()
+	return append(first.Pages(c), second.Pages(c)...)
+}
+
+// pinsFit reports whether rows of the least height find room.
+func pinsFit(c *paper.Canvas, p Pins) bool {
+	room := p.Head.Below(c, c.Body())
+	room.H -= belowHeight(c, p, room.W)
+	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
+}
+
+// halves cuts a sheet in two; the figures stay with the first.
+func (p Pins) halves() (first, second Pins) {
+	first, second = p, p
+	n, from := len(p.Rows)/2, p.Side.From
+	first.Rows, second.Rows = p.Rows[:n], p.Rows[n:]
+	first.Side.To, second.Side.From = from+n-1, from+n
+	first.Sheet, second.Sheet = p.Sheet+" a", p.Sheet+" b"
+	second.Target, second.Bar, second.Strip, second.Figures, second.Notes = "", "", nil, nil, nil
+	second.Above = "cabinet " + p.Rows[n-1].Number + ", on the sheet before"
+	return first, second
+}
+
+func (p Pins) draw(c *paper.Canvas, room mm.Box) {
+	room = p.Head.Draw(c, room)
+	below := belowHeight(c, p, room.W)
+	upper := mm.BoxAt(room.X, room.Y, room.W, room.H-below)
+	s := scheduleFor(c, p, upper)
+	left := mm.BoxAt(upper.X, upper.Y, s.width, upper.H)
+	c.In("schedule", left, func() { drawSchedule(c, left, p, s) })
+	side := mm.BoxAt(left.Right()+4, upper.Y+1, upper.W-s.width-4, upper.H-3)
+	c.In("side", side, func() { p.Side.Draw(c, side) })
+	drawLower(c, mm.BoxAt(room.X, upper.Bottom(), room.W, below), p)
+}
+
 // The lower part of a pin sheet: the bar's strip across the page, then the
 // figures with their notes to the left and the code to the right.
 

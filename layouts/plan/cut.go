@@ -1,4 +1,4 @@
-package layouts
+package plan
 
 import (
 	"cmp"
@@ -11,36 +11,8 @@ import (
 	"hangpack/layouts/tagging"
 )
 
-// A planView is one drawing of a plan: everything near enough, and tags for
-// its own points.
-type planView struct {
-	plan    Plan
-	sheet   mm.Box // all that the drawing and its words take
-	room    mm.Box // the drawing's own
-	frame   drawings.Frame
-	faces   tagFaces
-	own     []int // points that have their tags here, in the job's order
-	pale    []int // other points in the drawing
-	stacks  []int // outlines in the drawing
-	tags    []tagging.Tag
-	axes    axes
-	outside int // points that are not in the drawing
-}
-
-// Marks of points, in mm.
-const (
-	markRadius = 1.0
-	paleRadius = 0.7
-	touching   = 2*markRadius + 0.8 // marks nearer than this share a tag
-	frameAir   = 5.0                // between the outermost marks and the drawing's edge
-)
-
-// onPlan turns a place of the plan, downstage positive, into one of a frame,
-// which is positive up the page.
-func onPlan(p drawings.Place) drawings.Place { return drawings.Place{X: p.X, Z: -p.Z} }
-
 // views cuts a plan into as many drawings as its tags need.
-func (v Plan) views(c *paper.Canvas, sheet mm.Box) (views []planView) {
+func (v Sheet) views(c *paper.Canvas, sheet mm.Box) (views []drawing) {
 	all := make([]int, len(v.Points))
 	for i := range all {
 		all[i] = i
@@ -61,7 +33,7 @@ func reach(p drawings.Place) float64 { return max(10, math.Abs(p.X), math.Abs(p.
 
 // groups parts far points from near ones where one drawing of both would be so
 // small that marks touch: delays in a field, say. all is in the order of reach.
-func (v Plan) groups(all []int, room mm.Box) [][]int {
+func (v Sheet) groups(all []int, room mm.Box) [][]int {
 	const farther = 2.0 // times as far as the last of the near ones
 	at, most := 0, farther
 	for i := 1; i < len(all); i++ {
@@ -77,7 +49,7 @@ func (v Plan) groups(all []int, room mm.Box) [][]int {
 
 // touch reports whether marks of points that stand apart would touch in one
 // drawing.
-func (v Plan) touch(points []int, room mm.Box) bool {
+func (v Sheet) touch(points []int, room mm.Box) bool {
 	places := []drawings.Place{{}}
 	for _, i := range points {
 		places = append(places, onPlan(v.Points[i].At))
@@ -96,7 +68,7 @@ func (v Plan) touch(points []int, room mm.Box) bool {
 
 // near gathers what a drawing shows that reaches so far, in metres; the last
 // one shows all.
-func (v Plan) near(most float64, last bool) (view planView) {
+func (v Sheet) near(most float64, last bool) (view drawing) {
 	view.plan = v
 	for i, p := range v.Points {
 		if last || reach(p.At) <= most {
@@ -113,26 +85,11 @@ func (v Plan) near(most float64, last bool) (view planView) {
 	return view
 }
 
-// extent returns the corners of what a drawing shows, with at least a metre
-// around the datum.
-func (w planView) extent() (lo, hi drawings.Place) {
-	places := []drawings.Place{{X: -1, Z: -1}, {X: 1, Z: 1}}
-	for _, i := range w.pale {
-		places = append(places, onPlan(w.plan.Points[i].At))
-	}
-	for _, i := range w.stacks {
-		for _, p := range w.plan.Stacks[i].Corners {
-			places = append(places, onPlan(p))
-		}
-	}
-	return drawings.Extent(places...)
-}
-
 // cut shares points among the fewest drawings that hold their tags, with the
 // largest scale and type at which they do. One drawing may be a scale smaller
 // than two. Where no number of drawings helps, smaller scales do: they leave
 // more white.
-func (w planView) cut(c *paper.Canvas, points []int) []planView {
+func (w drawing) cut(c *paper.Canvas, points []int) []drawing {
 	lo, hi := w.extent()
 	scale := drawings.FrameFor(w.plan.Ruler, lo, hi, w.room.Grown(-frameAir)).Scale
 	for ; scale < drawings.ScaleMost; scale = w.plan.Ruler.Next(scale) {
@@ -152,16 +109,9 @@ func (w planView) cut(c *paper.Canvas, points []int) []planView {
 	return nil
 }
 
-// at sets a drawing's scale and stands what it shows in the middle of its room.
-func (w planView) at(scale int, lo, hi drawings.Place) planView {
-	k := 1000 / float64(scale)
-	w.frame = drawings.Frame{Scale: scale, Lo: lo, Origin: mm.At(w.room.X+(w.room.W-(hi.X-lo.X)*k)/2, w.room.Y+(w.room.H+(hi.Z-lo.Z)*k)/2)}
-	return w
-}
-
 // shared tries to share points evenly among n drawings, in their order, with
 // the largest type that holds all tags; nil if even the smallest does not.
-func (w planView) shared(c *paper.Canvas, points []int, n int) []planView {
+func (w drawing) shared(c *paper.Canvas, points []int, n int) []drawing {
 	last := len(tagSizes) - 1
 	if largest := w.inType(c, points, n, tagSizes[0]); largest != nil {
 		return largest
@@ -180,7 +130,7 @@ func (w planView) shared(c *paper.Canvas, points []int, n int) []planView {
 
 // inType shares points evenly among n drawings with tags in one type, or
 // returns nil.
-func (w planView) inType(c *paper.Canvas, points []int, n int, f tagFaces) (views []planView) {
+func (w drawing) inType(c *paper.Canvas, points []int, n int, f tagFaces) (views []drawing) {
 	for i := range n {
 		view := w
 		view.faces, view.own = f, points[i*len(points)/n:(i+1)*len(points)/n]
@@ -192,12 +142,28 @@ func (w planView) inType(c *paper.Canvas, points []int, n int, f tagFaces) (view
 	return views
 }
 
-// spot returns where a point stands on paper.
-func (w planView) spot(i int) mm.Spot { return w.frame.At(onPlan(w.plan.Points[i].At)) }
-
 // tagged places the tags of a drawing's own points, or reports false.
-func (w *planView) tagged(c *paper.Canvas) bool {
+func (w *drawing) tagged(c *paper.Canvas) bool {
 	tags, ok := tagging.Place(w.ground(c), w.frame.At(drawings.Place{}), w.faces != tagSizes[len(tagSizes)-1], w.untagged(c))
 	w.tags = tags
 	return ok
+}
+
+// untagged makes the tags, one for each point or for a few whose marks would
+// touch.
+func (w *drawing) untagged(c *paper.Canvas) (tags []tagging.Tag) {
+	var marks []mm.Spot
+	for _, i := range w.own {
+		marks = append(marks, w.spot(i))
+	}
+	for _, group := range tagging.Together(marks, touching, tagMost) {
+		var t tagging.Tag
+		var around []mm.Spot
+		for _, n := range group {
+			t.Points, around = append(t.Points, w.own[n]), append(around, marks[n])
+		}
+		t.At, t.To = w.plan.tagBox(c, w.faces, t.Points), tagging.Ring(around, markRadius)
+		tags = append(tags, t)
+	}
+	return tags
 }

@@ -1,7 +1,6 @@
-package layouts
+package plan
 
 import (
-	"fmt"
 	"math"
 
 	"hangpack/layouts/drawings"
@@ -17,27 +16,9 @@ const (
 	upDownNought = "0 up/down"
 )
 
-// axes are the two lines through the datum, ruled like tapes from the
-// datum, with the words that had room beside them.
-type axes struct {
-	datum mm.Spot
-	ticks float64 // mm from tick to tick
-	words []axisWord
-}
-
-// An axisWord is a word beside an axis: its left end and its baseline.
-type axisWord struct {
-	mm.Spot
-	says string
-}
-
-const (
-	datumRadius = 2.2
-)
-
 // ground lays out what a drawing has besides its tags: marks, outlines, axes
 // and the words beside them.
-func (w *planView) ground(c *paper.Canvas) *tagging.Ground {
+func (w *drawing) ground(c *paper.Canvas) *tagging.Ground {
 	g := tagging.NewGround(w.room)
 	d := w.frame.At(drawings.Place{})
 	g.Mark(tagging.Dot{Spot: d, R: datumRadius})
@@ -65,17 +46,9 @@ func (w *planView) ground(c *paper.Canvas) *tagging.Ground {
 	return g
 }
 
-// corners returns an outline on paper.
-func (w *planView) corners(stack int) (at []mm.Spot) {
-	for _, p := range w.plan.Stacks[stack].Corners {
-		at = append(at, w.frame.At(onPlan(p)))
-	}
-	return at
-}
-
 // axisText writes a word beside an axis at the first of some places that is
 // free. Where none is, the key under the drawing has to do.
-func axisText(c *paper.Canvas, w *planView, g *tagging.Ground, f paper.Face, says string, at ...mm.Spot) {
+func axisText(c *paper.Canvas, w *drawing, g *tagging.Ground, f paper.Face, says string, at ...mm.Spot) {
 	for _, p := range at {
 		if g.Word(mm.BoxAt(p.X, p.Y-f.Em()*0.75, c.Width(f, says), f.Em()*0.96)) {
 			w.axes.words = append(w.axes.words, axisWord{p, says})
@@ -85,7 +58,7 @@ func axisText(c *paper.Canvas, w *planView, g *tagging.Ground, f paper.Face, say
 }
 
 // nameAxes writes the names of the two lines, from their ends inwards.
-func nameAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
+func nameAxes(c *paper.Canvas, w *drawing, g *tagging.Ground) {
 	d, r := w.axes.datum, w.room
 	var up, across []mm.Spot
 	for y := r.Y + 3; y < r.Bottom(); y += 4 {
@@ -102,7 +75,7 @@ func nameAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
 }
 
 // ruleAxes writes how far ticks are from the datum, in all four directions.
-func ruleAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
+func ruleAxes(c *paper.Canvas, w *drawing, g *tagging.Ground) {
 	m, says := w.plan.Ruler.Step(w.frame.Scale)
 	d, r := w.axes.datum, w.room
 	w.axes.ticks = m * 1000 / float64(w.frame.Scale)
@@ -119,7 +92,7 @@ func ruleAxes(c *paper.Canvas, w *planView, g *tagging.Ground) {
 }
 
 // drawAxes draws both lines with their ticks, and the datum.
-func drawAxes(c *paper.Canvas, w planView) {
+func drawAxes(c *paper.Canvas, w drawing) {
 	a, r := w.axes, w.room
 	c.Chain(a.datum.X, r.Y, a.datum.X, r.Bottom())
 	c.Dashed(2, 1.4, func() { c.Line(r.X, a.datum.Y, r.Right(), a.datum.Y, paper.Light) })
@@ -152,7 +125,7 @@ func drawTicks(c *paper.Canvas, a axes, r mm.Box) {
 
 // planBar draws a scale bar of two steps of the axes: a plan may show half a
 // kilometre, for which the bars of other drawings are too short.
-func planBar(c *paper.Canvas, w planView, x, y float64) {
+func planBar(c *paper.Canvas, w drawing, x, y float64) {
 	_, says := w.plan.Ruler.Step(w.frame.Scale)
 	l := w.axes.ticks
 	c.Line(x, y, x+2*l, y, paper.Solid)
@@ -160,21 +133,4 @@ func planBar(c *paper.Canvas, w planView, x, y float64) {
 		c.Line(x+float64(n)*l, y-1.2, x+float64(n)*l, y+1.2, paper.Solid)
 	}
 	c.Text(x+2*l+1.5, y+1, paper.Small, says(2))
-}
-
-// drawDatum draws the datum: a disc with a cross.
-func drawDatum(c *paper.Canvas, p mm.Spot) {
-	const r = datumRadius
-	c.Record("datum", p.X-r, p.Y-r, p.X+r, p.Y+r)
-	c.Disc(p.X, p.Y, r, paper.Solid, paper.White)
-	c.Line(p.X-r-1, p.Y, p.X+r+1, p.Y, paper.Solid)
-	c.Line(p.X, p.Y-r-1, p.X, p.Y+r+1, paper.Solid)
-}
-
-// pointsWords counts points.
-func pointsWords(n int) string {
-	if n == 1 {
-		return "1 point"
-	}
-	return fmt.Sprintf("%d points", n)
 }

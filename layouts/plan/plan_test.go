@@ -1,4 +1,4 @@
-package layouts
+package plan
 
 import (
 	"fmt"
@@ -21,7 +21,7 @@ import (
 
 // planPoint makes a point with its words; x is positive stage left, z positive
 // downstage, in metres.
-func planPoint(id string, x, z float64) PlanPoint {
+func planPoint(id string, x, z float64) Point {
 	offset := func(m float64, positive, negative, none string) string {
 		switch {
 		case math.Abs(m) < 0.005:
@@ -31,13 +31,13 @@ func planPoint(id string, x, z float64) PlanPoint {
 		}
 		return fmt.Sprintf("%s %.2f m", negative, -m)
 	}
-	return PlanPoint{ID: id, At: drawings.Place{X: x, Z: z}, Across: offset(x, "stage left", "stage right", "on the centre line"),
+	return Point{ID: id, At: drawings.Place{X: x, Z: z}, Across: offset(x, "stage left", "stage right", "on the centre line"),
 		UpDown: offset(z, "downstage", "upstage", "on the datum line")}
 }
 
 // rig adds a stack with two points 'apart' metres from each other, turned by
 // pan degrees towards stage left.
-func rig(v *Plan, id string, x, z, pan, apart float64) {
+func rig(v *Sheet, id string, x, z, pan, apart float64) {
 	sin, cos := math.Sincos(pan * math.Pi / 180)
 	at := func(ahead, left float64) drawings.Place {
 		return drawings.Place{X: x + ahead*sin + left*cos, Z: z + ahead*cos - left*sin}
@@ -45,14 +45,14 @@ func rig(v *Plan, id string, x, z, pan, apart float64) {
 	front, rear := at(0, 0), at(-apart, 0)
 	v.Points = append(v.Points, planPoint(id+"-front", front.X, front.Z), planPoint(id+"-rear", rear.X, rear.Z))
 	a, b := at(0.3, 0.6), at(0.3, -0.6)
-	v.Stacks = append(v.Stacks, PlanStack{Corners: [4]drawings.Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]drawings.Place{a, b}})
+	v.Stacks = append(v.Stacks, Stack{Corners: [4]drawings.Place{a, b, at(-1.5, -0.6), at(-1.5, 0.6)}, Front: [2]drawings.Place{a, b}})
 }
 
-func planOf() Plan {
-	return Plan{Datum: "downstage edge of the stage on its centre line"}
+func planOf() Sheet {
+	return Sheet{Datum: "downstage edge of the stage on its centre line"}
 }
 
-func fourStacks() Plan {
+func fourStacks() Sheet {
 	v := planOf()
 	rig(&v, "SL", 11.4, 0.6, 6, 0.9)
 	rig(&v, "SR", -11.4, 0.6, -6, 0.9)
@@ -71,7 +71,7 @@ func fourStacks() Plan {
 	return v
 }
 
-func checksOf(points []PlanPoint) (checks []TapeCheck) {
+func checksOf(points []Point) (checks []TapeCheck) {
 	for i, a := range points {
 		for _, b := range points[:i] {
 			checks = append(checks, TapeCheck{b.ID, a.ID, fmt.Sprintf("%.3f m", math.Hypot(a.At.X-b.At.X, a.At.Z-b.At.Z))})
@@ -81,7 +81,7 @@ func checksOf(points []PlanPoint) (checks []TapeCheck) {
 }
 
 // manyStacks has n stacks of two points with the longest ids, in rows.
-func manyStacks(n int) Plan {
+func manyStacks(n int) Sheet {
 	v := planOf()
 	v.Datum = strings.Repeat("a very long datum ", 6) + "indeed"
 	for i := range n {
@@ -91,26 +91,26 @@ func manyStacks(n int) Plan {
 	return v
 }
 
-var planCases = map[string]func() Plan{
-	"one": func() Plan {
+var planCases = map[string]func() Sheet{
+	"one": func() Sheet {
 		v := planOf()
 		v.Datum = "not given"
-		v.Points = []PlanPoint{planPoint("SL", 8.2, 0.6)}
+		v.Points = []Point{planPoint("SL", 8.2, 0.6)}
 		return v
 	},
-	"atdatum": func() Plan {
+	"atdatum": func() Sheet {
 		v := planOf()
-		v.Points = []PlanPoint{planPoint("C", 0, 0)}
+		v.Points = []Point{planPoint("C", 0, 0)}
 		return v
 	},
-	"twins": func() Plan {
+	"twins": func() Sheet {
 		v := planOf()
-		v.Points = []PlanPoint{planPoint("SL", 8.2, 0.6), planPoint("SR", -8.2, 0.6)}
+		v.Points = []Point{planPoint("SL", 8.2, 0.6), planPoint("SR", -8.2, 0.6)}
 		v.Checks = checksOf(v.Points)
 		return v
 	},
 	"four": fourStacks,
-	"twelve": func() Plan {
+	"twelve": func() Sheet {
 		v := planOf()
 		for i, x := range []float64{4, 8, 11, 14, 17, 20} {
 			rig(&v, fmt.Sprintf("L%d", i+1), x, float64(i%3)-2, x*4, 0.8)
@@ -119,22 +119,22 @@ var planCases = map[string]func() Plan{
 		v.Checks = checksOf(v.Points[:5])
 		return v
 	},
-	"many": func() Plan { return manyStacks(60) },
-	"line across": func() Plan {
+	"many": func() Sheet { return manyStacks(60) },
+	"line across": func() Sheet {
 		v := planOf()
 		for i := range 14 {
 			v.Points = append(v.Points, planPoint(fmt.Sprintf("P%d", i+1), float64(i)*1.5-9.75, -1))
 		}
 		return v
 	},
-	"line down": func() Plan {
+	"line down": func() Sheet {
 		v := planOf()
 		for i := range 14 {
 			v.Points = append(v.Points, planPoint(fmt.Sprintf("P%d", i+1), 0, float64(i)*3-9))
 		}
 		return v
 	},
-	"delays": func() Plan {
+	"delays": func() Sheet {
 		v := fourStacks()
 		v.Points[5].Held = false
 		rig(&v, "DL", 22, 120, 0, 1)
@@ -142,21 +142,21 @@ var planCases = map[string]func() Plan{
 		rig(&v, "DC", 0, 300, 0, 1)
 		return v
 	},
-	"far": func() Plan {
+	"far": func() Sheet {
 		v := planOf()
 		for i := range 6 {
 			rig(&v, fmt.Sprintf("F%d", i), 300+float64(i)*4, -300, 10, 1)
 		}
 		return v
 	},
-	"all on one spot": func() Plan {
+	"all on one spot": func() Sheet {
 		v := planOf()
 		for i := range 30 {
 			v.Points = append(v.Points, planPoint(fmt.Sprintf("P%d", i), 5, 5))
 		}
 		return v
 	},
-	"field of 180": func() Plan {
+	"field of 180": func() Sheet {
 		v := planOf()
 		for i := range 180 {
 			v.Points = append(v.Points, planPoint(fmt.Sprintf("WWW%03d-front", i), float64(i%12)*14-77, float64(i/12)*14-98))
@@ -165,7 +165,7 @@ var planCases = map[string]func() Plan{
 	},
 }
 
-func drawPlan(t *testing.T, v Plan, letter bool) paper.Drawn {
+func drawPlan(t *testing.T, v Sheet, letter bool) paper.Drawn {
 	t.Helper()
 	drawn, err := paper.Draw(paper.Pack{Letter: letter, Title: "Plan", Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC),
 		Spine: paper.Spine{Title: "Lantern Quay summer concert", Venue: "Quayside Hall", Date: "2027-06-12", Revision: "B", Fingerprint: "3F9A1C07"}, Sheets: []paper.Sheet{v}})
@@ -223,7 +223,7 @@ func wordsApart(t *testing.T, drawn paper.Drawn) {
 
 // pointsToScale: on every drawing, points and outlines stand from the datum as
 // the plan has them, at the scale that the sheet says.
-func pointsToScale(t *testing.T, v Plan, drawn paper.Drawn) {
+func pointsToScale(t *testing.T, v Sheet, drawn paper.Drawn) {
 	for page := 1; page <= drawn.Pages; page++ {
 		datum := ofKind(drawn, page, "datum")
 		if len(datum) == 0 {
@@ -232,10 +232,10 @@ func pointsToScale(t *testing.T, v Plan, drawn paper.Drawn) {
 		k, o := scaleOn(t, drawn, page), middle(datum[len(datum)-1])
 		on := func(p drawings.Place) mm.Spot { return mm.At(o.X+p.X*k, o.Y+p.Z*k) }
 		for _, m := range ofKind(drawn, page, "point") {
-			assert.True(t, anyPlace(v.Points, func(p PlanPoint) bool { return mm.Distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
+			assert.True(t, anyPlace(v.Points, func(p Point) bool { return mm.Distance(on(p.At), middle(m)) < 0.1 }), "page %d: no point at %v", page, middle(m))
 		}
 		for _, m := range ofKind(drawn, page, "stack plan") {
-			assert.True(t, anyPlace(v.Stacks, func(s PlanStack) bool {
+			assert.True(t, anyPlace(v.Stacks, func(s Stack) bool {
 				for i, p := range s.Corners {
 					if mm.Distance(on(p), mm.At(m.Corners[i][0], m.Corners[i][1])) > 0.1 {
 						return false
@@ -273,7 +273,7 @@ func scaleOn(t *testing.T, drawn paper.Drawn, page int) float64 {
 }
 
 // figuresOnce: over all pages every point has one mark and one tag.
-func figuresOnce(t *testing.T, v Plan, drawn paper.Drawn) {
+func figuresOnce(t *testing.T, v Sheet, drawn paper.Drawn) {
 	want, got, points := map[string]int{}, map[string]int{}, 0
 	for _, p := range v.Points {
 		want[p.ID+"|"+p.Across+"|"+p.UpDown]++

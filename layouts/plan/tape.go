@@ -1,4 +1,4 @@
-package layouts
+package plan
 
 import (
 	"slices"
@@ -20,7 +20,7 @@ func checkLead(rounding string) string {
 
 // checks makes the pieces of the tape checks; their sentence stands again on
 // every page.
-func (v Plan) checks(c *paper.Canvas) []paper.Piece {
+func (v Sheet) checks(c *paper.Canvas) []paper.Piece {
 	if len(v.Checks) == 0 {
 		return nil
 	}
