@@ -39,9 +39,9 @@ type Formula struct{ Of, Symbols, Numbers, Is, Prints string }
 // Columns of the tables; the last of each takes what is left.
 var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
-	jointColumns = []paper.Column{paper.Left("joint above cabinet", 17), paper.Right("cabinet looks", 23), paper.Right("its lowest corner", 29),
-		paper.Right("hinge, all", 21), paper.Right("of it along", 28), paper.Right("rear link", 28), paper.Right("hinge pin used", 14), paper.Right("link pin used", 0)}
-	checkColumns = []paper.Column{paper.Left("what", 32), paper.Left("closest at", 33), paper.Left("worked out", 54), paper.Left("may be", 42), paper.Right("used", 0)}
+	jointColumns = []paper.Column{paper.Texts("joint above cabinet", 17), paper.Figures("cabinet looks", 23), paper.Figures("its lowest corner", 29),
+		paper.Figures("hinge, all", 21), paper.Figures("of it along", 28), paper.Figures("rear link", 28), paper.Figures("hinge pin used", 14), paper.Figures("link pin used", 0)}
+	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 33), paper.Texts("worked out", 54), paper.Texts("may be", 42), paper.Figures("used", 0)}
 )
 
 func (v Calculation) Pages(c *paper.Canvas) []paper.Page {

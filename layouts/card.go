@@ -19,7 +19,7 @@ const (
 )
 
 // Columns of what to read; the last one is a box for the pen.
-var readColumns = []paper.Column{paper.Left("", 20), paper.Left("should, may read", 27), paper.Left("you read", readBox)}
+var readColumns = []paper.Column{paper.Texts("", 20), paper.Texts("should, may read", 27), paper.Texts("you read", readBox)}
 
 // cardPiece is one moment of a sequence, whole on one page; its view has a width and a
 // scale.

@@ -56,7 +56,7 @@ func lookAt(c *paper.Canvas, v Cautions, before []paper.Piece, height float64) [
 	end = append(end, paper.Words(c, paper.Small, v.Sources, 0))
 	list := append(checkList(c, v.Checks, paper.Running), end...)
 	large := append(checkList(c, v.Checks, paper.Larger), end...)
-	alone := len(paper.Cut(append(before[:len(before):len(before)], list...), height)) > len(paper.Cut(before, height))
+	alone := len(paper.IntoPages(append(before[:len(before):len(before)], list...), height)) > len(paper.IntoPages(before, height))
 	if alone && paper.HeightOf(large) <= height {
 		return large
 	}

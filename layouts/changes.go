@@ -36,8 +36,8 @@ type ChangedJoint struct {
 	Pins               int // link pins of the joint: 1 or 2
 }
 
-var changeColumns = []paper.Column{paper.Left("point", 31), paper.Right("static was", 20), paper.Right("static now", 20), paper.Right("design was", 20), paper.Right("design now", 20),
-	paper.Right("design", 25), paper.Left("place", 0)}
+var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
+	paper.Figures("design", 25), paper.Texts("place", 0)}
 
 func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}

@@ -147,7 +147,7 @@ func openItems(c *paper.Canvas, items []parts.Remark) []paper.Piece {
 		return []paper.Piece{parts.Heading("Open items: none found by this calculation")}
 	}
 	pieces := []paper.Piece{parts.Heading(fmt.Sprintf("Open items: %d", len(items)))}
-	columns := []paper.Column{paper.Left("where", 26), paper.Left("what is open", c.Body().W-66), paper.Left("closed by (name, time)", 0)}
+	columns := []paper.Column{paper.Texts("where", 26), paper.Texts("what is open", c.Body().W-66), paper.Texts("closed by (name, time)", 0)}
 	var rows [][]string
 	for _, o := range items {
 		rows = append(rows, []string{o.Where, o.Says, ""})

@@ -72,7 +72,7 @@ func dollyFoot(c *paper.Canvas, room mm.Box, d Dolly) {
 	w := footColumn(c, d, room.W)
 	loadOut := loadOutHeight(c, d, room.W)
 	left := mm.BoxAt(room.X, room.Y, w, room.H-loadOut-2)
-	c.In("sums", left, func() { sums(c, left, d) })
+	c.In("sums", left, func() { drawSums(c, left, d) })
 	right := mm.BoxAt(room.Right()-side, room.Y+1, side, left.H-1)
 	c.In("code", right, func() {
 		c.Code(right.X, right.Y, side, d.Code)
@@ -108,7 +108,7 @@ func whiteLine(c *paper.Canvas, x, y float64, f paper.Face, s string) {
 	whiteLine(c, x+w, y, f, rest)
 }
 
-func sums(c *paper.Canvas, room mm.Box, d Dolly) {
+func drawSums(c *paper.Canvas, room mm.Box, d Dolly) {
 	y := room.Y + 6
 	c.Lines(room.X, y, paper.Small, []string{"Sum of splays,", "for the radio"})
 	y = c.Holes(room.X+parts.OfWidth, y, paper.Section, paper.White, c.Wrap(paper.Section, room.W-parts.OfWidth, d.Sum)) - paper.Section.Lead() + 5

@@ -28,10 +28,10 @@ type TruckRow struct{ Stack, Dolly, Holds, Set, All, Height string }
 
 // Columns of both tables; the last two are boxes for the pen.
 var (
-	kitColumns = []paper.Column{paper.Left("what", 51), paper.Left("for", 24), paper.Right("count", 13), paper.Right("spare", 12), paper.Right("each", 20), paper.Right("together", 21),
-		paper.Left(" out", 15.5), paper.Left(" in", 0)}
-	truckColumns = []paper.Column{paper.Left("stack", 17), paper.Left("dolly", 20), paper.Left("holds", 47), paper.Right("its set", 19), paper.Right("with dolly", 20), paper.Right("about tall", 18),
-		paper.Left(" out", 15.5), paper.Left(" in", 0)}
+	kitColumns = []paper.Column{paper.Texts("what", 51), paper.Texts("for", 24), paper.Figures("count", 13), paper.Figures("spare", 12), paper.Figures("each", 20), paper.Figures("together", 21),
+		paper.Texts(" out", 15.5), paper.Texts(" in", 0)}
+	truckColumns = []paper.Column{paper.Texts("stack", 17), paper.Texts("dolly", 20), paper.Texts("holds", 47), paper.Figures("its set", 19), paper.Figures("with dolly", 20), paper.Figures("about tall", 18),
+		paper.Texts(" out", 15.5), paper.Texts(" in", 0)}
 )
 
 const kitRow = 7.6 // least height, for a box that takes a gloved hand

@@ -62,8 +62,8 @@ const (
 	Fence       = parts.Fence
 )
 
-// Draw is paper.Draw.
-func Draw(p Pack) (Paper, error) { return paper.Draw(p) }
+// Draw is paper.DrawAll.
+func Draw(p Pack) (Paper, error) { return paper.DrawAll(p) }
 
 // Lay is paper.Lay.
 func Lay(p Pack) (*Laid, error) { return paper.Lay(p) }

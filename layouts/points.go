@@ -44,10 +44,10 @@ type PointTotal struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []paper.Column{paper.Left("point", 22), paper.Left("across, up- or downstage of the datum", 42),
-		paper.Right("static", 18.5), paper.Right("design", 18.5), paper.Right("other hoist slack", 18.5), paper.Left("", 2.5)}
-	penColumns   = []paper.Column{paper.Left(" venue's limit", 17), paper.Left(" accepted", 17), paper.Left(" initials", 0)}
-	totalColumns = []paper.Column{paper.Left("total of", 52), paper.Left("of", 44), paper.Right("static", 37), paper.Right("design", 0)}
+	venueColumns = []paper.Column{paper.Texts("point", 22), paper.Texts("across, up- or downstage of the datum", 42),
+		paper.Figures("static", 18.5), paper.Figures("design", 18.5), paper.Figures("other hoist slack", 18.5), paper.Texts("", 2.5)}
+	penColumns   = []paper.Column{paper.Texts(" venue's limit", 17), paper.Texts(" accepted", 17), paper.Texts(" initials", 0)}
+	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
 func (v Points) Pages(c *paper.Canvas) []paper.Page {

@@ -31,7 +31,7 @@ type AloneTable struct {
 	Note    string
 }
 
-var aloneColumns = []paper.Column{paper.Left("", 26), paper.Left("front hoist alone", 55), paper.Right("used", 15), paper.Left("", 4), paper.Left("rear hoist alone", 55), paper.Right("used", 0)}
+var aloneColumns = []paper.Column{paper.Texts("", 26), paper.Texts("front hoist alone", 55), paper.Figures("used", 15), paper.Texts("", 4), paper.Texts("rear hoist alone", 55), paper.Figures("used", 0)}
 
 // Pages draws the views of one hoist alone as tall as they may be without taking one
 // page more.

@@ -2,61 +2,11 @@ package drawings
 
 import (
 	"math"
+	"strings"
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
-)
-
-// An Elevation is a stack seen from the side, the audience to the right, as it
-// hangs. Places are metres; Z is a height, as the levels say it.
-type Elevation struct {
-	Ruler    Ruler
-	Cabinets []Side
-	Bar      []Place // its outline
-	Holes    []Place // all pick holes
-	Picks    []Place // the pick holes in use, with their hook lines
-	Centre   Place   // of gravity
-	Levels   []Level // the picks' first
-	From, To int     // the cabinets that get labels, counted from 1
-}
-
-// A Side is one cabinet from the side.
-type Side struct {
-	Number  string
-	Corners [4]Place // top front, bottom front, bottom rear, top rear
-	Hole    string   // of the joint above it
-	Looks   string   // '2.5° down'
-	Aim     float64  // rad, positive down: the way of its aim line
-}
-
-// A Level is a height marked at the side of the drawing.
-type Level struct {
-	Z     float64
-	Says  []string // lines, the one next to the mark first
-	Under bool     // the words stand under the column; else above the mark, to the right
-}
-
-// places of the elevation that its frame must hold.
-func (e Elevation) places() (all []Place) {
-	all = append(append(all, e.Bar...), e.Centre)
-	for _, s := range e.Cabinets {
-		all = append(all, s.Corners[:]...)
-	}
-	for _, l := range e.Levels {
-		all = append(all, Place{e.Centre.X, l.Z})
-	}
-	return all
-}
-
-// labelled are the cabinets of the sheet that the drawing stands on.
-func (e Elevation) labelled() []Side { return e.Cabinets[e.From-1 : e.To] }
-
-// Room beside and above the column, in mm: hook lines, labels, leaders.
-const (
-	hookStub   = 12.0
-	labelPitch = 3.6
-	leader     = 5.0
-	rayLength  = 4.0
+	"hangpack/layouts/tagging"
 )
 
 // Draw draws a stack from the side into a room and states its scale.
@@ -103,78 +53,92 @@ func sideLabels(c *paper.Canvas, e Elevation) (holes, looks float64) {
 	return holes, looks
 }
 
-// stackFromSide draws the bodies, the hook lines, the plumb line and the centre of
-// gravity. Hook lines go up by stub mm.
-func stackFromSide(c *paper.Canvas, f Frame, e Elevation, stub float64) {
-	c.Shape("bar", spots(f, e.Bar), paper.Solid, paper.Grey)
-	for _, s := range e.Cabinets {
-		c.Shape("cabinet", spots(f, s.Corners[:]), paper.Solid, paper.White)
-		aimLine(c, f, s, min(stub, rayLength))
-	}
-	for _, h := range e.Holes {
-		p := f.At(h)
-		c.Disc(p.X, p.Y, 0.25, 0, paper.Black)
-	}
-	bottom := f.At(Place{0, lowest(e)}).Y + 3
-	for _, pick := range e.Picks {
-		p := f.At(pick)
-		c.Dashed(4, 1, func() { c.Line(p.X, p.Y-stub, p.X, p.Y, paper.Solid) })
-		c.Disc(p.X, p.Y, 0.9, 0, paper.Black)
-	}
-	g := f.At(e.Centre)
-	from := g.Y
-	if len(e.Picks) == 1 {
-		from = f.At(e.Picks[0]).Y
-	}
-	c.Dashed(3, 1, func() { c.Line(g.X, min(from, g.Y), g.X, bottom, paper.Light) })
-	drawGravity(c, g)
+// firstLabel is where the topmost label may stand, clear of the words of the
+// pick's level.
+func firstLabel(f Frame, e Elevation) float64 {
+	return f.At(Place{0, e.Levels[0].Z}).Y + 7
 }
 
-// lowest is the height of the lowest corner, or of the lowest of a bar alone.
-func lowest(e Elevation) float64 {
-	low := math.Inf(1)
-	for _, p := range e.Bar {
-		low = min(low, p.Z)
+// holeLabels writes each joint's hole behind the rear end of the joint, with a
+// leader where labels had to be spread, and returns where the last one stands.
+func holeLabels(c *paper.Canvas, f Frame, e Elevation, room mm.Box, x float64) (last float64) {
+	var want []float64
+	for _, s := range e.labelled() {
+		want = append(want, f.At(s.Corners[3]).Y)
 	}
-	for _, s := range e.Cabinets {
-		for _, p := range s.Corners {
-			low = min(low, p.Z)
+	for i, y := range tagging.Spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
+		s := e.labelled()[i]
+		c.OnWhite(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, s.Hole)
+		c.Hole(x-c.Width(paper.SmallBold, s.Hole), y+1.1, paper.SmallBold, paper.White, s.Hole)
+		rear := f.At(s.Corners[3])
+		c.Line(x+0.8, y, rear.X-0.4, rear.Y, paper.Light)
+		last = y
+	}
+	return last
+}
+
+// lookLabels writes each cabinet's number and aim before its front, and returns
+// where the last one stands.
+func lookLabels(c *paper.Canvas, f Frame, e Elevation, room mm.Box, x float64) (last float64) {
+	var want []float64
+	for _, s := range e.labelled() {
+		want = append(want, front(f, s).Y)
+	}
+	for i, y := range tagging.Spread(want, labelPitch, firstLabel(f, e), room.Bottom()-12) {
+		s := e.labelled()[i]
+		if i == 0 {
+			c.OnWhite(room.Right()-c.Width(paper.Small, "looks"), y-2.6, paper.Small, "looks")
+			c.Right(room.Right(), y-2.6, paper.Small, "looks")
+		}
+		c.OnWhite(x, y+1.1, paper.SmallBold, s.Number)
+		c.Text(x, y+1.1, paper.SmallBold, s.Number)
+		c.OnWhite(room.Right()-c.Width(paper.Small, s.Looks), y+1.1, paper.Small, s.Looks)
+		c.Right(room.Right(), y+1.1, paper.Small, s.Looks)
+		a := front(f, s)
+		sin, cos := math.Sincos(s.Aim)
+		c.Line(a.X+rayLength*cos, a.Y+rayLength*sin, x-0.8, y, paper.Light)
+		last = y
+	}
+	return last
+}
+
+// levelMarks writes the words of the height marks: above their lines, or below the
+// column, the end of its plumb line and the leaders of the last labels.
+func levelMarks(c *paper.Canvas, f Frame, e Elevation, room mm.Box, last float64) {
+	low := f.At(Place{0, lowest(e)}).Y
+	for _, l := range e.Levels {
+		y := f.At(Place{e.Centre.X, l.Z}).Y
+		if l.Under {
+			y = max(y, low) + 7
+			if last > y-5 {
+				y = max(y, last+4.6)
+			}
+			says := strings.Join(l.Says, ", ")
+			half := c.Width(paper.Small, says) / 2
+			c.Centre(min(max(f.At(e.Centre).X, room.X+half), room.Right()-half), y, paper.Small, says)
+			continue
+		}
+		for n, line := range l.Says {
+			x, y := room.Right()-c.Width(paper.Small, line), y-0.8-float64(n)*paper.Small.Lead()
+			c.OnWhite(x, y, paper.Small, line)
+			c.Text(x, y, paper.Small, line)
 		}
 	}
-	return low
 }
 
-func spots(f Frame, places []Place) (at []mm.Spot) {
-	for _, p := range places {
-		at = append(at, f.At(p))
-	}
-	return at
-}
-
-// aimLine draws a short line the way a cabinet looks, from the middle of its
-// front.
-func aimLine(c *paper.Canvas, f Frame, s Side, long float64) {
-	a := front(f, s)
-	sin, cos := math.Sincos(s.Aim)
-	c.Line(a.X, a.Y, a.X+long*cos, a.Y+long*sin, paper.Light)
-}
-
-// front returns the middle of a cabinet's front on paper.
-func front(f Frame, s Side) mm.Spot {
-	a, b := f.At(s.Corners[0]), f.At(s.Corners[1])
-	return mm.At((a.X+b.X)/2, (a.Y+b.Y)/2)
-}
-
-// drawGravity draws the centre of gravity: a disc in quarters.
-func drawGravity(c *paper.Canvas, p mm.Spot) {
-	const r = 1.8
-	c.Disc(p.X, p.Y, r, paper.Solid, paper.White)
-	for _, from := range []float64{0, math.Pi} {
-		corners := []mm.Spot{p}
-		for i := range 9 {
-			sin, cos := math.Sincos(from + float64(i)*math.Pi/16)
-			corners = append(corners, mm.At(p.X+r*cos, p.Y-r*sin))
+// numbersInside writes cabinets' numbers inside them, at the first place from the
+// front where the number fits between all lines of the drawing, whose first mark
+// is given. One that fits nowhere stands beside the drawing only.
+func numbersInside(c *paper.Canvas, f Frame, e Elevation, first int) {
+	for _, s := range e.Cabinets {
+		w := c.Width(paper.SmallBold, s.Number)
+		top, low, rear := f.At(s.Corners[0]), f.At(s.Corners[1]), f.At(s.Corners[2])
+		for _, k := range []float64{0.25, 0.5, 0.75} {
+			x, y := top.X+(rear.X-top.X)*k, (top.Y+low.Y)/2*(1-k)+(f.At(s.Corners[3]).Y+rear.Y)/2*k
+			if c.ClearSince(first, mm.BoxAt(x-w/2, y-1.2, w, 2.4).Grown(0.2)) {
+				c.Centre(x, y+1.1, paper.SmallBold, s.Number)
+				break
+			}
 		}
-		c.Shape("gravity", corners, 0, paper.Black)
 	}
 }

@@ -37,6 +37,16 @@ type Block struct {
 	Within         int     // which block of the page this one stands in, -1 for none
 }
 
+// The frame of every page, in mm: margin, spine, gutter, foot.
+const (
+	margin     = 10.0
+	spineWidth = 12.0
+	gutter     = 6.0
+	footHeight = 10.0
+	punch      = 40.0 // a binder's holes, above and below the middle
+	punchSide  = 12.0
+)
+
 // A Canvas is the paper being drawn on, or one to measure with while sheets are cut.
 // It keeps a record of its ink, and its first fault: ink outside the block it belongs
 // to, or text that is too wide.
@@ -60,12 +70,18 @@ type Canvas struct {
 }
 
 // newCanvas returns a canvas to measure with.
-func newCanvas(p Pack) *Canvas {
-	c := &Canvas{w: 210, h: 297, within: -1, Revision: p.Spine.Revision}
-	if p.Letter {
+func newCanvas(letter bool, revision string) *Canvas {
+	c := &Canvas{w: 210, h: 297, within: -1, Revision: revision}
+	if letter {
 		c.w, c.h = 215.9, 279.4
 	}
 	return c
+}
+
+// Body is the room that the sheets have, beside the spine and above the foot.
+func (c *Canvas) Body() mm.Box {
+	x := margin + spineWidth + gutter
+	return mm.BoxAt(x, margin, c.w-margin-x, c.h-2*margin-footHeight)
 }
 
 // In draws a block: all ink that draw makes must lie in room, and room in that of
@@ -111,9 +127,6 @@ func (c *Canvas) Record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, 
 // Inked returns how many marks there are so far, for clear to begin with.
 func (c *Canvas) Inked() int { return len(c.marks) }
 
-// PageOf returns the page of what a target is the name of.
-func (c *Canvas) PageOf(target string) int { return c.pages[target] }
-
 // ClearSince reports whether no line or text that was drawn since a mark meets a box.
 func (c *Canvas) ClearSince(first int, b mm.Box) bool {
 	for _, m := range c.marks[first:] {
@@ -134,3 +147,6 @@ func (m Mark) meets(b mm.Box) bool {
 	}
 	return len(m.Corners) == 0
 }
+
+// PageOf returns the page of what a target is the name of.
+func (c *Canvas) PageOf(target string) int { return c.pages[target] }

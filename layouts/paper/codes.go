@@ -3,42 +3,12 @@ package paper
 import (
 	"fmt"
 	"strings"
-	"sync"
 
 	qrcode "github.com/skip2/go-qrcode"
 )
 
-// A Code is a square code that a phone reads. Text is what it carries: any
-// {page} in it stands for the page of the sheet To, to which a click leads.
-type Code struct{ Text, To string }
-
-// A bitmap is the modules of a code, true for black, without its quiet zone.
-type bitmap [][]bool
-
-// Sizes of codes in mm. Modules of half a millimetre outlive two copies on a
-// poor machine; the quiet zone of four modules is that of ISO/IEC 18004.
-const (
-	leastModule = 0.5
-	quiet       = 4
-	usualCode   = 30.0
-)
-
 // Filled returns the code's text with its page filled in.
 func (c *Canvas) Filled(code Code) string { return code.filled(c.pages) }
-
-func (code Code) filled(pages map[string]int) string {
-	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
-}
-
-// encode makes the modules of a text, at level M.
-func encode(s string) (bitmap, error) {
-	q, err := qrcode.New(s, qrcode.Medium)
-	if err != nil {
-		return nil, err
-	}
-	q.DisableBorder = true
-	return q.Bitmap(), nil
-}
 
 // CodeSide returns how wide the square of a code is, with its quiet zone: the
 // usual size, or more where modules would be too small. A page number takes at
@@ -54,10 +24,6 @@ func (c *Canvas) CodeSide(code Code) float64 {
 	}
 	return max(leastModule*float64(modulesOf(q)+2*quiet), usualCode)
 }
-
-// modulesOf returns how many modules a code has in a row. Source: ISO/IEC 18004, a
-// version has four more than the one before it, and version 1 has 21.
-func modulesOf(q *qrcode.QRCode) int { return 17 + 4*q.VersionNumber }
 
 // Code draws a code into a square and makes it a click to its sheet.
 func (c *Canvas) Code(x, y, side float64, code Code) {
@@ -86,36 +52,5 @@ func (c *Canvas) Code(x, y, side float64, code Code) {
 	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
 	if link, ok := c.links[code.To]; ok {
 		c.pdf.Link(x, y, side, side, link)
-	}
-}
-
-// codes are the modules of texts. Each text is encoded once, whoever asks first.
-type codes map[string]func() (bitmap, error)
-
-// codesFor prepares to encode texts.
-func codesFor(texts []string) codes {
-	all := codes{}
-	for _, s := range texts {
-		if all[s] == nil {
-			all[s] = sync.OnceValues(func() (bitmap, error) { return encode(s) })
-		}
-	}
-	return all
-}
-
-// modules returns those of a text.
-func (all codes) modules(s string) (bitmap, error) {
-	if known, ok := all[s]; ok {
-		return known()
-	}
-	return encode(s)
-}
-
-// ahead encodes texts in their order while the pages before them are drawn. What goes
-// wrong with one is left to who draws it, and is told again then.
-func (all codes) ahead(texts []string) {
-	defer func() { recover() }()
-	for _, s := range texts {
-		all.modules(s)
 	}
 }

@@ -18,9 +18,9 @@ type Piece struct {
 	Head *Piece // of its table: stands again above it at the top of a page
 }
 
-// Cut shares pieces among pages of a height, in their order. A piece that is
+// IntoPages shares pieces among pages of a height, in their order. A piece that is
 // to be kept with the next never ends a page.
-func Cut(pieces []Piece, height float64) (pages [][]Piece) {
+func IntoPages(pieces []Piece, height float64) (pages [][]Piece) {
 	var page []Piece
 	left := height
 	for len(pieces) > 0 {
@@ -74,7 +74,7 @@ type Top func(c *Canvas, room mm.Box, which string) mm.Box
 // the same head. A second page has the same head, never smaller type.
 func Flow(c *Canvas, target, name, shape string, head Top, pieces []Piece) (pages []Page) {
 	probe := head(nil, c.Body(), "")
-	groups := Cut(pieces, probe.H)
+	groups := IntoPages(pieces, probe.H)
 	for i, group := range groups {
 		which := OfMany(i, len(groups))
 		pages = append(pages, Page{Target: target, Name: name + which, Shape: shape,

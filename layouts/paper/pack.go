@@ -3,36 +3,7 @@ package paper
 import (
 	"errors"
 	"fmt"
-	"time"
-
-	"hangpack/layouts/mm"
 )
-
-// A Pack is sheets in the order of their pages.
-type Pack struct {
-	Letter bool // Letter paper; else A4
-	Title  string
-	Day    time.Time
-	Spine  Spine
-	Sheets []Sheet
-}
-
-// Spine is what the strip on the left edge of every page says of the job.
-type Spine struct{ Title, Venue, Date, Revision, Fingerprint string }
-
-// A Sheet is one kind of paper. It is cut into pages before any is drawn.
-type Sheet interface {
-	// Pages cuts the sheet. It measures with c and draws nothing on it.
-	Pages(c *Canvas) []Page
-}
-
-// A Page is one side of paper, ready to be drawn.
-type Page struct {
-	Target string // what codes and clicks call it; "" for none
-	Name   string // in the spine and in the list of bookmarks
-	Shape  string
-	Draw   func(c *Canvas, room mm.Box)
-}
 
 // Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
 // of how many of the whole pack, every piece of ink, and every block of it.
@@ -58,9 +29,9 @@ type numbered struct {
 	sheet int
 }
 
-// Draw sets a pack on paper. An error means that something did not fit or that
+// DrawAll sets a pack on paper. An error means that something did not fit or that
 // the PDF library failed: no page is then good.
-func Draw(p Pack) (Drawn, error) {
+func DrawAll(p Pack) (Drawn, error) {
 	l, err := Lay(p)
 	if err != nil {
 		return Drawn{}, err
@@ -78,7 +49,7 @@ func Lay(p Pack) (l *Laid, err error) {
 			l.blank = drawn(p)
 			return
 		}
-		c := newCanvas(p)
+		c := newCanvas(p.Letter, p.Spine.Revision)
 		cut[i] = p.Sheets[i].Pages(c)
 		l.codes[i], faults[i] = c.wanted, c.err
 	})

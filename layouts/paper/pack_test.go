@@ -29,7 +29,7 @@ func (panics) Pages(*Canvas) []Page { panic("planted") }
 // A fault in one of the sheets that are cut side by side is an error and not the end
 // of the process, and so is one in a code that is encoded ahead.
 func TestFaultsSideBySideAreErrors(t *testing.T) {
-	_, err := Draw(Pack{Sheets: []Sheet{oneCode("ONE"), panics{}, oneCode("TWO")}})
+	_, err := DrawAll(Pack{Sheets: []Sheet{oneCode("ONE"), panics{}, oneCode("TWO")}})
 	require.ErrorContains(t, err, "planted")
 	all := codes{"ONE": sync.OnceValues(func() (bitmap, error) { panic("planted") })}
 	all.ahead([]string{"ONE"})
@@ -40,7 +40,7 @@ func TestFaultsSideBySideAreErrors(t *testing.T) {
 // something else has another identifier.
 func TestPacksAreRepeatable(t *testing.T) {
 	draw := func(title string) []byte {
-		drawn, err := Draw(Pack{Title: title, Day: time.Date(2027, 1, 2, 0, 0, 0, 0, time.UTC), Sheets: []Sheet{oneCode("ONE")}})
+		drawn, err := DrawAll(Pack{Title: title, Day: time.Date(2027, 1, 2, 0, 0, 0, 0, time.UTC), Sheets: []Sheet{oneCode("ONE")}})
 		require.NoError(t, err)
 		return drawn.PDF
 	}

@@ -6,22 +6,6 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// The frame of every page, in mm: margin, spine, gutter, foot.
-const (
-	margin     = 10.0
-	spineWidth = 12.0
-	gutter     = 6.0
-	footHeight = 10.0
-	punch      = 40.0 // a binder's holes, above and below the middle
-	punchSide  = 12.0
-)
-
-// Body is the room that the sheets have, beside the spine and above the foot.
-func (c *Canvas) Body() mm.Box {
-	x := margin + spineWidth + gutter
-	return mm.BoxAt(x, margin, c.w-margin-x, c.h-2*margin-footHeight)
-}
-
 // drawSpine draws the strip along the left edge: the sheet's name at its foot, the
 // job in the middle, venue, date, revision and page above. No text stands
 // where a binder's punch bites.

@@ -92,8 +92,8 @@ func cell(c *Canvas, x, y float64, col Column, f Face, lines []string) {
 	}
 }
 
-// Left is a column of words, w mm wide; 0 for what the others leave of the page.
-func Left(head string, w float64) Column { return Column{head, w, false} }
+// Texts is a column of words, w mm wide; 0 for what the others leave of the page.
+func Texts(head string, w float64) Column { return Column{head, w, false} }
 
-// Right is a column whose figures stand to the right.
-func Right(head string, w float64) Column { return Column{head, w, true} }
+// Figures is a column whose figures stand to the right.
+func Figures(head string, w float64) Column { return Column{head, w, true} }

@@ -100,8 +100,8 @@ func drawAxes(c *paper.Canvas, w drawing) {
 	drawDatum(c, a.datum)
 }
 
-// axisWords writes the words beside the axes, on white: lines may run there.
-func axisWords(c *paper.Canvas, a axes) {
+// drawAxisWords writes the words beside the axes, on white: lines may run there.
+func drawAxisWords(c *paper.Canvas, a axes) {
 	for _, word := range a.words {
 		f := paper.Small
 		if word.says == acrossNought || word.says == upDownNought {
@@ -123,9 +123,9 @@ func drawTicks(c *paper.Canvas, a axes, r mm.Box) {
 	}
 }
 
-// planBar draws a scale bar of two steps of the axes: a plan may show half a
+// drawBar draws a scale bar of two steps of the axes: a plan may show half a
 // kilometre, for which the bars of other drawings are too short.
-func planBar(c *paper.Canvas, w drawing, x, y float64) {
+func drawBar(c *paper.Canvas, w drawing, x, y float64) {
 	_, says := w.plan.Ruler.Step(w.frame.Scale)
 	l := w.axes.ticks
 	c.Line(x, y, x+2*l, y, paper.Solid)

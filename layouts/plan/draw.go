@@ -9,22 +9,22 @@ import (
 // leaderPen sets leaders off from the lines that they cross.
 const leaderPen = 0.3
 
-// drawView draws a sheet's drawing and its words.
-func drawView(c *paper.Canvas, w drawing) {
+// drawDrawing draws a sheet's drawing and its words.
+func drawDrawing(c *paper.Canvas, w drawing) {
 	above := mm.BoxAt(w.sheet.X, w.sheet.Y, w.sheet.W, w.room.Y-w.sheet.Y)
-	c.In("plan words", above, func() { planWords(c, above, w) })
-	c.In("plan", w.room, func() { drawPlanOf(c, w) })
-	ways := mm.BoxAt(w.sheet.X, w.room.Bottom(), w.sheet.W, planWaysTall)
-	c.In("plan ways", ways, func() { planWays(c, ways) })
-	key := mm.BoxAt(w.sheet.X, ways.Bottom(), w.sheet.W, planKeyTall)
-	c.In("plan key", key, func() { planKey(c, key, w) })
+	c.In("plan words", above, func() { drawWords(c, above, w) })
+	c.In("plan", w.room, func() { drawInk(c, w) })
+	ways := mm.BoxAt(w.sheet.X, w.room.Bottom(), w.sheet.W, waysTall)
+	c.In("plan ways", ways, func() { drawWays(c, ways) })
+	key := mm.BoxAt(w.sheet.X, ways.Bottom(), w.sheet.W, keyTall)
+	c.In("plan key", key, func() { drawKey(c, key, w) })
 }
 
-// drawPlanOf draws what is seen from above, then leaders, marks and tags.
-func drawPlanOf(c *paper.Canvas, w drawing) {
+// drawInk draws what is seen from above, then leaders, marks and tags.
+func drawInk(c *paper.Canvas, w drawing) {
 	drawAxes(c, w)
 	for _, i := range w.stacks {
-		stackPlan(c, w, i)
+		drawStack(c, w, i)
 	}
 	own := map[int]bool{}
 	for _, i := range w.own {
@@ -32,13 +32,13 @@ func drawPlanOf(c *paper.Canvas, w drawing) {
 	}
 	for _, i := range w.pale {
 		if !own[i] {
-			palePoint(c, w.spot(i), w.plan.Points[i])
+			paleMark(c, w.spot(i), w.plan.Points[i])
 		}
 	}
 	for _, i := range w.own {
-		offsets(c, w.spot(i), w.axes.datum)
+		drawOffsets(c, w.spot(i), w.axes.datum)
 	}
-	axisWords(c, w.axes)
+	drawAxisWords(c, w.axes)
 	for _, t := range w.tags {
 		if len(t.Points) > 1 {
 			c.Disc(t.To.X, t.To.Y, t.To.R, leaderPen, paper.None)
@@ -53,18 +53,18 @@ func drawPlanOf(c *paper.Canvas, w drawing) {
 	}
 }
 
-// offsets draws the two lengths that a tag's figures are of, dotted: from the
+// drawOffsets draws the two lengths that a tag's figures are of, dotted: from the
 // datum across to a point, and from the datum up or down to it.
-func offsets(c *paper.Canvas, p, datum mm.Spot) {
+func drawOffsets(c *paper.Canvas, p, datum mm.Spot) {
 	dotted(c, func() {
 		c.Line(datum.X, p.Y, p.X, p.Y, paper.Light)
 		c.Line(p.X, datum.Y, p.X, p.Y, paper.Light)
 	})
 }
 
-// stackPlan draws a stack from above: its outline, its front heavy, and
+// drawStack draws a stack from above: its outline, its front heavy, and
 // crossed out if it is held.
-func stackPlan(c *paper.Canvas, w drawing, i int) {
+func drawStack(c *paper.Canvas, w drawing, i int) {
 	s, at := w.plan.Stacks[i], w.corners(i)
 	c.Shape("stack plan", at, paper.Light, paper.Grey)
 	if s.Held {
@@ -93,15 +93,15 @@ func drawTag(c *paper.Canvas, w drawing, t tagging.Tag) {
 		base := y + tagPad + f.name.Lead()*0.72
 		c.Text(x, base, f.name, p.ID)
 		if p.Held {
-			heldWord(c, x+c.Width(f.name, p.ID)+2, base, f.name)
+			drawHeld(c, x+c.Width(f.name, p.ID)+2, base, f.name)
 		}
 		c.Lines(x, y+tagPad+f.name.Lead()+f.figures.Lead()*0.72, f.figures, []string{p.Across, p.UpDown})
 		y += f.entry()
 	}
 }
 
-// heldWord writes HELD white on black.
-func heldWord(c *paper.Canvas, x, base float64, f paper.Face) {
+// drawHeld writes HELD white on black.
+func drawHeld(c *paper.Canvas, x, base float64, f paper.Face) {
 	c.Rect(mm.BoxAt(x-0.8, base-f.Em()*0.8, c.Width(f, "HELD")+1.6, f.Em()), 0, paper.Black)
 	c.Inverse(func() { c.Text(x, base, f, "HELD") })
 }

@@ -24,10 +24,11 @@ type drawing struct {
 
 // Marks of points, in mm.
 const (
-	markRadius = 1.0
-	paleRadius = 0.7
-	touching   = 2*markRadius + 0.8 // marks nearer than this share a tag
-	frameAir   = 5.0                // between the outermost marks and the drawing's edge
+	datumRadius = 2.2
+	markRadius  = 1.0
+	paleRadius  = 0.7
+	touching    = 2*markRadius + 0.8 // marks nearer than this share a tag
+	frameAir    = 5.0                // between the outermost marks and the drawing's edge
 )
 
 // axes are the two lines through the datum, ruled like tapes from the
@@ -43,10 +44,6 @@ type axisWord struct {
 	mm.Spot
 	says string
 }
-
-const (
-	datumRadius = 2.2
-)
 
 // onPlan turns a place of the plan, downstage positive, into one of a frame,
 // which is positive up the page.

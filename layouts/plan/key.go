@@ -8,8 +8,8 @@ import (
 	"hangpack/layouts/parts"
 )
 
-// planWays draws which way is which under a drawing.
-func planWays(c *paper.Canvas, b mm.Box) {
+// drawWays draws which way is which under a drawing.
+func drawWays(c *paper.Canvas, b mm.Box) {
 	const y, arrow = 4.0, 9.0
 	mid := b.X + b.W/2
 	parts.Arrow(c, b.X+arrow, b.X, b.Y+y-1.2, 3)
@@ -39,7 +39,7 @@ const (
 
 // keyItems lists the marks that a drawing has.
 func keyItems(c *paper.Canvas, w drawing) (items []keyItem) {
-	point := func(p Point) func(mm.Spot) { return func(at mm.Spot) { pointInk(c, at, p) } }
+	point := func(p Point) func(mm.Spot) { return func(at mm.Spot) { pointMark(c, at, p) } }
 	items = []keyItem{
 		{8, func(p mm.Spot) { c.Chain(p.X-4, p.Y, p.X+4, p.Y) }, acrossNought},
 		{8, func(p mm.Spot) { c.Dashed(2, 1.4, func() { c.Line(p.X-4, p.Y, p.X+4, p.Y, paper.Light) }) }, upDownNought},
@@ -50,9 +50,9 @@ func keyItems(c *paper.Canvas, w drawing) (items []keyItem) {
 		{2, point(Point{}), "point of a stack"},
 		{2, point(Point{Other: true}), "other point"},
 		{2, point(Point{Held: true}), "held"},
-		{1.4, func(p mm.Spot) { palePoint(c, p, Point{}) }, paleStack},
-		{1.4, func(p mm.Spot) { palePoint(c, p, Point{Other: true}) }, paleOther},
-		{4, func(p mm.Spot) { keyStack(c, p) }, "stack, its front the thick line"},
+		{1.4, func(p mm.Spot) { paleMark(c, p, Point{}) }, paleStack},
+		{1.4, func(p mm.Spot) { paleMark(c, p, Point{Other: true}) }, paleOther},
+		{4, func(p mm.Spot) { keyOfStack(c, p) }, "stack, its front the thick line"},
 	} {
 		if has[k.says] {
 			items = append(items, k)
@@ -79,13 +79,13 @@ func (w drawing) has() map[string]bool {
 	return has
 }
 
-func keyStack(c *paper.Canvas, p mm.Spot) {
+func keyOfStack(c *paper.Canvas, p mm.Spot) {
 	c.Rect(mm.BoxAt(p.X-2, p.Y-1.4, 4, 2.8), paper.Light, paper.Grey)
 	c.Line(p.X-2, p.Y+1.4, p.X+2, p.Y+1.4, paper.Heavy)
 }
 
-// planKey explains the marks, in as many columns as a line holds.
-func planKey(c *paper.Canvas, b mm.Box, w drawing) {
+// drawKey explains the marks, in as many columns as a line holds.
+func drawKey(c *paper.Canvas, b mm.Box, w drawing) {
 	x, y := b.X, b.Y+2.6
 	for _, k := range keyItems(c, w) {
 		need := k.w + 1.5 + c.Width(paper.Small, k.says)

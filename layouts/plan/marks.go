@@ -18,12 +18,12 @@ func drawDatum(c *paper.Canvas, p mm.Spot) {
 func drawPoint(c *paper.Canvas, p mm.Spot, of Point) {
 	const r = markRadius
 	c.Record("point", p.X-r, p.Y-r, p.X+r, p.Y+r)
-	pointInk(c, p, of)
+	pointMark(c, p, of)
 }
 
-// pointInk draws a disc; a square if the point is not a stack's; a ring with a
+// pointMark draws a disc; a square if the point is not a stack's; a ring with a
 // cross if it is held.
-func pointInk(c *paper.Canvas, p mm.Spot, of Point) {
+func pointMark(c *paper.Canvas, p mm.Spot, of Point) {
 	const r = markRadius
 	switch {
 	case of.Other:
@@ -39,8 +39,8 @@ func pointInk(c *paper.Canvas, p mm.Spot, of Point) {
 	}
 }
 
-// palePoint draws a point whose figures stand on another sheet.
-func palePoint(c *paper.Canvas, p mm.Spot, of Point) {
+// paleMark draws a point whose figures stand on another sheet.
+func paleMark(c *paper.Canvas, p mm.Spot, of Point) {
 	const r = paleRadius
 	if of.Other {
 		c.Rect(mm.BoxAt(p.X-r, p.Y-r, 2*r, 2*r), paper.Light, paper.White)

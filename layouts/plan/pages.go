@@ -10,14 +10,14 @@ import (
 // checks may stand beneath it, in mm.
 const leastDrawing = 120.0
 
-// planHead is the head of every page of a plan.
-var planHead = parts.RevHead("PLAN", "all points of the roof, seen from above")
+// pageHead is the head of every page of a plan.
+var pageHead = parts.RevHead("PLAN", "all points of the roof, seen from above")
 
 // Pages draws the plan on as few pages as can hold the figures of all points.
 // The tape checks stand under a single drawing where that costs it no scale,
 // else on pages of their own.
 func (v Sheet) Pages(c *paper.Canvas) []paper.Page {
-	room, checks := planHead(nil, c.Body(), ""), v.checks(c)
+	room, checks := pageHead(nil, c.Body(), ""), v.checks(c)
 	views, left := v.views(c, room), room.H-paper.HeightOf(checks)
 	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
 		lower := v.views(c, mm.BoxAt(room.X, room.Y, room.W, left))
@@ -27,7 +27,7 @@ func (v Sheet) Pages(c *paper.Canvas) []paper.Page {
 	}
 	below := make([][]paper.Piece, len(views))
 	if len(checks) > 0 {
-		below = append(below, paper.Cut(checks, room.H)...)
+		below = append(below, paper.IntoPages(checks, room.H)...)
 	}
 	return v.numbered(views, below)
 }
@@ -37,10 +37,10 @@ func (v Sheet) Pages(c *paper.Canvas) []paper.Page {
 func (v Sheet) numbered(views []drawing, below [][]paper.Piece) (pages []paper.Page) {
 	for i := range below {
 		which := paper.OfMany(i, len(below))
-		pages = append(pages, paper.Page{Target: planTarget, Name: "PLAN" + which, Draw: func(c *paper.Canvas, room mm.Box) {
-			room = planHead(c, room, which)
+		pages = append(pages, paper.Page{Target: target, Name: "PLAN" + which, Draw: func(c *paper.Canvas, room mm.Box) {
+			room = pageHead(c, room, which)
 			if i < len(views) {
-				drawView(c, views[i])
+				drawDrawing(c, views[i])
 				room.Y += views[i].sheet.H
 			}
 			paper.Pile(c, "plan piece", room, below[i])

@@ -1,3 +1,5 @@
+// Package plan is the sheet of all points of the roof from above: one drawing or more,
+// each with tags for its points, the words and the key around it, and tape checks.
 package plan
 
 import "hangpack/layouts/drawings"
@@ -38,5 +40,5 @@ type Stack struct {
 // A TapeCheck is a distance of two points along the floor, in words.
 type TapeCheck struct{ From, To, Is string }
 
-// planTarget is what clicks and codes call the plan.
-const planTarget = "plan"
+// target is what clicks and codes call the plan.
+const target = "plan"

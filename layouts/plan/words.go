@@ -11,12 +11,12 @@ import (
 
 // Heights of the words around a drawing, in mm.
 const (
-	planScaleTall = 8.0
-	planWaysTall  = 11.0
-	planKeyTall   = 9.0
+	scaleTall = 8.0
+	waysTall  = 11.0
+	keyTall   = 9.0
 )
 
-const planRead = "Read each tag from the top: first across from the datum, then up- or downstage of it. Measure by the figures, never off the drawing."
+const howToRead = "Read each tag from the top: first across from the datum, then up- or downstage of it. Measure by the figures, never off the drawing."
 
 // datumLines are the words that say what the datum is.
 func datumLines(c *paper.Canvas, v Sheet, w float64) []string {
@@ -25,25 +25,25 @@ func datumLines(c *paper.Canvas, v Sheet, w float64) []string {
 
 // aboveHeight measures the words above a drawing.
 func aboveHeight(c *paper.Canvas, v Sheet, w float64) float64 {
-	lines := len(c.Wrap(paper.Small, w, planRead)) + whoseMost(c, v, w)
-	return planScaleTall + float64(len(datumLines(c, v, w)))*paper.Text.Lead() + float64(lines)*paper.Small.Lead() + 3
+	lines := len(c.Wrap(paper.Small, w, howToRead)) + whoseMost(c, v, w)
+	return scaleTall + float64(len(datumLines(c, v, w)))*paper.Text.Lead() + float64(lines)*paper.Small.Lead() + 3
 }
 
 // drawingRoom is what the words leave of a sheet for the drawing.
 func drawingRoom(c *paper.Canvas, v Sheet, sheet mm.Box) mm.Box {
 	above := aboveHeight(c, v, sheet.W)
-	return mm.BoxAt(sheet.X, sheet.Y+above, sheet.W, sheet.H-above-planWaysTall-planKeyTall)
+	return mm.BoxAt(sheet.X, sheet.Y+above, sheet.W, sheet.H-above-waysTall-keyTall)
 }
 
-// planWords writes the scale, the datum and how to read the sheet.
-func planWords(c *paper.Canvas, b mm.Box, w drawing) {
+// drawWords writes the scale, the datum and how to read the sheet.
+func drawWords(c *paper.Canvas, b mm.Box, w drawing) {
 	scale := "Plan, " + drawings.ScaleWords(w.frame)
 	c.Text(b.X, b.Y+4.5, paper.TextBold, scale)
-	planBar(c, w, b.X+c.Width(paper.TextBold, scale)+10, b.Y+3.2)
-	y := b.Y + planScaleTall + paper.Text.Lead()*0.8
+	drawBar(c, w, b.X+c.Width(paper.TextBold, scale)+10, b.Y+3.2)
+	y := b.Y + scaleTall + paper.Text.Lead()*0.8
 	drawDatum(c, mm.At(b.X+3.2, y-1.2))
 	y = c.Lines(b.X+8, y, paper.Text, datumLines(c, w.plan, b.W)) + 0.4
-	y = c.Paragraph(b.X, y, b.W, paper.Small, planRead)
+	y = c.Paragraph(b.X, y, b.W, paper.Small, howToRead)
 	c.Paragraph(b.X, y, b.W, paper.SmallBold, w.whose())
 }
 

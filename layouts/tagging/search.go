@@ -25,12 +25,6 @@ type search struct {
 	moves  uint64     // state of the generator
 }
 
-// A corner is where the top left corner of a tag may stand.
-type corner struct {
-	mm.Spot
-	cost int
-}
-
 // Costs, in tenths of a millimetre of leader.
 const (
 	longest   = 550   // the most where placing is strict
