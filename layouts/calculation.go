@@ -44,6 +44,7 @@ var (
 	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 33), paper.Texts("worked out", 54), paper.Texts("may be", 42), paper.Figures("used", 0)}
 )
 
+// Pages cuts the sheet.
 func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{parts.Heading("What goes in")}
 	for _, f := range v.Inputs {

@@ -29,6 +29,7 @@ type StackCautions struct {
 // A StackMark is what tells a stack from the others.
 type StackMark struct{ ID, Name, Shape string }
 
+// Pages cuts the sheet.
 func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, s := range v.Stacks {

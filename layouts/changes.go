@@ -39,6 +39,7 @@ type ChangedJoint struct {
 var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
 	paper.Figures("design", 25), paper.Texts("place", 0)}
 
+// Pages cuts the sheet.
 func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}
 	for _, s := range v.Warnings {

@@ -36,6 +36,7 @@ type StackRow struct {
 	Code            paper.Code
 }
 
+// Pages cuts the sheet.
 func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{coverTitle(c, v)}
 	for _, f := range v.Facts {

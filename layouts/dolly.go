@@ -15,7 +15,6 @@ type Dolly struct {
 	Revision string
 	Shape    string
 	Joins    string // '1st of 2: joins the bar above, dolly B below'
-	Part     string // 'cabinets 1-8 of this dolly', or ""
 	Above    string // what the first joint hangs from
 	Picks    []PickHole
 	First    string   // how the first joint is made

@@ -16,6 +16,7 @@ type DoNotFly struct {
 	Says    string // beside the code: its text
 }
 
+// Pages cuts the sheet.
 func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{{H: 40, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Rect(mm.BoxAt(room.X, room.Y+4, room.W, 32), 0, paper.Black)

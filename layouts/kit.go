@@ -36,6 +36,7 @@ var (
 
 const kitRow = 7.6 // least height, for a box that takes a gloved hand
 
+// Pages cuts the sheet.
 func (v Kit) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, s := range v.Says {

@@ -50,6 +50,7 @@ var (
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
+// Pages cuts the sheet.
 func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, f := range v.Facts {

@@ -29,7 +29,7 @@ func (e Elevation) Draw(c *paper.Canvas, room mm.Box) {
 	last := max(holeLabels(c, f, e, room, room.X+holes), lookLabels(c, f, e, room, room.Right()-looks))
 	levelMarks(c, f, e, room, last)
 	numbersInside(c, f, e, first)
-	ScaleBar(c, e.Ruler, f, room.X+holes+leader, room.Bottom()-2, room.W*0.5)
+	scaleBar(c, e.Ruler, f, room.X+holes+leader, room.Bottom()-2, room.W*0.5)
 }
 
 // levelWords measures the widest words that stand above a level at the right.

@@ -127,9 +127,9 @@ func Extent(places ...Place) (lo, hi Place) {
 	return lo, hi
 }
 
-// ScaleBar draws a bar that stays true when a copier shrinks the page: the
+// scaleBar draws a bar that stays true when a copier shrinks the page: the
 // longest that takes at most w.
-func ScaleBar(c *paper.Canvas, r Ruler, f Frame, x, y, w float64) {
+func scaleBar(c *paper.Canvas, r Ruler, f Frame, x, y, w float64) {
 	bars := r.bars()
 	bar := bars[len(bars)-1]
 	for _, b := range bars {

@@ -14,7 +14,6 @@ type Strip struct {
 	Ruler Ruler
 	Holes []BarHole
 	Used  []int  // the pick holes to use, front first
-	Hinge Place  // the bar's hinge pin
 	Lead  string // what the aims are of; "" where there are none
 }
 

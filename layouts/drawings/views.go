@@ -32,7 +32,7 @@ func ViewHead(of string, r Ruler, scale int) paper.Piece {
 	f := Frame{Scale: scale}
 	return paper.Piece{H: 6, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Text(room.X, room.Y+3.4, paper.SmallBold, of+", "+ScaleWords(f)+", ticks the way cabinets look, audience →")
-		ScaleBar(c, r, f, room.X+124, room.Y+2.4, 24)
+		scaleBar(c, r, f, room.X+124, room.Y+2.4, 24)
 	}}
 }
 

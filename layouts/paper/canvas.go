@@ -115,6 +115,7 @@ func (c *Canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
 	return &c.marks[len(c.marks)-1]
 }
 
+// Fault keeps what is wrong, if nothing was before: the pack then fails.
 func (c *Canvas) Fault(format string, args ...any) {
 	if c.err == nil {
 		c.err = fmt.Errorf(format, args...)

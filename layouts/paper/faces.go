@@ -22,8 +22,6 @@ var (
 const (
 	DigitHeight = 0.741
 	CapHeight   = 0.723
-	digitWidth  = 0.556
-	pointWidth  = 0.278
 	ptPerMm     = 72 / 25.4
 )
 

@@ -39,6 +39,7 @@ func IntoPages(pieces []Piece, height float64) (pages [][]Piece) {
 	return append(pages, page)
 }
 
+// HeightOf returns how tall pieces are, one under the other.
 func HeightOf(pieces []Piece) (h float64) {
 	for _, p := range pieces {
 		h += p.H

@@ -3,8 +3,9 @@ package paper
 import "strings"
 
 // RunFaces are the faces of a text whose beginning stands out.
-type RunFaces struct{ Start, Rest Face }
+type RunFaces struct{ start, Rest Face }
 
+// The two sizes of such texts.
 var (
 	Running = RunFaces{TextBold, Text}
 	Larger  = RunFaces{Face{true, Reading.Pt}, Reading}
@@ -26,8 +27,8 @@ type Run struct {
 // RunIn breaks a beginning in bold, and what follows it on the same line, into
 // lines no wider than w.
 func RunIn(c *Canvas, f RunFaces, w float64, bold, rest, from string) Run {
-	r := Run{RunFaces: f, w: w, bold: c.Wrap(f.Start, w, bold), from: c.Wrap(Small, w, from)}
-	r.at = c.Width(f.Start, r.bold[len(r.bold)-1]) + c.Width(f.Rest, " ")
+	r := Run{RunFaces: f, w: w, bold: c.Wrap(f.start, w, bold), from: c.Wrap(Small, w, from)}
+	r.at = c.Width(f.start, r.bold[len(r.bold)-1]) + c.Width(f.Rest, " ")
 	words := wordsOf(rest)
 	n := len(words)
 	for c.Width(f.Rest, strings.Join(words[:n], " ")) > w-r.at && n > 0 {
@@ -47,6 +48,7 @@ func lastOf(c *Canvas, r Run) float64 {
 	return r.at + c.Width(r.Rest, r.first)
 }
 
+// Height returns how tall the lines are.
 func (r Run) Height() float64 {
 	h := float64(len(r.bold)+len(r.more)) * r.Rest.Lead()
 	if r.below {
@@ -57,7 +59,7 @@ func (r Run) Height() float64 {
 
 // Draw writes the lines from the baseline y down.
 func (r Run) Draw(c *Canvas, x, y float64) {
-	y = c.Lines(x, y, r.Start, r.bold)
+	y = c.Lines(x, y, r.start, r.bold)
 	c.Text(x+r.at, y-r.Rest.Lead(), r.Rest, r.first)
 	y = c.Lines(x, y, r.Rest, r.more) - r.Rest.Lead()
 	for _, s := range r.from {
