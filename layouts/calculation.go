@@ -48,15 +48,15 @@ var (
 func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{parts.Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
 	pieces = append(append(pieces, parts.Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
 	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
 	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, parts.Heading("What each joint carries, finished stack at rest, both sides together")), paper.TableOf(c, jointColumns, v.Joints, paper.Small)...)
+	pieces = append(append(pieces, parts.Heading("What each joint carries, finished stack at rest, both sides together")), paper.Table(c, jointColumns, v.Joints, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
 	pieces = append(pieces, formulas(c, "Points", v.Points)...)
-	pieces = append(append(pieces, parts.Heading("Every check, where it comes closest")), paper.TableOf(c, checkColumns, v.Checks, paper.Small)...)
+	pieces = append(append(pieces, parts.Heading("Every check, where it comes closest")), paper.Table(c, checkColumns, v.Checks, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1))
 	for _, s := range v.Unchecked {
 		pieces = append(pieces, paper.Words(c, paper.Small, s, 0.6))
@@ -74,7 +74,7 @@ func partsTable(c *paper.Canvas, t Table) []paper.Piece {
 	for i, head := range t.Heads {
 		columns = append(columns, paper.Column{Head: head, W: partWidths[i], Right: i > 0})
 	}
-	pieces := paper.TableOf(c, columns, t.Rows, paper.Small)
+	pieces := paper.Table(c, columns, t.Rows, paper.Small)
 	last := &pieces[len(pieces)-1]
 	*last = paper.TableRow(c, paper.Rest(c, columns), t.Rows[len(t.Rows)-1], paper.SmallBold, false)
 	last.Head = &pieces[0]

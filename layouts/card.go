@@ -9,6 +9,40 @@ import (
 	"hangpack/layouts/parts"
 )
 
+// A Card is one moment of a sequence.
+type Card struct {
+	Of, Which string // 'after', 'dolly B'
+	Says      []string
+	View      *drawings.Elevation // as it hangs then; nil where nothing does
+	Joint     *CardJoint          // the joint that is made or released
+	Steps     []Task              // in their order, each with its number
+	Reads     []Instrument
+	Warnings  []string
+	Notes     []string
+}
+
+// A CardJoint is a joint as a tab between two bodies.
+type CardJoint struct {
+	Above, Below string // 'bar' or '4', and '5'
+	Hole         parts.JointHole
+}
+
+// A Task is one thing to do; what a hand or an eye goes by is strong.
+type Task struct {
+	Says   string
+	Strong bool
+}
+
+// A Instrument is what an instrument should show, with a box for what it does show.
+type Instrument struct{ Of, Is, May string }
+
+// A viewSize is how wide the views of cards are, and their scale; nothing where they
+// have none.
+type viewSize struct {
+	w     float64
+	scale int
+}
+
 // Measures of a card, in mm: which moment it is, what to do, what to read.
 const (
 	whichWidth = 25.0
@@ -182,38 +216,4 @@ func cardTail(c *paper.Canvas, v Card) paper.Piece {
 		}
 		c.Lines(room.X, y, paper.Small, notes)
 	}}
-}
-
-// A Card is one moment of a sequence.
-type Card struct {
-	Of, Which string // 'after', 'dolly B'
-	Says      []string
-	View      *drawings.Elevation // as it hangs then; nil where nothing does
-	Joint     *CardJoint          // the joint that is made or released
-	Steps     []Task              // in their order, each with its number
-	Reads     []Instrument
-	Warnings  []string
-	Notes     []string
-}
-
-// A CardJoint is a joint as a tab between two bodies.
-type CardJoint struct {
-	Above, Below string // 'bar' or '4', and '5'
-	Hole         parts.JointHole
-}
-
-// A Task is one thing to do; what a hand or an eye goes by is strong.
-type Task struct {
-	Says   string
-	Strong bool
-}
-
-// A Instrument is what an instrument should show, with a box for what it does show.
-type Instrument struct{ Of, Is, May string }
-
-// A viewSize is how wide the views of cards are, and their scale; nothing where they
-// have none.
-type viewSize struct {
-	w     float64
-	scale int
 }

@@ -35,7 +35,7 @@ func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	for _, s := range v.Stacks {
 		pieces = append(pieces, stackMarks(c, s.Of)...)
 		for _, item := range s.Items {
-			pieces = append(pieces, parts.RemarkRow(c, item))
+			pieces = append(pieces, item.Row(c))
 		}
 	}
 	pieces = append(pieces, rolesPieces(c, v.Roles, v.Anyone)...)

@@ -49,7 +49,7 @@ func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 		pieces = append(pieces, changedStack(c, s)...)
 	}
 	if len(v.Points) > 0 {
-		pieces = append(append(pieces, parts.Heading("Points: what the roof carries")), paper.TableOf(c, changeColumns, v.Points, paper.Text)...)
+		pieces = append(append(pieces, parts.Heading("Points: what the roof carries")), paper.Table(c, changeColumns, v.Points, paper.Text)...)
 	}
 	if len(v.Job) > 0 {
 		pieces = append(append(pieces, parts.Heading("The job")), paragraphs(c, v.Job)...)

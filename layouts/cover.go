@@ -40,7 +40,7 @@ type StackRow struct {
 func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{coverTitle(c, v)}
 	for _, f := range v.Facts {
-		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
 	pieces = append(pieces, headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
@@ -98,7 +98,7 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 	name := c.Wrap(paper.TextBold, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
-		facts += parts.FactPiece(c, f, w).H
+		facts += f.Piece(c, w).H
 	}
 	h := max(float64(len(name))*paper.TextBold.Lead()+facts+3, side+3)
 	return paper.Piece{H: h + 0.6, Draw: func(c *paper.Canvas, room mm.Box) {
@@ -107,7 +107,7 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+14, 9, 9))
 		y := c.Lines(room.X+idW, room.Y+5, paper.TextBold, name) - paper.TextBold.Lead() + 1.6
 		for _, f := range s.Facts {
-			p := parts.FactPiece(c, f, w)
+			p := f.Piece(c, w)
 			p.Draw(c, mm.BoxAt(room.X+idW, y, w, p.H))
 			y += p.H
 		}
@@ -153,7 +153,7 @@ func openItems(c *paper.Canvas, items []parts.Remark) []paper.Piece {
 	for _, o := range items {
 		rows = append(rows, []string{o.Where, o.Says, ""})
 	}
-	return append(pieces, paper.TableOf(c, columns, rows, paper.Small)...)
+	return append(pieces, paper.Table(c, columns, rows, paper.Small)...)
 }
 
 // signOff is three boxes: until they are signed the pack is a plan.

@@ -41,7 +41,7 @@ func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	col := footColumn(c, d, w)
 	left := 3 + sumHeight(c, d, col)
 	for _, l := range d.Figures {
-		left += parts.FigureHeight(c, l, col)
+		left += l.Height(c, col)
 	}
 	left += float64(len(c.Wrap(paper.TextBold, col-13, d.setWords())))*paper.TextBold.Lead() + 6.6
 	left += float64(len(footNotes(c, d, col))) * paper.Small.Lead()
@@ -113,8 +113,8 @@ func drawSums(c *paper.Canvas, room mm.Box, d Dolly) {
 	c.Lines(room.X, y, paper.Small, []string{"Sum of splays,", "for the radio"})
 	y = c.Holes(room.X+parts.OfWidth, y, paper.Section, paper.White, c.Wrap(paper.Section, room.W-parts.OfWidth, d.Sum)) - paper.Section.Lead() + 5
 	for _, l := range d.Figures {
-		parts.DrawFigure(c, room.X, y+3, room.W, l)
-		y += parts.FigureHeight(c, l, room.W)
+		l.Draw(c, room.X, y+3, room.W)
+		y += l.Height(c, room.W)
 	}
 	parts.PinIn.Draw(c, mm.BoxAt(room.X, y-0.6, 10, 8))
 	base := y + 4.4

@@ -95,21 +95,6 @@ func ghost(c *paper.Canvas, x, y, w, h float64, s string) {
 	c.Hole(x+(w-c.Width(paper.Text, s))/2, y+paper.Text.Em()*0.3, paper.Text, paper.White, s)
 }
 
-// pickWidth is how wide a pick hole prints, with the words before it.
-func pickWidth(c *paper.Canvas, p PickHole) float64 {
-	return pickWords + c.Width(paper.Digits(paper.AfarTall), p.Label) + 9
-}
-
-// picksInLine reports whether all pick holes fit beside the widest tab of a
-// sheet w wide; else each has a line to itself, above the tab.
-func picksInLine(c *paper.Canvas, d Dolly, w float64) bool {
-	left := besideTabs(c, d, w) - 12
-	for _, p := range d.Picks {
-		left -= pickWidth(c, p)
-	}
-	return left > 0
-}
-
 // barHeight is the height of what the first joint hangs from.
 func barHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	switch {
@@ -134,6 +119,21 @@ func (d Dolly) pickTall() float64 {
 // aboveLines are what the first joint hangs from, beside the widest tab there may be.
 func aboveLines(c *paper.Canvas, d Dolly, w float64) []string {
 	return c.Wrap(paper.TextBold, besideTabs(c, d, w)-12, d.Above)
+}
+
+// picksInLine reports whether all pick holes fit beside the widest tab of a
+// sheet w wide; else each has a line to itself, above the tab.
+func picksInLine(c *paper.Canvas, d Dolly, w float64) bool {
+	left := besideTabs(c, d, w) - 12
+	for _, p := range d.Picks {
+		left -= pickWidth(c, p)
+	}
+	return left > 0
+}
+
+// pickWidth is how wide a pick hole prints, with the words before it.
+func pickWidth(c *paper.Canvas, p PickHole) float64 {
+	return pickWords + c.Width(paper.Digits(paper.AfarTall), p.Label) + 9
 }
 
 // dollyBar draws what the first joint hangs from: on the first dolly the bar

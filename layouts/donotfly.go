@@ -25,7 +25,7 @@ func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
 		parts.Stop.Draw(c, mm.BoxAt(room.X+5, room.Y+9, 22, 22))
 	}}, paper.Words(c, paper.Section, "This stack must not be flown as described. No holes are printed for it.", 4)}
 	for _, r := range v.Reasons {
-		pieces = append(pieces, parts.RemarkRow(c, r))
+		pieces = append(pieces, r.Row(c))
 	}
 	pieces = append(pieces, paper.Words(c, paper.Text, "Change the job, work it out again and print the pack anew. Nothing here says what to change: ask who designed it.", 6))
 	side := c.CodeSide(v.Code)

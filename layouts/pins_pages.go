@@ -3,7 +3,6 @@ package layouts
 import (
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
-	"hangpack/layouts/parts"
 )
 
 // Pages is one page, or two where the longest names leave no room for rows of
@@ -64,7 +63,7 @@ func belowHeight(c *paper.Canvas, p Pins, w float64) float64 {
 func figuresHeight(c *paper.Canvas, p Pins, w float64) float64 {
 	height := 0.0
 	for _, l := range p.Figures {
-		height += parts.FigureHeight(c, l, w)
+		height += l.Height(c, w)
 	}
 	for _, n := range p.Notes {
 		height += float64(len(c.Wrap(paper.Small, w, n))) * paper.Small.Lead()
@@ -93,8 +92,8 @@ func drawLower(c *paper.Canvas, room mm.Box, p Pins) {
 func drawFigures(c *paper.Canvas, room mm.Box, p Pins) {
 	y := room.Y
 	for _, l := range p.Figures {
-		parts.DrawFigure(c, room.X, y+4.4, room.W, l)
-		y += parts.FigureHeight(c, l, room.W)
+		l.Draw(c, room.X, y+4.4, room.W)
+		y += l.Height(c, room.W)
 	}
 	y += 4
 	for _, n := range p.Notes {

@@ -54,7 +54,7 @@ var (
 func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
 	for _, f := range v.Facts {
-		pieces = append(pieces, parts.FactPiece(c, f, c.Body().W))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
 	for _, g := range v.Groups {
 		pieces = append(pieces, pointGroup(c, g, venueAndPen(c, v.Groups))...)
@@ -63,7 +63,7 @@ func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	for _, t := range v.Totals {
 		rows = append(rows, []string{t.Of, t.Count, t.Static, t.Design})
 	}
-	end := append([]paper.Piece{parts.Heading("Totals")}, paper.TableOf(c, totalColumns, rows, paper.Text)...)
+	end := append([]paper.Piece{parts.Heading("Totals")}, paper.Table(c, totalColumns, rows, paper.Text)...)
 	end = append(end, paper.Gap(3))
 	for _, n := range v.Notes {
 		end = append(end, paper.Words(c, paper.Small, n, 1))

@@ -6,9 +6,6 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// Gap is a piece of white paper.
-func Gap(h float64) Piece { return Piece{H: h, Draw: func(*Canvas, mm.Box) {}} }
-
 // A Piece is a part of a sheet that stays on one page: its height and how it
 // is drawn into a room of that height.
 type Piece struct {
@@ -16,6 +13,36 @@ type Piece struct {
 	Draw func(c *Canvas, room mm.Box)
 	Keep bool   // on the page of the next piece
 	Head *Piece // of its table: stands again above it at the top of a page
+}
+
+// Words makes a piece of a text.
+func Words(c *Canvas, f Face, s string, after float64) Piece {
+	lines := c.Wrap(f, c.Body().W, s)
+	return Piece{H: float64(len(lines))*f.Lead() + after, Draw: func(c *Canvas, room mm.Box) {
+		c.Lines(room.X, room.Y+f.Lead()*0.8, f, lines)
+	}}
+}
+
+// Gap is a piece of white paper.
+func Gap(h float64) Piece { return Piece{H: h, Draw: func(*Canvas, mm.Box) {}} }
+
+// HeightOf returns how tall pieces are, one under the other.
+func HeightOf(pieces []Piece) (h float64) {
+	for _, p := range pieces {
+		h += p.H
+	}
+	return h
+}
+
+// Together keeps pieces on one page if they are no taller than most.
+func Together(pieces []Piece, most float64) []Piece {
+	if HeightOf(pieces) > most {
+		return pieces
+	}
+	for i := range pieces[:len(pieces)-1] {
+		pieces[i].Keep = true
+	}
+	return pieces
 }
 
 // IntoPages shares pieces among pages of a height, in their order. A piece that is
@@ -37,25 +64,6 @@ func IntoPages(pieces []Piece, height float64) (pages [][]Piece) {
 		page, left = append(page, group...), left-h
 	}
 	return append(pages, page)
-}
-
-// HeightOf returns how tall pieces are, one under the other.
-func HeightOf(pieces []Piece) (h float64) {
-	for _, p := range pieces {
-		h += p.H
-	}
-	return h
-}
-
-// Together keeps pieces on one page if they are no taller than most.
-func Together(pieces []Piece, most float64) []Piece {
-	if HeightOf(pieces) > most {
-		return pieces
-	}
-	for i := range pieces[:len(pieces)-1] {
-		pieces[i].Keep = true
-	}
-	return pieces
 }
 
 // kept returns how many of the first pieces belong on one page.
@@ -105,12 +113,4 @@ func Pile(c *Canvas, block string, room mm.Box, pieces []Piece) {
 		c.In(fmt.Sprintf("%s %d", block, n+1), b, func() { p.Draw(c, b) })
 		room.Y += p.H
 	}
-}
-
-// Words makes a piece of a text.
-func Words(c *Canvas, f Face, s string, after float64) Piece {
-	lines := c.Wrap(f, c.Body().W, s)
-	return Piece{H: float64(len(lines))*f.Lead() + after, Draw: func(c *Canvas, room mm.Box) {
-		c.Lines(room.X, room.Y+f.Lead()*0.8, f, lines)
-	}}
 }

@@ -2,6 +2,18 @@ package paper
 
 import "github.com/go-pdf/fpdf"
 
+// Pens, in mm, and fills.
+const (
+	Light = 0.2
+	Solid = 0.4
+	Heavy = 0.8
+
+	None  = -1
+	White = 255
+	Grey  = 224
+	Black = 0
+)
+
 // An ink is what the PDF library draws with next. It writes an instruction for every
 // change it is told of, so it is told only of what does change.
 type ink struct {

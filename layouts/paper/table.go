@@ -1,6 +1,8 @@
 package paper
 
-import "hangpack/layouts/mm"
+import (
+	"hangpack/layouts/mm"
+)
 
 // A Column of a table: its heading, its width in mm, and whether its figures
 // stand to the right.
@@ -8,6 +10,23 @@ type Column struct {
 	Head  string
 	W     float64
 	Right bool
+}
+
+// Texts is a column of words, w mm wide; 0 for what the others leave of the page.
+func Texts(head string, w float64) Column { return Column{head, w, false} }
+
+// Figures is a column whose figures stand to the right.
+func Figures(head string, w float64) Column { return Column{head, w, true} }
+
+// Table makes pieces of a table: its headings, which stand again on every page
+// that it goes on to, and its rows.
+func Table(c *Canvas, columns []Column, rows [][]string, f Face) []Piece {
+	columns = Rest(c, columns)
+	var pieces []Piece
+	for _, r := range rows {
+		pieces = append(pieces, TableRow(c, columns, r, f, false))
+	}
+	return Under(TableHead(c, columns), pieces)
 }
 
 // TableHead makes a piece of a table's headings.
@@ -48,25 +67,6 @@ func BareRow(c *Canvas, columns []Column, cells []string, f Face) Piece {
 	}}
 }
 
-// TableOf makes pieces of a table: its headings, which stand again on every page
-// that it goes on to, and its rows.
-func TableOf(c *Canvas, columns []Column, rows [][]string, f Face) []Piece {
-	columns = Rest(c, columns)
-	var pieces []Piece
-	for _, r := range rows {
-		pieces = append(pieces, TableRow(c, columns, r, f, false))
-	}
-	return Under(TableHead(c, columns), pieces)
-}
-
-// Under is rows below a head, which stands again on every page that they go on to.
-func Under(head Piece, rows []Piece) []Piece {
-	for i := range rows {
-		rows[i].Head = &head
-	}
-	return append([]Piece{head}, rows...)
-}
-
 // Rest gives a last column without a width what the others leave of the page.
 func Rest(c *Canvas, columns []Column) []Column {
 	columns = append([]Column{}, columns...)
@@ -80,6 +80,14 @@ func Rest(c *Canvas, columns []Column) []Column {
 	return columns
 }
 
+// Under is rows below a head, which stands again on every page that they go on to.
+func Under(head Piece, rows []Piece) []Piece {
+	for i := range rows {
+		rows[i].Head = &head
+	}
+	return append([]Piece{head}, rows...)
+}
+
 // cell writes the lines of one cell.
 func cell(c *Canvas, x, y float64, col Column, f Face, lines []string) {
 	for _, s := range lines {
@@ -91,9 +99,3 @@ func cell(c *Canvas, x, y float64, col Column, f Face, lines []string) {
 		y += f.Lead()
 	}
 }
-
-// Texts is a column of words, w mm wide; 0 for what the others leave of the page.
-func Texts(head string, w float64) Column { return Column{head, w, false} }
-
-// Figures is a column whose figures stand to the right.
-func Figures(head string, w float64) Column { return Column{head, w, true} }
