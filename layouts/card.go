@@ -90,7 +90,7 @@ func whichMoment(c *paper.Canvas, v Card) paper.Piece {
 	top := 3.6 + float64(len(name))*paper.Section.Lead() + float64(len(says))*paper.Small.Lead() + 1
 	joint := 0.0
 	if v.Joint != nil {
-		_, tall := cardTab(c, whichWidth-2.5, *v.Joint)
+		_, tall := cardTab(c, *v.Joint, whichWidth-2.5)
 		joint = 2*tall + 2.5
 	}
 	return paper.Piece{H: top + joint + 11.5, Draw: func(c *paper.Canvas, room mm.Box) {
@@ -114,7 +114,7 @@ func whenAndWho(c *paper.Canvas, x, y, w float64) {
 
 // cardTab measures the tab of a card's joint in a width, and its two bodies, which
 // are taller where the names of both stand above and below a wide tab.
-func cardTab(c *paper.Canvas, w float64, j CardJoint) (t parts.Tabs, tall float64) {
+func cardTab(c *paper.Canvas, j CardJoint, w float64) (t parts.Tabs, tall float64) {
 	const names = 9.0
 	t = parts.TabsWithin(c, w-names, 9, 5.5, []parts.JointHole{j.Hole})
 	if t.Width() > w-names {
@@ -126,7 +126,7 @@ func cardTab(c *paper.Canvas, w float64, j CardJoint) (t parts.Tabs, tall float6
 // drawCardJoint draws a joint as a small tab that straddles the line between two
 // bodies.
 func drawCardJoint(c *paper.Canvas, room mm.Box, j CardJoint) {
-	t, tall := cardTab(c, room.W, j)
+	t, tall := cardTab(c, j, room.W)
 	c.Rect(mm.BoxAt(room.X, room.Y+1, room.W, tall), paper.Solid, paper.White)
 	c.Rect(mm.BoxAt(room.X, room.Y+1+tall, room.W, tall), paper.Solid, paper.White)
 	out := (tall - 7) * 0.6

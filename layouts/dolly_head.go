@@ -27,7 +27,7 @@ const (
 // itself, dolly and REV below it; a revision too wide to stand beside the
 // dolly gets a third line, and the letter then is as tall as its word. The
 // widest ids are set less tall, so that the side mark stands beside them.
-func dollyTopFor(c *paper.Canvas, w float64, d Dolly) dollyTop {
+func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	t := dollyTop{which: paper.Capitals(idTall)}
 	if d.Word != "dolly" {
 		t.which = paper.Capitals(wordTall)
@@ -64,16 +64,16 @@ func dollyTopFor(c *paper.Canvas, w float64, d Dolly) dollyTop {
 	return t
 }
 
-func dollyHeadHeight(c *paper.Canvas, w float64, d Dolly) float64 {
+func dollyHeadHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	joins := c.Wrap(paper.Text, w-markSide-4, d.Joins)
-	return dollyTopFor(c, w, d).height + float64(len(joins)-1)*paper.Text.Lead()
+	return dollyTopFor(c, d, w).height + float64(len(joins)-1)*paper.Text.Lead()
 }
 
 // dollyHead draws the head and returns the room below it.
 func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
-	t := dollyTopFor(c, room.W, d)
+	t := dollyTopFor(c, d, room.W)
 	joins := c.Wrap(paper.Text, room.W-markSide-4, d.Joins)
-	height := dollyHeadHeight(c, room.W, d)
+	height := dollyHeadHeight(c, d, room.W)
 	c.In("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
 		c.Text(room.X, room.Y+idBase, t.id, d.ID)
 		x := room.X + t.wordX + 5

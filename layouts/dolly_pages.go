@@ -11,14 +11,14 @@ import (
 // id and above long words, as many as they need, each with all the words.
 func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
 	room := c.Body()
-	left := room.H - dollyHeadHeight(c, room.W, d) - dollyFootHeight(c, d, room.W)
+	left := room.H - dollyHeadHeight(c, d, room.W) - dollyFootHeight(c, d, room.W)
 	most := max(int((left-rowsUp-barHeight(c, d, room.W)-ghostBar-1)/dollyLeast(c, d)), 1)
-	parts := (len(d.Rows) + most - 1) / most
-	for i := range parts {
+	sheets := (len(d.Rows) + most - 1) / most
+	for i := range sheets {
 		part := d
-		if parts > 1 {
-			part = d.part(i*len(d.Rows)/parts, (i+1)*len(d.Rows)/parts)
-			part.Sheet += fmt.Sprintf(" %d of %d", i+1, parts)
+		if sheets > 1 {
+			part = d.part(i*len(d.Rows)/sheets, (i+1)*len(d.Rows)/sheets)
+			part.Sheet += fmt.Sprintf(" %d of %d", i+1, sheets)
 		}
 		pages = append(pages, paper.Page{Name: part.Sheet, Shape: d.Shape, Draw: part.draw})
 	}

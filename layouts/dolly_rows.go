@@ -22,7 +22,7 @@ func dollyRows(c *paper.Canvas, room mm.Box, d Dolly) {
 	c.Text(room.X+25, room.Y+6, paper.TextBold, "audience this way: tape it so; rear link pins to the right")
 	tabX := room.X + boxW - t.Width() - 6
 	y := room.Y + rowsUp
-	dollyBar(c, mm.BoxAt(room.X, y, boxW, bar), room.W, d)
+	dollyBar(c, mm.BoxAt(room.X, y, boxW, bar), d, room.W)
 	y += bar
 	for i, r := range d.Rows {
 		drawDollyRow(c, mm.BoxAt(room.X, y+row*float64(i), boxW, row), r.Number, names.Lines(r.Type))
@@ -138,7 +138,7 @@ func pickWidth(c *paper.Canvas, p PickHole) float64 {
 
 // dollyBar draws what the first joint hangs from: on the first dolly the bar
 // with its pick holes, as tall as the holes of the joints.
-func dollyBar(c *paper.Canvas, b mm.Box, w float64, d Dolly) {
+func dollyBar(c *paper.Canvas, b mm.Box, d Dolly, w float64) {
 	c.Rect(b, paper.Solid, paper.Grey)
 	if len(d.Picks) == 0 {
 		c.Lines(b.X+4, b.Y+5.4, paper.TextBold, aboveLines(c, d, w))

@@ -34,7 +34,7 @@ type headStyle struct {
 // headFor measures a head. REV is at least 12 mm tall: where it does not fit
 // beside the rest it has a line to itself, and so have names that are too long
 // to stand beside the id.
-func headFor(c *paper.Canvas, w float64, h Head) headStyle {
+func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	id := c.Width(idFace, h.ID) + 5
 	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-c.Width(paper.Capitals(RevTall), "REV "+h.Revision)-6, headHeight-3)}
 	if s.names.W < 30 {
@@ -54,13 +54,13 @@ func headFor(c *paper.Canvas, w float64, h Head) headStyle {
 
 // Below is the room that a head leaves.
 func (h Head) Below(c *paper.Canvas, room mm.Box) mm.Box {
-	height := headFor(c, room.W, h).height
+	height := headFor(c, h, room.W).height
 	return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)
 }
 
 // Draw draws the top of a stack's sheet and returns the room below it.
 func (h Head) Draw(c *paper.Canvas, room mm.Box) mm.Box {
-	s := headFor(c, room.W, h)
+	s := headFor(c, h, room.W)
 	c.In("head", mm.BoxAt(room.X, room.Y, room.W, s.height), func() {
 		c.Text(room.X, room.Y+14, idFace, h.ID)
 		y := c.Lines(room.X+s.names.X, room.Y+s.names.Y+4, paper.TextBold, s.name)

@@ -8,12 +8,12 @@ import (
 // tagFaces are the faces of a tag: of a name, and of the offsets under it.
 type tagFaces struct{ name, figures paper.Face }
 
-// Faces of tags, largest first, and their measures in mm.
+// Faces of tags, largest first.
 var tagSizes = []tagFaces{{paper.Section, paper.Reading}, {paper.Bold(12), paper.Text}, {paper.TextBold, paper.Text}, {paper.SmallBold, paper.Small}}
 
 const (
-	tagPad  = 0.9
-	tagMost = 2 // points in one tag
+	tagPad  = 0.9 // mm, within a tag's frame
+	tagMost = 2   // points in one tag
 )
 
 // held is how wide the word is, with its ground.
