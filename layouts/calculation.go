@@ -1,18 +1,24 @@
 package layouts
 
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
+
 // Calculation is the sheet that a checker follows with a pencil: what went in,
 // each formula as symbols and with its numbers, and what came out.
 type Calculation struct {
 	Target    string
 	Sheet     string
-	Head      Head
-	Inputs    []Fact
+	Head      parts.Head
+	Inputs    []parts.Fact
 	Parts     Table
-	Hangs     []Step // from the centre of gravity to the hooks
-	Joint     []Step // the most loaded joint in full
-	Which     string // that joint
+	Hangs     []Formula // from the centre of gravity to the hooks
+	Joint     []Formula // the most loaded joint in full
+	Which     string    // that joint
 	Joints    [][]string
-	Points    []Step
+	Points    []Formula
 	Checks    [][]string
 	Unchecked []string
 	Most      string
@@ -26,91 +32,79 @@ type Table struct {
 	Note  string
 }
 
-// A Step is one formula: what it is of, in symbols, with its numbers, and what
+// A Formula is one formula: what it is of, in symbols, with its numbers, and what
 // comes out. Prints is the same as it stands on the other sheets.
-type Step struct{ Of, Symbols, Numbers, Is, Prints string }
+type Formula struct{ Of, Symbols, Numbers, Is, Prints string }
 
 // Columns of the tables; the last of each takes what is left.
 var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
-	jointColumns = []column{{"joint above cabinet", 17, false}, {"cabinet looks", 23, true}, {"its lowest corner", 29, true},
-		{"hinge, all", 21, true}, {"of it along", 28, true}, {"rear link", 28, true}, {"hinge pin used", 14, true}, {"link pin used", 0, true}}
-	checkColumns = []column{{"what", 32, false}, {"closest at", 33, false}, {"worked out", 54, false}, {"may be", 42, false}, {"used", 0, true}}
+	jointColumns = []paper.Column{paper.Texts("joint above cabinet", 17), paper.Figures("cabinet looks", 23), paper.Figures("its lowest corner", 29),
+		paper.Figures("hinge, all", 21), paper.Figures("of it along", 28), paper.Figures("rear link", 28), paper.Figures("hinge pin used", 14), paper.Figures("link pin used", 0)}
+	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 33), paper.Texts("worked out", 54), paper.Texts("may be", 42), paper.Figures("used", 0)}
 )
 
-func (v Calculation) pages(c *canvas) []page {
-	pieces := []piece{c.heading("What goes in")}
+// Pages cuts the sheet.
+func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
+	pieces := []paper.Piece{parts.Heading("What goes in")}
 	for _, f := range v.Inputs {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
-	pieces = append(append(pieces, c.heading("Centre of gravity, bar level")), c.parts(v.Parts)...)
-	pieces = append(pieces, c.steps("How it hangs", v.Hangs)...)
-	pieces = append(pieces, c.steps("The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, c.heading("What each joint carries, finished stack at rest, both sides together")), c.table(jointColumns, v.Joints, small)...)
-	pieces = append(pieces, c.gap(1), c.words(small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
-	pieces = append(pieces, c.steps("Points", v.Points)...)
-	pieces = append(append(pieces, c.heading("Every check, where it comes closest")), c.table(checkColumns, v.Checks, small)...)
-	pieces = append(pieces, c.gap(1))
+	pieces = append(append(pieces, parts.Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
+	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
+	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
+	pieces = append(append(pieces, parts.Heading("What each joint carries, finished stack at rest, both sides together")), paper.Table(c, jointColumns, v.Joints, paper.Small)...)
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
+	pieces = append(pieces, formulas(c, "Points", v.Points)...)
+	pieces = append(append(pieces, parts.Heading("Every check, where it comes closest")), paper.Table(c, checkColumns, v.Checks, paper.Small)...)
+	pieces = append(pieces, paper.Gap(1))
 	for _, s := range v.Unchecked {
-		pieces = append(pieces, c.words(small, s, 0.6))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 0.6))
 	}
-	pieces = append(pieces, c.gap(1), c.words(textB, v.Most, 2), c.heading("What this calculation does not see"))
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.TextBold, v.Most, 2), parts.Heading("What this calculation does not see"))
 	for _, s := range v.Limits {
-		pieces = append(pieces, c.words(small, s, 1))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
-	return c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+	return paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
 }
 
-// gap is a piece of white paper.
-func (c *canvas) gap(h float64) piece { return piece{h: h, draw: func(*canvas, box) {}} }
-
-// parts is the table of all that hangs, and what its columns are.
-func (c *canvas) parts(t Table) []piece {
-	var columns []column
+// partsTable is the table of all that hangs, and what its columns are.
+func partsTable(c *paper.Canvas, t Table) []paper.Piece {
+	var columns []paper.Column
 	for i, head := range t.Heads {
-		columns = append(columns, column{head, partWidths[i], i > 0})
+		columns = append(columns, paper.Column{Head: head, W: partWidths[i], Right: i > 0})
 	}
-	pieces := c.table(columns, t.Rows, small)
+	pieces := paper.Table(c, columns, t.Rows, paper.Small)
 	last := &pieces[len(pieces)-1]
-	*last = c.tableRow(c.rest(columns), t.Rows[len(t.Rows)-1], smallB, false)
-	last.head = &pieces[0]
-	return append(pieces, c.gap(1), c.words(small, t.Note, 1))
+	*last = paper.TableRow(c, paper.Rest(c, columns), t.Rows[len(t.Rows)-1], paper.SmallBold, false)
+	last.Head = &pieces[0]
+	return append(pieces, paper.Gap(1), paper.Words(c, paper.Small, t.Note, 1))
 }
 
-// steps are formulas under a heading.
-func (c *canvas) steps(heading string, steps []Step) []piece {
-	pieces := []piece{c.heading(heading)}
+// formulas are formulas under a heading.
+func formulas(c *paper.Canvas, heading string, steps []Formula) []paper.Piece {
+	pieces := []paper.Piece{parts.Heading(heading)}
 	for _, s := range steps {
-		pieces = append(pieces, c.step(s))
+		pieces = append(pieces, formula(c, s))
 	}
 	return pieces
 }
 
-// step is one formula: in symbols, its numbers below, what comes out beside it.
-func (c *canvas) step(s Step) piece {
+// formula is one formula: in symbols, its numbers below, what comes out beside it.
+func formula(c *paper.Canvas, s Formula) paper.Piece {
 	const of, is = 50.0, 33.0
-	w := c.body().w - of - is
-	name := c.wrap(small, of-3, s.Of)
-	sums := append(c.wrap(small, w-3, s.Symbols), c.wrap(small, w-3, "= "+s.Numbers)...)
-	h := float64(max(len(name), len(sums), 2))*small.lead() + 1.6
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + small.lead()*0.85
-		c.lines(room.x, y, small, name)
-		c.lines(room.x+of, y, small, sums)
-		c.right(room.right(), y, smallB, "= "+s.Is)
+	w := c.Body().W - of - is
+	name := c.Wrap(paper.Small, of-3, s.Of)
+	sums := append(c.Wrap(paper.Small, w-3, s.Symbols), c.Wrap(paper.Small, w-3, "= "+s.Numbers)...)
+	h := float64(max(len(name), len(sums), 2))*paper.Small.Lead() + 1.6
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		y := room.Y + paper.Small.Lead()*0.85
+		c.Lines(room.X, y, paper.Small, name)
+		c.Lines(room.X+of, y, paper.Small, sums)
+		c.Right(room.Right(), y, paper.SmallBold, "= "+s.Is)
 		if s.Prints != "" {
-			c.right(room.right(), y+small.lead(), small, "prints "+s.Prints)
+			c.Right(room.Right(), y+paper.Small.Lead(), paper.Small, "prints "+s.Prints)
 		}
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
-}
-
-// underHead is the head of a stack's sheet, for pieces that flow below it.
-func (c *canvas) underHead(h Head) func(*canvas, box, string) box {
-	return func(on *canvas, room box, _ string) box {
-		if on == nil {
-			return c.headRoom(room, h)
-		}
-		return on.head(room, h)
-	}
 }

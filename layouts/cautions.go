@@ -1,5 +1,11 @@
 package layouts
 
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
+
 // Cautions is the sheet of what this job's crew must know: first what was found
 // in this job, then who answers for what, then what holds for every such lift,
 // in the order of the work, and what to look at before use.
@@ -7,7 +13,7 @@ type Cautions struct {
 	Hoist   string // what 'hoist' means on this sheet
 	Stacks  []StackCautions
 	Roles   []Role
-	Anyone  Anyone
+	Anyone  Advice // who may stop the lift
 	General []CautionGroup
 	Checks  CheckList
 	Rules   []string // in the running face
@@ -17,80 +23,67 @@ type Cautions struct {
 // StackCautions are the cautions of one stack, or of several that share them.
 type StackCautions struct {
 	Of    []StackMark
-	Items []Caution
+	Items []parts.Remark
 }
 
 // A StackMark is what tells a stack from the others.
 type StackMark struct{ ID, Name, Shape string }
 
-// A Caution is a sentence with where it applies.
-type Caution struct{ Where, Says string }
-
-func (v Cautions) pages(c *canvas) []page {
-	var pieces []piece
+// Pages cuts the sheet.
+func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
+	var pieces []paper.Piece
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.cautionHeads(s.Of)...)
+		pieces = append(pieces, stackMarks(c, s.Of)...)
 		for _, item := range s.Items {
-			pieces = append(pieces, c.cautionRow(item))
+			pieces = append(pieces, item.Row(c))
 		}
 	}
-	pieces = append(pieces, c.roles(v.Roles, v.Anyone)...)
+	pieces = append(pieces, rolesPieces(c, v.Roles, v.Anyone)...)
 	for _, g := range v.General {
-		pieces = append(pieces, c.cautionGroup(g)...)
+		pieces = append(pieces, cautionGroup(c, g)...)
 	}
-	head := revHead("CAUTIONS", v.Hoist)
-	pieces = append(pieces, c.lookAt(v, pieces, head(nil, c.body(), "").h)...)
-	return c.flowing("cautions", "CAUTIONS", "", head, pieces)
+	head := parts.RevHead("CAUTIONS", v.Hoist)
+	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.Body(), "").H)...)
+	return paper.Flow(c, "cautions", "CAUTIONS", "", head, pieces)
 }
 
 // lookAt is what to look at before use and what stands under it. Where it has a
 // page to itself it is larger.
-func (c *canvas) lookAt(v Cautions, before []piece, height float64) []piece {
-	var end []piece
+func lookAt(c *paper.Canvas, v Cautions, before []paper.Piece, height float64) []paper.Piece {
+	var end []paper.Piece
 	for _, r := range v.Rules {
-		end = append(end, c.words(text, r, 1.2))
+		end = append(end, paper.Words(c, paper.Text, r, 1.2))
 	}
-	end = append(end, c.words(small, v.Sources, 0))
-	list := append(c.checkList(v.Checks, running), end...)
-	large := append(c.checkList(v.Checks, larger), end...)
-	alone := len(cut(append(before[:len(before):len(before)], list...), height)) > len(cut(before, height))
-	if alone && heightOf(large) <= height {
+	end = append(end, paper.Words(c, paper.Small, v.Sources, 0))
+	list := append(checkList(c, v.Checks, paper.Running), end...)
+	large := append(checkList(c, v.Checks, paper.Larger), end...)
+	alone := len(paper.IntoPages(append(before[:len(before):len(before)], list...), height)) > len(paper.IntoPages(before, height))
+	if alone && paper.HeightOf(large) <= height {
 		return large
 	}
 	return list
 }
 
-// cautionHeads are the stacks that share some cautions, a line or more each. A
+// stackMarks are the stacks that share some cautions, a line or more each. A
 // few stay together; of many the last stays with the first caution.
-func (c *canvas) cautionHeads(of []StackMark) (pieces []piece) {
+func stackMarks(c *paper.Canvas, of []StackMark) (pieces []paper.Piece) {
 	const few = 8
 	for i, s := range of {
-		p := c.cautionHead(s)
+		p := stackMark(c, s)
 		if last := i == len(of)-1; !last {
-			p.h, p.keep = p.h-2.6, len(of) <= few
+			p.H, p.Keep = p.H-2.6, len(of) <= few
 		}
 		pieces = append(pieces, p)
 	}
 	return pieces
 }
 
-func (c *canvas) cautionHead(s StackMark) piece {
-	x := 11 + c.width(section, s.ID)
-	name := c.wrap(text, c.body().w-x, s.Name)
-	return piece{h: 9.6 + float64(max(len(name), 1)-1)*text.lead(), draw: func(c *canvas, room box) {
-		c.sideMark(s.Shape, box{room.x, room.y + 1.6, 5, 5})
-		c.text(room.x+7, room.y+6, section, s.ID)
-		c.lines(room.x+x, room.y+6, text, name)
-	}, keep: true}
-}
-
-func (c *canvas) cautionRow(item Caution) piece {
-	const at = 46.0
-	where, says := c.wrap(small, at-4, item.Where), c.wrap(reading, c.body().w-at, item.Says)
-	h := max(float64(len(where))*small.lead(), float64(len(says))*reading.lead()) + 2.4
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+4.6, small, where)
-		c.lines(room.x+at, room.y+4.6, reading, says)
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
-	}}
+func stackMark(c *paper.Canvas, s StackMark) paper.Piece {
+	x := 11 + c.Width(paper.Section, s.ID)
+	name := c.Wrap(paper.Text, c.Body().W-x, s.Name)
+	return paper.Piece{H: 9.6 + float64(max(len(name), 1)-1)*paper.Text.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
+		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+1.6, 5, 5))
+		c.Text(room.X+7, room.Y+6, paper.Section, s.ID)
+		c.Lines(room.X+x, room.Y+6, paper.Text, name)
+	}, Keep: true}
 }

@@ -1,6 +1,12 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // Changes is the sheet of what moved between two revisions: which pins go to
 // which hole, what the venue has to accept anew, which sheets to bin.
@@ -25,69 +31,70 @@ type ChangedStack struct {
 // A ChangedJoint is a joint whose link goes from one hole to another.
 type ChangedJoint struct {
 	Above, Below, Type string
-	From, To           Hole
+	From, To           parts.JointHole
 	Dolly              string
 	Pins               int // link pins of the joint: 1 or 2
 }
 
-var changeColumns = []column{{"point", 31, false}, {"static was", 20, true}, {"static now", 20, true}, {"design was", 20, true}, {"design now", 20, true},
-	{"design", 25, true}, {"place", 0, false}}
+var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
+	paper.Figures("design", 25), paper.Texts("place", 0)}
 
-func (v Changes) pages(c *canvas) []page {
-	pieces := []piece{c.words(textB, v.Says, 1), c.words(section, v.Closing, 2)}
+// Pages cuts the sheet.
+func (v Changes) Pages(c *paper.Canvas) []paper.Page {
+	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}
 	for _, s := range v.Warnings {
-		pieces = append(pieces, c.warning(s))
+		pieces = append(pieces, warning(c, s))
 	}
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.changedStack(s)...)
+		pieces = append(pieces, changedStack(c, s)...)
 	}
 	if len(v.Points) > 0 {
-		pieces = append(append(pieces, c.heading("Points: what the roof carries")), c.table(changeColumns, v.Points, text)...)
+		pieces = append(append(pieces, parts.Heading("Points: what the roof carries")), paper.Table(c, changeColumns, v.Points, paper.Text)...)
 	}
 	if len(v.Job) > 0 {
-		pieces = append(append(pieces, c.heading("The job")), c.paragraphs(v.Job)...)
+		pieces = append(append(pieces, parts.Heading("The job")), paragraphs(c, v.Job)...)
 	}
-	pieces = append(append(pieces, c.heading("The venue")), c.paragraphs(v.Venue)...)
-	pieces = append(append(pieces, c.heading("Paper")), c.paragraphs(v.Paper)...)
-	pieces = append(pieces, c.gap(3), c.accepted())
-	return c.flowing("changes", "CHANGES", "", revHead("CHANGES", "what moved since the revision before"), pieces)
+	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, v.Venue)...)
+	pieces = append(append(pieces, parts.Heading("Paper")), paragraphs(c, v.Paper)...)
+	pieces = append(pieces, paper.Gap(3), accepted())
+	return paper.Flow(c, "changes", "CHANGES", "", parts.RevHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
 // paragraphs go on from page to page where they are long: a list of all sheets of a
 // large pack may take pages.
-func (c *canvas) paragraphs(says []string) (pieces []piece) {
+func paragraphs(c *paper.Canvas, says []string) (pieces []paper.Piece) {
 	const whole = 6 // lines that stay together
 	for _, s := range says {
-		for lines := range slices.Chunk(c.wrap(text, c.body().w, s), whole) {
-			pieces = append(pieces, piece{h: float64(len(lines)) * text.lead(), draw: func(c *canvas, room box) {
-				c.lines(room.x, room.y+text.lead()*0.8, text, lines)
+		for lines := range slices.Chunk(c.Wrap(paper.Text, c.Body().W, s), whole) {
+			pieces = append(pieces, paper.Piece{H: float64(len(lines)) * paper.Text.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
+				c.Lines(room.X, room.Y+paper.Text.Lead()*0.8, paper.Text, lines)
 			}})
 		}
 		if n := len(pieces); n > 0 {
-			pieces[n-1].h++
+			pieces[n-1].H++
 		}
 	}
 	return pieces
 }
 
 // warning is a line beside a black bar.
-func (c *canvas) warning(s string) piece {
-	lines := c.wrap(textB, c.body().w-7, s)
-	h := float64(len(lines)) * textB.lead()
-	return piece{h: h + 2.5, draw: func(c *canvas, room box) {
-		c.rect(box{room.x, room.y, 2, h}, 0, black)
-		c.lines(room.x+6, room.y+3.7, textB, lines)
+func warning(c *paper.Canvas, s string) paper.Piece {
+	lines := c.Wrap(paper.TextBold, c.Body().W-7, s)
+	h := float64(len(lines)) * paper.TextBold.Lead()
+	return paper.Piece{H: h + 2.5, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Rect(mm.BoxAt(room.X, room.Y, 2, h), 0, paper.Black)
+		c.Lines(room.X+6, room.Y+3.7, paper.TextBold, lines)
 	}}
 }
 
 // accepted is a line for who has seen to it.
-func (c *canvas) accepted() piece {
-	return piece{h: 12, draw: func(c *canvas, room box) {
-		third := room.w / 3
+func accepted() paper.Piece {
+	return paper.Piece{H: 12, Draw: func(c *paper.Canvas, room mm.Box) {
+		third := room.W / 3
 		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
-			x := room.x + third*float64(i)
-			c.line(x, room.y+6, x+third-4, room.y+6, light)
-			c.text(x, room.y+9.6, small, what)
+			x := room.X + third*float64(i)
+			c.Line(x, room.Y+6, x+third-4, room.Y+6, paper.Light)
+			c.Text(x, room.Y+9.6, paper.Small, what)
 		}
 	}}
 }
@@ -103,76 +110,78 @@ const (
 )
 
 // changedStack is a stack's name over its joints and what else changes.
-func (c *canvas) changedStack(s ChangedStack) []piece {
-	var rows []piece
+func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
+	var rows []paper.Piece
 	for _, j := range s.Joints {
-		rows = append(rows, c.changedJoint(j))
+		rows = append(rows, changedJoint(c, j))
 	}
-	head := c.changedHead(s)
-	pieces := under(head, rows)
-	return append(pieces, c.paragraphs(s.Says)...)
+	head := changedHead(c, s)
+	pieces := paper.Under(head, rows)
+	return append(pieces, paragraphs(c, s.Says)...)
 }
 
-func (c *canvas) changedHead(s ChangedStack) piece {
-	id := face{true, 18}
-	x := 8 + c.width(id, s.ID) + 4
-	name := c.wrap(textB, c.body().w-x, s.Name)
-	h := max(10, 5+float64(len(name))*textB.lead())
+func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
+	id := paper.Bold(18)
+	x := 8 + c.Width(id, s.ID) + 4
+	name := c.Wrap(paper.TextBold, c.Body().W-x, s.Name)
+	h := max(10, 5+float64(len(name))*paper.TextBold.Lead())
 	if len(s.Joints) > 0 {
 		h += 5
 	}
-	return piece{h: h, keep: true, draw: func(c *canvas, room box) {
-		c.sideMark(s.Shape, box{room.x, room.y + 2.5, 6, 6})
-		c.text(room.x+8, room.y+8.2, id, s.ID)
-		c.lines(room.x+x, room.y+7.6, textB, name)
+	return paper.Piece{H: h, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+2.5, 6, 6))
+		c.Text(room.X+8, room.Y+8.2, id, s.ID)
+		c.Lines(room.X+x, room.Y+7.6, paper.TextBold, name)
 		if len(s.Joints) > 0 {
-			c.changedHeads(room)
+			changedHeads(c, room)
 		}
 	}}
 }
 
 // changedHeads stand over the columns of joints.
-func (c *canvas) changedHeads(room box) {
-	y := room.bottom() - 1
-	c.text(room.x+changeOld, y, small, "was in hole")
-	c.text(room.x+changeOld+changeRoom, y, smallB, "goes to hole")
+func changedHeads(c *paper.Canvas, room mm.Box) {
+	y := room.Bottom() - 1
+	c.Text(room.X+changeOld, y, paper.Small, "was in hole")
+	c.Text(room.X+changeOld+changeRoom, y, paper.SmallBold, "goes to hole")
 	x := changeTicks(room)
-	c.text(x-24, y, small, "on")
-	c.text(x, y, small, "moved")
-	c.text(x+2*changeTick+3, y, small, "checked")
+	c.Text(x-24, y, paper.Small, "on")
+	c.Text(x, y, paper.Small, "moved")
+	c.Text(x+2*changeTick+3, y, paper.Small, "checked")
 }
 
 // changedJoint draws a joint on the line between its two bodies: the old hole
 // struck through, an arrow, the new one.
-func (c *canvas) changedJoint(j ChangedJoint) piece {
-	name := c.wrap(small, changeOld-14, j.Type)
-	h := max(changeRow, 2*(float64(len(name))*small.lead()+2))
-	return piece{h: h, draw: func(c *canvas, room box) {
-		y := room.y + h/2
+func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
+	name := c.Wrap(paper.Small, changeOld-14, j.Type)
+	h := max(changeRow, 2*(float64(len(name))*paper.Small.Lead()+2))
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		y := room.Y + h/2
 		ticks := changeTicks(room)
-		c.line(room.x, y, ticks-28, y, solid)
-		c.text(room.x+1, y-2, section, j.Above)
-		c.text(room.x+1, y+6, section, j.Below)
-		c.lines(room.x+12, y+4, small, name)
-		c.changedHoles(room.x+changeOld, y, j)
-		c.text(ticks-24, y+1.5, textB, j.Dolly)
+		c.Line(room.X, y, ticks-28, y, paper.Solid)
+		c.Text(room.X+1, y-2, paper.Section, j.Above)
+		c.Text(room.X+1, y+6, paper.Section, j.Below)
+		c.Lines(room.X+12, y+4, paper.Small, name)
+		changedHoles(c, room.X+changeOld, y, j)
+		c.Text(ticks-24, y+1.5, paper.TextBold, j.Dolly)
 		for n := range 2 * j.Pins {
 			x := ticks + changeTick*float64(n%j.Pins) + float64(n/j.Pins)*(2*changeTick+3)
-			c.tick(x, y-changeTick/2, changeTick-0.6)
+			parts.Tick(c, x, y-changeTick/2, changeTick-0.6)
 		}
 	}}
 }
 
 // changeTicks is where the boxes of a joint begin, two a side.
-func changeTicks(room box) float64 { return room.right() - 4*changeTick - 3 }
+func changeTicks(room mm.Box) float64 { return room.Right() - 4*changeTick - 3 }
 
 // changedHoles draws the old hole struck through, and an arrow to the new one.
-func (c *canvas) changedHoles(x, y float64, j ChangedJoint) {
-	fit := func(h Hole) tabStyle { return c.tabsWithin(changeRoom-9, changeTab, changeDigit, []Hole{h}) }
+func changedHoles(c *paper.Canvas, x, y float64, j ChangedJoint) {
+	fit := func(h parts.JointHole) parts.Tabs {
+		return parts.TabsWithin(c, changeRoom-9, changeTab, changeDigit, []parts.JointHole{h})
+	}
 	old, next := fit(j.From), fit(j.To)
-	c.round(box{x, y - changeTab/2, old.width(), changeTab}, 1.5, light, white)
-	c.labelIn(x+(old.width()-old.labels())/2, y+(old.digit-old.tail)/2, old, j.From.Label)
-	c.line(x-1, y+changeTab/2, x+old.width()+1, y-changeTab/2, heavy)
-	c.arrow(x+old.width()+2, x+changeRoom-2, y, 2.5)
-	c.tab(x+changeRoom, y, next, j.To)
+	c.Round(mm.BoxAt(x, y-changeTab/2, old.Width(), changeTab), 1.5, paper.Light, paper.White)
+	old.Label(c, x+(old.Width()-old.Labels())/2, y+(old.Digit-old.Tail)/2, j.From.Label)
+	c.Line(x-1, y+changeTab/2, x+old.Width()+1, y-changeTab/2, paper.Heavy)
+	parts.Arrow(c, x+old.Width()+2, x+changeRoom-2, y, 2.5)
+	next.Draw(c, x+changeRoom, y, j.To)
 }

@@ -2,6 +2,10 @@ package layouts
 
 import (
 	"fmt"
+
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 )
 
 // Cover is the first sheet: the job, its stacks, what the roof carries and
@@ -9,181 +13,161 @@ import (
 type Cover struct {
 	Title    string
 	Revision string
-	Facts    []Fact
+	Facts    []parts.Fact
 	Stacks   []StackRow
 	Total    string
-	Alone    string  // what one of two hoists alone could not hold; "" where nothing
-	Venue    []Entry // the sheets that its head rigger reads
-	Open     []OpenItem
+	Alone    string       // what one of two hoists alone could not hold; "" where nothing
+	Venue    []SheetEntry // the sheets that its head rigger reads
+	Open     []parts.Remark
 	Again    string // what must be approved again when it changes
 	Note     string // 'hangpack 1.0'
 }
 
-// An Entry is a sheet and what codes and clicks call it.
-type Entry struct{ Of, To string }
-
-// A Fact is a word and what it is for this job.
-type Fact struct{ Of, Is string }
+// An SheetEntry is a sheet and what codes and clicks call it.
+type SheetEntry struct{ Of, To string }
 
 // A StackRow is one stack on the cover.
 type StackRow struct {
 	ID, Name, Shape string
-	Facts           []Fact
+	Facts           []parts.Fact
 	Verdict         string
 	Held            bool
 	To              string // its pin sheet
-	Code            Code
+	Code            paper.Code
 }
 
-// An OpenItem is something not settled yet, with a line for the name of who
-// settles it.
-type OpenItem struct{ Where, Says string }
-
-func (v Cover) pages(c *canvas) []page {
-	pieces := []piece{c.coverTitle(v)}
+// Pages cuts the sheet.
+func (v Cover) Pages(c *paper.Canvas) []paper.Page {
+	pieces := []paper.Piece{coverTitle(c, v)}
 	for _, f := range v.Facts {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
-	pieces = append(pieces, c.headingWith("Stacks", v.Note))
+	pieces = append(pieces, headingWith("Stacks", v.Note))
 	for _, s := range v.Stacks {
-		pieces = append(pieces, c.stackRow(s))
+		pieces = append(pieces, stackRow(c, s))
 	}
-	pieces = append(pieces, c.words(textB, v.Total, 0.5), c.words(textB, v.Alone, 1), c.contents(v.Venue))
+	pieces = append(pieces, paper.Words(c, paper.TextBold, v.Total, 0.5), paper.Words(c, paper.TextBold, v.Alone, 1), contents(c, v.Venue))
 	// who signs sees on the same page what is open, unless that is very long
-	end := append(c.openItems(v.Open), c.signOff(), c.words(small, v.Again, 0))
-	pieces = append(pieces, together(end, c.body().h*0.6)...)
-	return c.flowing("cover", "COVER", "", plainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
+	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 0))
+	pieces = append(pieces, paper.Together(end, c.Body().H*0.6)...)
+	return paper.Flow(c, "cover", "COVER", "", parts.PlainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
 }
 
 // coverTitle is the show's title with the revision beside it.
-func (c *canvas) coverTitle(v Cover) piece {
-	rev := capitals(revTall)
+func coverTitle(c *paper.Canvas, v Cover) paper.Piece {
+	rev := paper.Capitals(parts.RevTall)
 	revision := "REV " + v.Revision
-	w := c.body().w - c.width(rev, revision) - 8
+	w := c.Body().W - c.Width(rev, revision) - 8
 	beside := w > 60
 	if !beside {
-		w = c.body().w
+		w = c.Body().W
 	}
-	lines := c.wrap(title, w, v.Title)
-	h := float64(len(lines))*title.lead() + 2
+	lines := c.Wrap(paper.Title, w, v.Title)
+	h := float64(len(lines))*paper.Title.Lead() + 2
 	if !beside {
 		h += 15.4
 	}
-	return piece{h: max(h, 19), draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+9.4, title, lines)
-		base := room.y + 12.5
+	return paper.Piece{H: max(h, 19), Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Lines(room.X, room.Y+9.4, paper.Title, lines)
+		base := room.Y + 12.5
 		if !beside {
-			base = room.bottom() - 4.8
+			base = room.Bottom() - 4.8
 		}
-		c.right(room.right(), base, rev, revision)
-		c.right(room.right(), base+4, small, "bin any other REV")
+		c.Right(room.Right(), base, rev, revision)
+		c.Right(room.Right(), base+4, paper.Small, "bin any other REV")
 	}}
 }
 
-func (c *canvas) heading(s string) piece {
-	return piece{h: 9, draw: func(c *canvas, room box) { c.text(room.x, room.y+6.4, section, s) }, keep: true}
-}
-
 // headingWith is a heading with a small text at the right of its line.
-func (c *canvas) headingWith(s, beside string) piece {
-	p := c.heading(s)
-	draw := p.draw
-	p.draw = func(c *canvas, room box) {
+func headingWith(s, beside string) paper.Piece {
+	p := parts.Heading(s)
+	draw := p.Draw
+	p.Draw = func(c *paper.Canvas, room mm.Box) {
 		draw(c, room)
-		c.right(room.right(), room.y+6.4, small, beside)
+		c.Right(room.Right(), room.Y+6.4, paper.Small, beside)
 	}
 	return p
 }
 
-// fact is a word and what it is, in a column w wide.
-func (c *canvas) fact(f Fact, w float64) piece {
-	ofWidth := min(ofWidth, w*0.25)
-	of, is := c.wrap(textB, ofWidth-2, f.Of), c.wrap(text, w-ofWidth, f.Is)
-	return piece{h: float64(max(len(of), len(is), 1)) * text.lead(), draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+text.lead()*0.8, textB, of)
-		c.lines(room.x+ofWidth, room.y+text.lead()*0.8, text, is)
-	}}
-}
-
 // stackRow is one stack: its id large, its figures, its code.
-func (c *canvas) stackRow(s StackRow) piece {
-	id := digits(8)
-	side := c.codeSide(s.Code)
-	idW := max(c.width(id, s.ID), 16) + 4
-	w := c.body().w - max(side, c.width(small, s.ID+": page 9999")) - idW - 4
-	name := c.wrap(textB, w, s.Name+" · "+s.Verdict)
+func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
+	id := paper.Digits(8)
+	side := c.CodeSide(s.Code)
+	idW := max(c.Width(id, s.ID), 16) + 4
+	w := c.Body().W - max(side, c.Width(paper.Small, s.ID+": page 9999")) - idW - 4
+	name := c.Wrap(paper.TextBold, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
-		facts += c.fact(f, w).h
+		facts += f.Piece(c, w).H
 	}
-	h := max(float64(len(name))*textB.lead()+facts+3, side+3)
-	return piece{h: h + 0.6, draw: func(c *canvas, room box) {
-		c.line(room.x, room.y, room.right(), room.y, light)
-		c.text(room.x, room.y+11, id, s.ID)
-		c.sideMark(s.Shape, box{room.x, room.y + 14, 9, 9})
-		y := c.lines(room.x+idW, room.y+5, textB, name) - textB.lead() + 1.6
+	h := max(float64(len(name))*paper.TextBold.Lead()+facts+3, side+3)
+	return paper.Piece{H: h + 0.6, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Line(room.X, room.Y, room.Right(), room.Y, paper.Light)
+		c.Text(room.X, room.Y+11, id, s.ID)
+		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+14, 9, 9))
+		y := c.Lines(room.X+idW, room.Y+5, paper.TextBold, name) - paper.TextBold.Lead() + 1.6
 		for _, f := range s.Facts {
-			p := c.fact(f, w)
-			p.draw(c, box{room.x + idW, y, w, p.h})
-			y += p.h
+			p := f.Piece(c, w)
+			p.Draw(c, mm.BoxAt(room.X+idW, y, w, p.H))
+			y += p.H
 		}
-		x := room.right() - side
-		c.code(x, room.y+0.4, side, s.Code)
-		caption := fmt.Sprintf("%s: page %d", s.ID, c.pages[s.To])
-		c.right(room.right()-max(side-c.width(small, caption), 0)/2, room.y+side+2.8, small, caption)
+		x := room.Right() - side
+		c.Code(x, room.Y+0.4, side, s.Code)
+		caption := fmt.Sprintf("%s: page %d", s.ID, c.PageOf(s.To))
+		c.Right(room.Right()-max(side-c.Width(paper.Small, caption), 0)/2, room.Y+side+2.8, paper.Small, caption)
 		if s.Held {
-			c.stop(box{room.x, room.y + 24, 9, 9})
+			parts.Stop.Draw(c, mm.BoxAt(room.X, room.Y+24, 9, 9))
 		}
 	}}
 }
 
 // contents lists sheets with their pages, as many to a line as fit.
-func (c *canvas) contents(entries []Entry) piece {
+func contents(c *paper.Canvas, entries []SheetEntry) paper.Piece {
 	const few = 12 // sheets, of a pack with no more than 999 pages
 	w, number := 0.0, " page 99"
 	if len(entries) > few {
 		number = " page 999"
 	}
 	for _, e := range entries {
-		w = max(w, c.width(small, e.Of+number)+2.5)
+		w = max(w, c.Width(paper.Small, e.Of+number)+2.5)
 	}
-	across := max(int((c.body().w-ofWidth)/w), 1)
+	across := max(int((c.Body().W-parts.OfWidth)/w), 1)
 	rows := (len(entries) + across - 1) / across
-	return piece{h: float64(rows)*small.lead() + 2, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+small.lead()*0.85, textB, "For the venue")
+	return paper.Piece{H: float64(rows)*paper.Small.Lead() + 2, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+paper.Small.Lead()*0.85, paper.TextBold, "For the venue")
 		for i, e := range entries {
-			x, y := room.x+ofWidth+float64(i%across)*w, room.y+small.lead()*(0.85+float64(i/across))
-			c.text(x, y, small, fmt.Sprintf("%s page %d", e.Of, c.pages[e.To]))
+			x, y := room.X+parts.OfWidth+float64(i%across)*w, room.Y+paper.Small.Lead()*(0.85+float64(i/across))
+			c.Text(x, y, paper.Small, fmt.Sprintf("%s page %d", e.Of, c.PageOf(e.To)))
 		}
 	}}
 }
 
 // openItems lists what is open, each with a line for a name.
-func (c *canvas) openItems(items []OpenItem) []piece {
+func openItems(c *paper.Canvas, items []parts.Remark) []paper.Piece {
 	if len(items) == 0 {
-		return []piece{c.heading("Open items: none found by this calculation")}
+		return []paper.Piece{parts.Heading("Open items: none found by this calculation")}
 	}
-	pieces := []piece{c.heading(fmt.Sprintf("Open items: %d", len(items)))}
-	columns := []column{{"where", 26, false}, {"what is open", c.body().w - 66, false}, {"closed by (name, time)", 0, false}}
+	pieces := []paper.Piece{parts.Heading(fmt.Sprintf("Open items: %d", len(items)))}
+	columns := []paper.Column{paper.Texts("where", 26), paper.Texts("what is open", c.Body().W-66), paper.Texts("closed by (name, time)", 0)}
 	var rows [][]string
 	for _, o := range items {
 		rows = append(rows, []string{o.Where, o.Says, ""})
 	}
-	return append(pieces, c.table(columns, rows, small)...)
+	return append(pieces, paper.Table(c, columns, rows, paper.Small)...)
 }
 
 // signOff is three boxes: until they are signed the pack is a plan.
-func (c *canvas) signOff() piece {
-	return piece{h: 28.4, keep: true, draw: func(c *canvas, room box) {
-		w := (room.w - 8) / 3
+func signOff() paper.Piece {
+	return paper.Piece{H: 28.4, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		w := (room.W - 8) / 3
 		for i, s := range []string{"Prepared by", "Checked by", "Accepted by the venue"} {
-			x := room.x + float64(i)*(w+4)
-			c.rect(box{x, room.y + 1, w, 26.6}, solid, white)
-			c.text(x+2, room.y+5.4, smallB, s)
+			x := room.X + float64(i)*(w+4)
+			c.Rect(mm.BoxAt(x, room.Y+1, w, 26.6), paper.Solid, paper.White)
+			c.Text(x+2, room.Y+5.4, paper.SmallBold, s)
 			for n, line := range []string{"name", "date, time", "signature", "revision accepted"} {
-				y := room.y + 10.6 + float64(n)*5.2
-				c.text(x+2, y, small, line)
-				c.line(x+c.width(small, line)+4, y+0.6, x+w-2, y+0.6, light)
+				y := room.Y + 10.6 + float64(n)*5.2
+				c.Text(x+2, y, paper.Small, line)
+				c.Line(x+c.Width(paper.Small, line)+4, y+0.6, x+w-2, y+0.6, paper.Light)
 			}
 		}
 	}}

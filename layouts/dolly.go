@@ -1,6 +1,9 @@
 package layouts
 
-import "fmt"
+import (
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
 // that are set on it, read from 2 m. At most eight cabinets a sheet.
@@ -12,7 +15,6 @@ type Dolly struct {
 	Revision string
 	Shape    string
 	Joins    string // '1st of 2: joins the bar above, dolly B below'
-	Part     string // 'cabinets 1-8 of this dolly', or ""
 	Above    string // what the first joint hangs from
 	Picks    []PickHole
 	First    string   // how the first joint is made
@@ -23,32 +25,14 @@ type Dolly struct {
 	Boxes    bool     // two link pins at some joint
 	PinsSet  string   // when the pins are set; "" for a blank line to fill in
 	Sum      string   // '0 + 0.5 + 0.5 + 1 = 2'
-	Figures  []Line
+	Figures  []parts.FigureLine
 	LoadOut  string // in the black box
-	Code     Code
+	Code     paper.Code
 }
 
 // A PickHole is a pick hole to use, as it prints on the first dolly's sheet:
 // what it is ('pick hole front') and its label.
 type PickHole struct{ Of, Label string }
-
-// pages is one page, or where rows of the least height do not fit below a long
-// id and above long words, as many as they need, each with all the words.
-func (d Dolly) pages(c *canvas) (pages []page) {
-	room := c.body()
-	left := room.h - c.dollyHeadHeight(room.w, d) - c.dollyFootHeight(d, room.w)
-	most := max(int((left-rowsUp-c.barHeight(d, room.w)-ghostBar-1)/c.dollyLeast(d)), 1)
-	parts := (len(d.Rows) + most - 1) / most
-	for i := range parts {
-		part := d
-		if parts > 1 {
-			part = d.part(i*len(d.Rows)/parts, (i+1)*len(d.Rows)/parts)
-			part.Sheet += fmt.Sprintf(" %d of %d", i+1, parts)
-		}
-		pages = append(pages, page{name: part.Sheet, shape: d.Shape, draw: part.draw})
-	}
-	return pages
-}
 
 // part is the sheet with some of its rows.
 func (d Dolly) part(from, to int) Dolly {
@@ -64,152 +48,60 @@ func (d Dolly) part(from, to int) Dolly {
 }
 
 const (
-	dollyDigit = 12.3 // mm, so that letters are 12 mm tall; NUREG-0700 rev. 3, 11.4.1.5-1: 20 minutes of arc at 2 m is 11.6 mm
-	idTall     = 24.0
-	wordTall   = 10.0
-	dollyMost  = 18.0
-	dollyRow   = 36.0
-	dollyAir   = 1.2  // between digits and the lines of their tab, both together
-	rowsUp     = 10.0 // headings above the first box
-	pickBar    = 15.6
-	pickWords  = 20.0 // room for 'pick hole'
-	ghostBar   = 8.0
+	idTall    = 24.0
+	wordTall  = 10.0
+	dollyMost = 18.0
+	dollyRow  = 36.0
+	dollyAir  = 1.2  // between digits and the lines of their tab, both together
+	rowsUp    = 10.0 // headings above the first box
+	pickBar   = 15.6
+	pickWords = 20.0 // room for 'pick hole'
+	ghostBar  = 8.0
 
 	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
 	numberWidth  = 19.0
 )
 
-func (d Dolly) draw(c *canvas, room box) {
-	room = c.dollyHead(room, d)
-	foot := c.dollyFootHeight(d, room.w)
-	rows := box{room.x, room.y, room.w, room.h - foot}
-	c.in("joints", rows, func() { c.dollyRows(rows, d) })
-	c.dollyFoot(box{room.x, rows.bottom(), room.w, foot}, d)
-}
-
-// dollyRows draws the cabinets with their tabs and boxes. Rows are as tall as
-// the page allows, and the figures grow with them.
-func (c *canvas) dollyRows(room box, d Dolly) {
-	bar := c.barHeight(d, room.w)
-	row := min((room.h-rowsUp-bar-ghostBar-1)/float64(len(d.Rows)), dollyRow)
-	t := c.dollyTabs(d, row)
-	boxW, names := boxesWidth(room.w), c.dollyNames(d, room.w)
-	x := [4]float64{}
-	for i := range x {
-		x[i] = room.x + boxW + 5 + float64(i)*tickSide*1.25 + float64(i/2)*4
-	}
-	c.tickHeads(room.y, x, d.Boxes)
-	c.audience(box{room.x, room.y + 0.6, 22, 8})
-	c.text(room.x+25, room.y+6, textB, "audience this way: tape it so; rear link pins to the right")
-	tabX := room.x + boxW - t.width() - 6
-	y := room.y + rowsUp
-	c.dollyBar(box{room.x, y, boxW, bar}, room.w, d)
-	y += bar
-	for i, r := range d.Rows {
-		c.dollyRow(box{room.x, y + row*float64(i), boxW, row}, r.Number, names.lines(r.Type))
-		c.dollyTicks(x, y+row*float64(i), r.Pins)
-	}
-	if c.firstFits(d, room.w) {
-		c.text(room.x+numberWidth, y+4.2, small, d.First)
-	}
-	for i, r := range d.Rows {
-		c.tab(tabX, y+row*float64(i), t, r.Hole)
-	}
-	y += row * float64(len(d.Rows))
-	c.dollyBelow(box{room.x, y, boxW, ghostBar}, tabX, t.width(), d)
-}
-
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
-func boxesWidth(w float64) float64 { return w - 4*tickSide*1.25 - 14 }
+func boxesWidth(w float64) float64 { return w - 4*parts.TickSide*1.25 - 14 }
 
 // besideTabs is what the widest tab there may be leaves a box of its cabinet.
-func (c *canvas) besideTabs(d Dolly, w float64) float64 {
-	return boxesWidth(w) - c.dollyTabs(d, dollyRow).width()
+func besideTabs(c *paper.Canvas, d Dolly, w float64) float64 {
+	return boxesWidth(w) - dollyTabs(c, d, dollyRow).Width()
 }
 
 // firstFits reports whether the words of the first joint stand in their row;
 // else they stand in the notes.
-func (c *canvas) firstFits(d Dolly, w float64) bool {
-	if name := d.Rows[0].Type; accented(name) && len(c.dollyNames(d, w).lines(name)) > 1 {
+func firstFits(c *paper.Canvas, d Dolly, w float64) bool {
+	if name := d.Rows[0].Type; parts.Accented(name) && len(dollyNames(c, d, w).Lines(name)) > 1 {
 		return false
 	}
-	return c.width(small, d.First) < c.besideTabs(d, w)-numberWidth-8
+	return c.Width(paper.Small, d.First) < besideTabs(c, d, w)-numberWidth-8
 }
 
 // dollyTabs are as large as their rows leave room, 12 to 18 mm.
-func (c *canvas) dollyTabs(d Dolly, row float64) tabStyle {
-	var holes []Hole
+func dollyTabs(c *paper.Canvas, d Dolly, row float64) parts.Tabs {
+	var holes []parts.JointHole
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
-	digit := max(min(row*0.62, dollyMost), dollyDigit)
-	for ; digit > dollyDigit; digit -= 0.5 {
-		if c.tabsFor(row, digit, textB, holes).width() <= dollyTabMost {
+	digit := max(min(row*0.62, dollyMost), paper.AfarTall)
+	for ; digit > paper.AfarTall; digit -= 0.5 {
+		if parts.TabsFor(c, row, digit, paper.TextBold, holes).Width() <= dollyTabMost {
 			break
 		}
 	}
-	t := c.tabsFor(row, digit, textB, holes)
-	t.height = min(digit+t.tail+2*dollyAir, row-0.4)
+	t := parts.TabsFor(c, row, digit, paper.TextBold, holes)
+	t.Height = min(digit+t.Tail+2*dollyAir, row-0.4)
 	return t
 }
 
 // dollyLeast is how tall a row has to be for its tab.
-func (c *canvas) dollyLeast(d Dolly) float64 {
-	return dollyDigit + c.dollyTabs(d, 0).tail + dollyAir + 0.4
-}
-
-// tickHeads writes what the boxes of a dolly sheet are for.
-func (c *canvas) tickHeads(y float64, x [4]float64, both bool) {
-	side := tickSide * 1.25
-	for i, s := range []string{"pinned", "checked"} {
-		c.centre((x[2*i]+x[2*i+1]+side)/2, y+4, textB, s)
-	}
-	if !both {
-		return
-	}
-	for i, s := range []string{"L", "R", "L", "R"} {
-		c.centre(x[i]+side/2, y+8, text, s)
-	}
-}
-
-// dollyTicks draws a joint's boxes: two a side, or one for a pin in the middle.
-func (c *canvas) dollyTicks(x [4]float64, y float64, pins int) {
-	const side = tickSide * 1.15
-	for i := 0; i < 4; i++ {
-		at := x[i]
-		if pins == 1 {
-			if i%2 == 1 {
-				continue
-			}
-			at = (x[i] + x[i+1]) / 2
-		}
-		c.tick(at, y-side/2, side)
-	}
+func dollyLeast(c *paper.Canvas, d Dolly) float64 {
+	return paper.AfarTall + dollyTabs(c, d, 0).Tail + dollyAir + 0.4
 }
 
 // dollyNames measures the names beside the widest tab there may be.
-func (c *canvas) dollyNames(d Dolly, w float64) names {
-	return c.namesFor(d.Rows, text, c.besideTabs(d, w)-numberWidth-8, 2)
-}
-
-// dollyRow draws one cabinet.
-func (c *canvas) dollyRow(b box, number string, name []string) {
-	c.rect(b, solid, white)
-	base := b.y + b.h/2 + 4
-	c.text(b.x+4, base, digits(8), number)
-	c.lines(b.x+numberWidth, base-1-float64(len(name)-1)*text.lead()/2, text, name)
-}
-
-// dollyBelow draws what hangs below as a pale ghost, with no boxes.
-func (c *canvas) dollyBelow(b box, tabX, tabW float64, d Dolly) {
-	if d.Below == "" {
-		return
-	}
-	c.dashed(1.5, 1.2, func() { c.rect(b, light, none) })
-	c.text(b.x+4, b.y+6, text, d.Below)
-	w := c.width(text, d.Ghost) + 4
-	if b.x+8+c.width(text, d.Below) < tabX {
-		w = max(w, tabW)
-	}
-	c.ghost(tabX+tabW-w, b.y+1, w, 5.6, d.Ghost)
+func dollyNames(c *paper.Canvas, d Dolly, w float64) parts.Names {
+	return parts.NamesFor(c, typesOf(d.Rows), paper.Text, besideTabs(c, d, w)-numberWidth-8, 2)
 }

@@ -1,6 +1,12 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
 // pins are set, the code with its text, and the black box for the load-out.
@@ -11,7 +17,7 @@ const (
 )
 
 // footColumn is the width left of the code.
-func (c *canvas) footColumn(d Dolly, w float64) float64 { return w - c.codeSide(d.Code) - codeGap }
+func footColumn(c *paper.Canvas, d Dolly, w float64) float64 { return w - c.CodeSide(d.Code) - codeGap }
 
 // setWords is what the sheet says of setting the pins, or asks.
 func (d Dolly) setWords() string {
@@ -21,97 +27,97 @@ func (d Dolly) setWords() string {
 	return "When are the link pins set? The rigger in charge writes it here: ____________________________"
 }
 
-// loadOut is the text of the black box in lines: in running type, or where it
+// loadOutLines is the text of the black box in lines: in running type, or where it
 // takes more than two lines in the smallest.
-func (c *canvas) loadOut(d Dolly, w float64) (face, []string) {
+func loadOutLines(c *paper.Canvas, d Dolly, w float64) (paper.Face, []string) {
 	s := "LOAD-OUT ONLY, weight off: " + d.LoadOut
-	if lines := c.wrap(textB, w-16, s); len(lines) <= 2 {
-		return textB, lines
+	if lines := c.Wrap(paper.TextBold, w-16, s); len(lines) <= 2 {
+		return paper.TextBold, lines
 	}
-	return smallB, c.wrap(smallB, w-16, s)
+	return paper.SmallBold, c.Wrap(paper.SmallBold, w-16, s)
 }
 
-func (c *canvas) dollyFootHeight(d Dolly, w float64) float64 {
-	col := c.footColumn(d, w)
-	left := 3 + c.sumHeight(d, col)
+func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
+	col := footColumn(c, d, w)
+	left := 3 + sumHeight(c, d, col)
 	for _, l := range d.Figures {
-		left += c.lineHeight(l, col)
+		left += l.Height(c, col)
 	}
-	left += float64(len(c.wrap(textB, col-13, d.setWords())))*textB.lead() + 6.6
-	left += float64(len(c.footNotes(d, col))) * small.lead()
-	return max(left, c.codeSide(d.Code)+5) + c.loadOutHeight(d, w) + 2
+	left += float64(len(c.Wrap(paper.TextBold, col-13, d.setWords())))*paper.TextBold.Lead() + 6.6
+	left += float64(len(footNotes(c, d, col))) * paper.Small.Lead()
+	return max(left, c.CodeSide(d.Code)+5) + loadOutHeight(c, d, w) + 2
 }
 
 // footNotes are the words of the boxes and of the code.
-func (c *canvas) footNotes(d Dolly, w float64) []string {
-	notes := append([]string{d.Caption}, c.dollyNames(d, c.body().w).legend...)
-	if d.First != "" && !c.firstFits(d, c.body().w) {
+func footNotes(c *paper.Canvas, d Dolly, w float64) []string {
+	notes := append([]string{d.Caption}, dollyNames(c, d, c.Body().W).Legend...)
+	if d.First != "" && !firstFits(c, d, c.Body().W) {
 		notes = append(notes, "First joint: "+d.First+".")
 	}
-	return c.wrapAll(small, w, append(notes, "The code says: "+c.filled(d.Code)))
+	return c.WrapAll(paper.Small, w, append(notes, "The code says: "+c.Filled(d.Code)))
 }
 
-func (c *canvas) loadOutHeight(d Dolly, w float64) float64 {
-	f, lines := c.loadOut(d, w)
-	return max(loadOutH, float64(len(lines))*f.lead()+3.6)
+func loadOutHeight(c *paper.Canvas, d Dolly, w float64) float64 {
+	f, lines := loadOutLines(c, d, w)
+	return max(loadOutH, float64(len(lines))*f.Lead()+3.6)
 }
 
 // sumHeight is the height of the sum, which may take more than one line.
-func (c *canvas) sumHeight(d Dolly, w float64) float64 {
-	return float64(len(c.wrap(section, w-ofWidth, d.Sum)))*section.lead() + 3
+func sumHeight(c *paper.Canvas, d Dolly, w float64) float64 {
+	return float64(len(c.Wrap(paper.Section, w-parts.OfWidth, d.Sum)))*paper.Section.Lead() + 3
 }
 
-func (c *canvas) dollyFoot(room box, d Dolly) {
-	side := c.codeSide(d.Code)
-	w := c.footColumn(d, room.w)
-	loadOut := c.loadOutHeight(d, room.w)
-	left := box{room.x, room.y, w, room.h - loadOut - 2}
-	c.in("sums", left, func() { c.sums(left, d) })
-	right := box{room.right() - side, room.y + 1, side, left.h - 1}
-	c.in("code", right, func() {
-		c.code(right.x, right.y, side, d.Code)
-		c.centre(right.x+side/2, right.y+side+2.6, small, "these pins as text")
+func dollyFoot(c *paper.Canvas, room mm.Box, d Dolly) {
+	side := c.CodeSide(d.Code)
+	w := footColumn(c, d, room.W)
+	loadOut := loadOutHeight(c, d, room.W)
+	left := mm.BoxAt(room.X, room.Y, w, room.H-loadOut-2)
+	c.In("sums", left, func() { drawSums(c, left, d) })
+	right := mm.BoxAt(room.Right()-side, room.Y+1, side, left.H-1)
+	c.In("code", right, func() {
+		c.Code(right.X, right.Y, side, d.Code)
+		c.Centre(right.X+side/2, right.Y+side+2.6, paper.Small, "these pins as text")
 	})
-	bottom := box{room.x, room.bottom() - loadOut - 1, room.w, loadOut}
-	c.in("load-out", bottom, func() { c.loadOutBox(bottom, d) })
+	bottom := mm.BoxAt(room.X, room.Bottom()-loadOut-1, room.W, loadOut)
+	c.In("load-out", bottom, func() { loadOutBox(c, bottom, d) })
 }
 
 // loadOutBox draws the black box.
-func (c *canvas) loadOutBox(b box, d Dolly) {
-	c.rect(b, 0, black)
-	f, lines := c.loadOut(d, b.w)
-	y := b.y + (b.h-float64(len(lines)-1)*f.lead())/2 + f.em()*0.27
+func loadOutBox(c *paper.Canvas, b mm.Box, d Dolly) {
+	c.Rect(b, 0, paper.Black)
+	f, lines := loadOutLines(c, d, b.W)
+	y := b.Y + (b.H-float64(len(lines)-1)*f.Lead())/2 + f.Em()*0.27
 	for _, s := range lines {
-		c.whiteLine(b.x+14, y, f, s)
-		y += f.lead()
+		whiteLine(c, b.X+14, y, f, s)
+		y += f.Lead()
 	}
-	c.pinOut(box{b.x + 2, b.y + (b.h-8.6)/2, 10, 8.6})
+	parts.PinOut.Draw(c, mm.BoxAt(b.X+2, b.Y+(b.H-8.6)/2, 10, 8.6))
 }
 
 // whiteLine writes a line white on black; where it has room to be filled in, that
 // is a white box, as no pencil writes on black.
-func (c *canvas) whiteLine(x, y float64, f face, s string) {
+func whiteLine(c *paper.Canvas, x, y float64, f paper.Face, s string) {
 	before, after, _ := strings.Cut(s, "_")
-	c.inverse(func() { c.hole(x, y, f, black, before) })
+	c.Inverse(func() { c.Hole(x, y, f, paper.Black, before) })
 	if before == s {
 		return
 	}
 	rest := strings.TrimLeft(after, "_")
-	x, w := x+c.width(f, before), c.width(f, s[len(before):len(s)-len(rest)])
-	c.rect(box{x, y - f.em()*0.9, w, f.em() * 1.1}, 0, white)
-	c.whiteLine(x+w, y, f, rest)
+	x, w := x+c.Width(f, before), c.Width(f, s[len(before):len(s)-len(rest)])
+	c.Rect(mm.BoxAt(x, y-f.Em()*0.9, w, f.Em()*1.1), 0, paper.White)
+	whiteLine(c, x+w, y, f, rest)
 }
 
-func (c *canvas) sums(room box, d Dolly) {
-	y := room.y + 6
-	c.lines(room.x, y, small, []string{"Sum of splays,", "for the radio"})
-	y = c.holes(room.x+ofWidth, y, section, white, c.wrap(section, room.w-ofWidth, d.Sum)) - section.lead() + 5
+func drawSums(c *paper.Canvas, room mm.Box, d Dolly) {
+	y := room.Y + 6
+	c.Lines(room.X, y, paper.Small, []string{"Sum of splays,", "for the radio"})
+	y = c.Holes(room.X+parts.OfWidth, y, paper.Section, paper.White, c.Wrap(paper.Section, room.W-parts.OfWidth, d.Sum)) - paper.Section.Lead() + 5
 	for _, l := range d.Figures {
-		c.figureLine(room.x, y+3, room.w, l)
-		y += c.lineHeight(l, room.w)
+		l.Draw(c, room.X, y+3, room.W)
+		y += l.Height(c, room.W)
 	}
-	c.pinIn(box{room.x, y - 0.6, 10, 8})
+	parts.PinIn.Draw(c, mm.BoxAt(room.X, y-0.6, 10, 8))
 	base := y + 4.4
-	y = max(c.lines(room.x+13, base, textB, c.wrap(textB, room.w-13, d.setWords())), base+textB.lead()) + 1.6
-	c.holes(room.x, y, small, white, c.footNotes(d, room.w))
+	y = max(c.Lines(room.X+13, base, paper.TextBold, c.Wrap(paper.TextBold, room.W-13, d.setWords())), base+paper.TextBold.Lead()) + 1.6
+	c.Holes(room.X, y, paper.Small, paper.White, footNotes(c, d, room.W))
 }

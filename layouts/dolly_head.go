@@ -1,12 +1,18 @@
 package layouts
 
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
+
 // A dollyTop is the head of a dolly sheet as measured: the baselines of its
 // three parts from the top of the page's body, and how tall each is.
 type dollyTop struct {
-	id, which face
+	id, which paper.Face
 	word, rev float64 // baselines
 	wordX     float64
-	mark      spot // corner of the side mark
+	mark      mm.Spot // corner of the side mark
 	height    float64
 }
 
@@ -21,22 +27,22 @@ const (
 // itself, dolly and REV below it; a revision too wide to stand beside the
 // dolly gets a third line, and the letter then is as tall as its word. The
 // widest ids are set less tall, so that the side mark stands beside them.
-func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
-	t := dollyTop{which: capitals(idTall)}
+func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
+	t := dollyTop{which: paper.Capitals(idTall)}
 	if d.Word != "dolly" {
-		t.which = capitals(wordTall)
+		t.which = paper.Capitals(wordTall)
 	}
 	for _, tall := range []float64{idTall, 20, 16} {
-		t.id = capitals(tall)
-		if c.width(t.id, d.ID)+markSide+3 <= w {
+		t.id = paper.Capitals(tall)
+		if c.Width(t.id, d.ID)+markSide+3 <= w {
 			break
 		}
 	}
-	id, rev := c.width(t.id, d.ID), c.width(capitals(revTall), "REV "+d.Revision)
-	which := func() float64 { return 5 + c.width(capitals(wordTall), d.Word) + 5 + c.width(t.which, d.Which) }
-	const first, lineRev = idBase, revTall + 3.4
+	id, rev := c.Width(t.id, d.ID), c.Width(paper.Capitals(parts.RevTall), "REV "+d.Revision)
+	which := func() float64 { return 5 + c.Width(paper.Capitals(wordTall), d.Word) + 5 + c.Width(t.which, d.Which) }
+	const first, lineRev = idBase, parts.RevTall + 3.4
 	t.wordX, t.word, t.rev = id, first, 14.8
-	t.mark = spot{w - markSide, 20.4}
+	t.mark = mm.At(w-markSide, 20.4)
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
 		t.height = first + 12.4 // below the tail of a J
@@ -44,40 +50,40 @@ func (c *canvas) dollyTopFor(w float64, d Dolly) dollyTop {
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev + 3 // below the tail of a Q
 	default:
-		t.wordX, t.word = -5, first+max(t.which.em()*capHeight, revTall)+tailOf24
+		t.wordX, t.word = -5, first+max(t.which.Em()*paper.CapHeight, parts.RevTall)+tailOf24
 		if which()+6+rev > w {
-			t.which = capitals(wordTall)
+			t.which = paper.Capitals(wordTall)
 			t.word = first + wordTall + tailOf24
 			t.rev = t.word + lineRev
 		} else {
 			t.rev = t.word
 		}
 	}
-	t.mark.y = 6
+	t.mark.Y = 6
 	t.height = t.rev + 12.6
 	return t
 }
 
-func (c *canvas) dollyHeadHeight(w float64, d Dolly) float64 {
-	joins := c.wrap(text, w-markSide-4, d.Joins)
-	return c.dollyTopFor(w, d).height + float64(len(joins)-1)*text.lead()
+func dollyHeadHeight(c *paper.Canvas, d Dolly, w float64) float64 {
+	joins := c.Wrap(paper.Text, w-markSide-4, d.Joins)
+	return dollyTopFor(c, d, w).height + float64(len(joins)-1)*paper.Text.Lead()
 }
 
 // dollyHead draws the head and returns the room below it.
-func (c *canvas) dollyHead(room box, d Dolly) box {
-	t := c.dollyTopFor(room.w, d)
-	joins := c.wrap(text, room.w-markSide-4, d.Joins)
-	height := c.dollyHeadHeight(room.w, d)
-	c.in("head", box{room.x, room.y, room.w, height}, func() {
-		c.text(room.x, room.y+idBase, t.id, d.ID)
-		x := room.x + t.wordX + 5
-		c.text(x, room.y+t.word, capitals(wordTall), d.Word)
-		c.text(x+c.width(capitals(wordTall), d.Word)+5, room.y+t.word, t.which, d.Which)
-		c.right(room.right(), room.y+t.rev, capitals(revTall), "REV "+d.Revision)
-		c.right(room.right(), room.y+t.rev+4.2, small, "bin any other REV")
-		c.sideMark(d.Shape, box{room.x + t.mark.x, room.y + t.mark.y, markSide, markSide})
-		c.lines(room.x, room.y+t.height-4.6, text, joins)
-		c.line(room.x, room.y+height-1.5, room.right(), room.y+height-1.5, heavy)
+func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
+	t := dollyTopFor(c, d, room.W)
+	joins := c.Wrap(paper.Text, room.W-markSide-4, d.Joins)
+	height := dollyHeadHeight(c, d, room.W)
+	c.In("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
+		c.Text(room.X, room.Y+idBase, t.id, d.ID)
+		x := room.X + t.wordX + 5
+		c.Text(x, room.Y+t.word, paper.Capitals(wordTall), d.Word)
+		c.Text(x+c.Width(paper.Capitals(wordTall), d.Word)+5, room.Y+t.word, t.which, d.Which)
+		c.Right(room.Right(), room.Y+t.rev, paper.Capitals(parts.RevTall), "REV "+d.Revision)
+		c.Right(room.Right(), room.Y+t.rev+4.2, paper.Small, "bin any other REV")
+		paper.SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
+		c.Lines(room.X, room.Y+t.height-4.6, paper.Text, joins)
+		c.Line(room.X, room.Y+height-1.5, room.Right(), room.Y+height-1.5, paper.Heavy)
 	})
-	return box{room.x, room.y + height, room.w, room.h - height}
+	return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)
 }

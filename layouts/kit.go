@@ -1,5 +1,11 @@
 package layouts
 
+import (
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
+
 // Kit is the sheet by which gear is counted out of the truck and in again.
 type Kit struct {
 	Says   []string
@@ -22,69 +28,70 @@ type TruckRow struct{ Stack, Dolly, Holds, Set, All, Height string }
 
 // Columns of both tables; the last two are boxes for the pen.
 var (
-	kitColumns = []column{{"what", 51, false}, {"for", 24, false}, {"count", 13, true}, {"spare", 12, true}, {"each", 20, true}, {"together", 21, true},
-		{" out", 15.5, false}, {" in", 0, false}}
-	truckColumns = []column{{"stack", 17, false}, {"dolly", 20, false}, {"holds", 47, false}, {"its set", 19, true}, {"with dolly", 20, true}, {"about tall", 18, true},
-		{" out", 15.5, false}, {" in", 0, false}}
+	kitColumns = []paper.Column{paper.Texts("what", 51), paper.Texts("for", 24), paper.Figures("count", 13), paper.Figures("spare", 12), paper.Figures("each", 20), paper.Figures("together", 21),
+		paper.Texts(" out", 15.5), paper.Texts(" in", 0)}
+	truckColumns = []paper.Column{paper.Texts("stack", 17), paper.Texts("dolly", 20), paper.Texts("holds", 47), paper.Figures("its set", 19), paper.Figures("with dolly", 20), paper.Figures("about tall", 18),
+		paper.Texts(" out", 15.5), paper.Texts(" in", 0)}
 )
 
 const kitRow = 7.6 // least height, for a box that takes a gloved hand
 
-func (v Kit) pages(c *canvas) []page {
-	var pieces []piece
+// Pages cuts the sheet.
+func (v Kit) Pages(c *paper.Canvas) []paper.Page {
+	var pieces []paper.Piece
 	for _, s := range v.Says {
-		pieces = append(pieces, c.words(text, s, 1))
+		pieces = append(pieces, paper.Words(c, paper.Text, s, 1))
 	}
-	pieces = append(pieces, c.goods(v.Groups)...)
-	pieces = append(pieces, c.gap(2), c.words(textB, v.Total, 1), c.heading("Dollies for the truck"))
-	pieces = append(pieces, c.trucks(v.Trucks)...)
-	pieces = append(pieces, c.gap(1), c.words(small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
-	return c.flowing("kit", "KIT", "", revHead("KIT", "to count out of the truck, and in again"), pieces)
+	pieces = append(pieces, goods(c, v.Groups)...)
+	pieces = append(pieces, paper.Gap(2), paper.Words(c, paper.TextBold, v.Total, 1), parts.Heading("Dollies for the truck"))
+	pieces = append(pieces, trucks(c, v.Trucks)...)
+	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
+	return paper.Flow(c, "kit", "KIT", "", parts.RevHead("KIT", "to count out of the truck, and in again"), pieces)
 }
 
 // goods is the table of all gear, sort by sort.
-func (c *canvas) goods(groups []KitGroup) []piece {
-	columns, rows := c.rest(kitColumns), []piece(nil)
+func goods(c *paper.Canvas, groups []KitGroup) []paper.Piece {
+	columns, rows := paper.Rest(c, kitColumns), []paper.Piece(nil)
 	for _, g := range groups {
-		rows = append(rows, c.groupName(g.Of))
+		rows = append(rows, groupName(g.Of))
 		for _, r := range g.Rows {
-			rows = append(rows, c.countedRow(columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
+			rows = append(rows, countedRow(c, columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
 		}
 	}
-	return under(c.tableHead(columns), rows)
+	return paper.Under(paper.TableHead(c, columns), rows)
 }
 
 // trucks is the table of loaded dollies.
-func (c *canvas) trucks(all []TruckRow) []piece {
-	columns, rows := c.rest(truckColumns), []piece(nil)
+func trucks(c *paper.Canvas, all []TruckRow) []paper.Piece {
+	columns, rows := paper.Rest(c, truckColumns), []paper.Piece(nil)
 	for _, t := range all {
-		rows = append(rows, c.countedRow(columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
+		rows = append(rows, countedRow(c, columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
 	}
-	return under(c.tableHead(columns), rows)
+	return paper.Under(paper.TableHead(c, columns), rows)
 }
 
 // groupName stands over the rows of one sort.
-func (c *canvas) groupName(s string) piece {
-	return piece{h: 6.5, keep: true, draw: func(c *canvas, room box) {
-		c.text(room.x, room.y+4.8, textB, s)
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+func groupName(s string) paper.Piece {
+	return paper.Piece{H: 6.5, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+4.8, paper.TextBold, s)
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }
 
 // countedRow is a row whose last two cells are boxes for the pen.
-func (c *canvas) countedRow(columns []column, cells []string) piece {
-	row := c.bareRow(columns[:len(cells)], cells, small)
-	h := max(row.h+1.6, kitRow)
-	return piece{h: h, draw: func(c *canvas, room box) {
-		row.draw(c, box{room.x, room.y + (h-row.h)/2, room.w, row.h})
-		x := room.x
+func countedRow(c *paper.Canvas, columns []paper.Column, cells []string) paper.Piece {
+	row := paper.BareRow(c, columns[:len(cells)], cells, paper.Small)
+	h := max(row.H+1.6, kitRow)
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		row.Draw(c, mm.BoxAt(room.X, room.Y+(h-row.H)/2, room.W, row.H))
+		x := room.X
 		for _, col := range columns[:len(cells)] {
-			x += col.w
+			x += col.W
 		}
 		for _, col := range columns[len(cells):] {
-			c.rect(box{x + 1, room.y + 0.8, col.w - 2, h - 1.6}, solid, white)
-			x += col.w
+			c.Rect(mm.BoxAt(x+1, room.Y+0.8, col.W-2, h-1.6), paper.Solid, paper.White)
+			x += col.W
 		}
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }

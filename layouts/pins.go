@@ -1,220 +1,64 @@
 package layouts
 
+import (
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
+
 // Pins is the pin sheet of a stack: the schedule of its joints, the stack from
 // the side, the bar with its pick holes, and what to read. A stack of many
 // cabinets takes more than one page; each page is one of these.
 type Pins struct {
 	Target, Sheet string // 'SL PINS', 'SL PINS 1 of 2'
-	Head          Head
+	Head          parts.Head
 	Bar           string // 'flying-bar · pick hole 22'; "" on later pages
 	Above         string // on later pages: what the first joint hangs from
 	Rows          []PinRow
 	Caption       string // of the seen boxes
 	Boxes         bool   // two boxes a joint where any joint has two link pins
-	Side          Elevation
-	Strip         *Strip
-	Figures       []Line
+	Side          drawings.Elevation
+	Strip         *drawings.Strip
+	Figures       []parts.FigureLine
 	Notes         []string
-	Code          Code
+	Code          paper.Code
 }
 
 // A PinRow is one cabinet with the joint above it.
 type PinRow struct {
 	Number, Type string
-	Hole         Hole
-	Ladder       Ladder
+	Hole         parts.JointHole
+	Ladder       parts.Ladder
 	Ordinal      string // '3rd of 9'
 	Pins         int    // link pins of the joint: 1 or 2
 	Cut          string // the dolly that begins with this cabinet; "" for none
 }
 
-// A Line is a figure with what it is of and what is to be said of it.
-type Line struct{ Of, Figure, Says string }
-
-// pages is one page, or two where the longest names leave no room for rows of
-// the least height.
-func (p Pins) pages(c *canvas) []page {
-	if c.pinsFit(p) {
-		return []page{{target: p.Target, name: p.Sheet, shape: p.Head.Shape, draw: p.draw}}
+// typesOf are the types of the cabinets of some rows.
+func typesOf(rows []PinRow) (types []string) {
+	for _, r := range rows {
+		types = append(types, r.Type)
 	}
-	first, second := p.halves()
-	return append(first.pages(c), second.pages(c)...)
+	return types
 }
 
-// pinsFit reports whether rows of the least height find room.
-func (c *canvas) pinsFit(p Pins) bool {
-	room := c.headRoom(c.body(), p.Head)
-	room.h -= c.belowHeight(p, room.w)
-	return len(p.Rows) < 2 || c.scheduleFor(p, room).row > p.rowLeast()
-}
+const (
+	rowLeast = 6.05
+	rowCut   = 8.2 // with a dolly named on its line, over a name with accents
+	rowMost  = 17.0
+
+	ladderPitch = 2.3
+	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
+)
 
 // rowLeast is how tall rows have to be for what stands on their lines.
 func (p Pins) rowLeast() float64 {
 	cut, tall := false, false
 	for _, r := range p.Rows {
-		cut, tall = cut || r.Cut != "", tall || accented(r.Type)
+		cut, tall = cut || r.Cut != "", tall || parts.Accented(r.Type)
 	}
 	if cut && tall {
 		return rowCut
 	}
 	return rowLeast
-}
-
-// halves cuts a sheet in two; the figures stay with the first.
-func (p Pins) halves() (first, second Pins) {
-	first, second = p, p
-	n, from := len(p.Rows)/2, p.Side.From
-	first.Rows, second.Rows = p.Rows[:n], p.Rows[n:]
-	first.Side.To, second.Side.From = from+n-1, from+n
-	first.Sheet, second.Sheet = p.Sheet+" a", p.Sheet+" b"
-	second.Target, second.Bar, second.Strip, second.Figures, second.Notes = "", "", nil, nil, nil
-	second.Above = "cabinet " + p.Rows[n-1].Number + ", on the sheet before"
-	return first, second
-}
-
-const (
-	rowLeast    = 6.05
-	rowCut      = 8.2 // with a dolly named on its line, over a name with accents
-	rowMost     = 17.0
-	tickSide    = 6.0
-	ladderPitch = 2.3
-	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
-)
-
-func (p Pins) draw(c *canvas, room box) {
-	room = c.head(room, p.Head)
-	below := c.belowHeight(p, room.w)
-	upper := box{room.x, room.y, room.w, room.h - below}
-	s := c.scheduleFor(p, upper)
-	left := box{upper.x, upper.y, s.width, upper.h}
-	c.in("schedule", left, func() { c.schedule(left, p, s) })
-	side := box{left.right() + 4, upper.y + 1, upper.w - s.width - 4, upper.h - 3}
-	c.in("side", side, func() { c.elevation(side, p.Side) })
-	c.lower(box{room.x, upper.bottom(), room.w, below}, p)
-}
-
-// A scheduleStyle is a schedule as measured: how tall its rows are, its tabs,
-// how wide it is, and the lines below it.
-type scheduleStyle struct {
-	row   float64
-	bar   float64  // height of the bar's box
-	head  []string // its words
-	tabs  tabStyle
-	boxes float64 // width of the cabinets' boxes
-	width float64
-	names names
-	foot  []string
-}
-
-const (
-	nameWidth  = 42.0
-	scheduleUp = 9.0 // headings above the first box
-)
-
-// scheduleFor makes rows as tall as the page allows, and gives the rest of the
-// width to the drawing.
-func (c *canvas) scheduleFor(p Pins, room box) (s scheduleStyle) {
-	s.row = rowMost
-	for range 3 { // taller rows have wider tabs, and so shorter lines below
-		s.tabs = c.pinTabs(p, s.row)
-		s.boxes = nameWidth + s.tabs.width() + 1
-		s.width = s.boxes + 3 + ladderPitch*ladderMost + 1 + 2*tickSide
-		s.names = c.namesFor(p.Rows, small, typeRoom, p.nameLines(s.row))
-		s.foot = append(c.wrap(small, s.width, p.Caption), c.wrapAll(small, s.width, s.names.legend)...)
-		s.head = c.wrap(smallB, s.boxes-4, p.Bar+p.Above)
-		words := float64(len(s.head))*smallB.lead() + s.tabs.height/2 + 0.8
-		left := room.h - scheduleUp - float64(len(s.foot))*small.lead() - 5
-		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
-		s.bar = max(s.row, words)
-	}
-	return s
-}
-
-func (c *canvas) pinTabs(p Pins, row float64) tabStyle {
-	var holes []Hole
-	for _, r := range p.Rows {
-		holes = append(holes, r.Hole)
-	}
-	height := min(row-1.4, 11)
-	return c.tabsWithin(tabMost, height, height*0.64, holes)
-}
-
-// schedule draws the column as tabs between flat boxes.
-func (c *canvas) schedule(room box, p Pins, s scheduleStyle) {
-	ladderX := room.x + s.boxes + 3
-	tickX := room.right() - 2*tickSide
-	c.scheduleHeads(room.y, ladderX, tickX, p.Boxes)
-	y := room.y + scheduleUp
-	c.barBox(box{room.x, y, s.boxes, s.bar}, p.Bar != "", s.head)
-	y += s.bar
-	for _, r := range p.Rows {
-		c.pinRow(box{room.x, y, s.boxes, s.row}, r, s.names.lines(r.Type))
-		c.tab(room.x+s.boxes-s.tabs.width()-1, y, s.tabs, r.Hole)
-		c.ladder(ladderX, y-1.5, ladderPitch, r.Ladder)
-		c.text(ladderX-1, y+2.5, small, r.Ordinal)
-		c.seen(tickX, y, r.Pins)
-		y += s.row
-	}
-	c.lines(room.x, y+4.4, small, s.foot)
-}
-
-func (c *canvas) scheduleHeads(y, ladderX, tickX float64, both bool) {
-	c.centre(tickX+tickSide, y+3, smallB, "seen")
-	if both {
-		c.centre(tickX+tickSide/2, y+7, small, "L")
-		c.centre(tickX+tickSide*1.5, y+7, small, "R")
-	}
-	c.text(ladderX-1, y+3, small, "hole of")
-	c.text(ladderX-1, y+7, small, "the joint")
-}
-
-// seen draws the boxes of one joint: two, or one for a pin in the middle.
-func (c *canvas) seen(x, y float64, pins int) {
-	for n := range pins {
-		at := x + tickSide*float64(n)
-		if pins == 1 {
-			at += tickSide / 2
-		}
-		c.tick(at, y-tickSide/2, tickSide)
-	}
-}
-
-// barBox draws what the first joint hangs from: the bar, or a cabinet of the
-// sheet before.
-func (c *canvas) barBox(b box, bar bool, words []string) {
-	fill := white
-	if bar {
-		fill = grey
-	}
-	c.rect(b, solid, fill)
-	c.lines(b.x+2, b.y+3.4, smallB, words)
-}
-
-// pinRow draws one cabinet as a flat box.
-func (c *canvas) pinRow(b box, r PinRow, name []string) {
-	c.rect(b, solid, white)
-	if r.Cut != "" {
-		c.line(b.x, b.y, b.right(), b.y, 1.2)
-		w := c.width(smallB, r.Cut) + 2
-		c.rect(box{b.x + 11, b.y - 1.3, w, 3}, 0, white)
-		c.text(b.x+12, b.y+1.1, smallB, r.Cut)
-	}
-	base := b.y + b.h/2 + 1.5
-	c.text(b.x+2, base+0.6, section, r.Number)
-	c.lines(b.x+12, base-0.4-float64(len(name)-1)*small.lead()/2, small, name)
-}
-
-// typeRoom is the width of a cabinet's name in its row.
-const typeRoom = nameWidth - 13
-
-// nameLines is how many lines of a name a row has room for.
-func (p Pins) nameLines(row float64) int {
-	two := 9.5
-	if p.rowLeast() == rowCut {
-		two = 12.4
-	}
-	if row < two {
-		return 1
-	}
-	return 2
 }

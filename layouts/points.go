@@ -1,13 +1,19 @@
 package layouts
 
-import "strings"
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // Points is the venue's sheet: what every point of the roof carries, where it
 // is and what is in the figure, with room for the venue's pen.
 type Points struct {
-	Facts  []Fact
+	Facts  []parts.Fact
 	Groups []PointGroup
-	Totals []TotalRow
+	Totals []PointTotal
 	Notes  []string
 }
 
@@ -33,51 +39,52 @@ type VenuePoint struct {
 // A Load is a figure, and the same small in another unit below it.
 type Load struct{ Is, Also string }
 
-// A TotalRow is the sum of some points.
-type TotalRow struct{ Of, Count, Static, Design string }
+// A PointTotal is the sum of some points.
+type PointTotal struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []column{{"point", 22, false}, {"across, up- or downstage of the datum", 42, false},
-		{"static", 18.5, true}, {"design", 18.5, true}, {"other hoist slack", 18.5, true}, {"", 2.5, false}}
-	penColumns   = []column{{" venue's limit", 17, false}, {" accepted", 17, false}, {" initials", 0, false}}
-	totalColumns = []column{{"total of", 52, false}, {"of", 44, false}, {"static", 37, true}, {"design", 0, true}}
+	venueColumns = []paper.Column{paper.Texts("point", 22), paper.Texts("across, up- or downstage of the datum", 42),
+		paper.Figures("static", 18.5), paper.Figures("design", 18.5), paper.Figures("other hoist slack", 18.5), paper.Texts("", 2.5)}
+	penColumns   = []paper.Column{paper.Texts(" venue's limit", 17), paper.Texts(" accepted", 17), paper.Texts(" initials", 0)}
+	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
-func (v Points) pages(c *canvas) []page {
-	var pieces []piece
+// Pages cuts the sheet.
+func (v Points) Pages(c *paper.Canvas) []paper.Page {
+	var pieces []paper.Piece
 	for _, f := range v.Facts {
-		pieces = append(pieces, c.fact(f, c.body().w))
+		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
 	for _, g := range v.Groups {
-		pieces = append(pieces, c.pointGroup(g, c.venueAndPen(v.Groups))...)
+		pieces = append(pieces, pointGroup(c, g, venueAndPen(c, v.Groups))...)
 	}
 	var rows [][]string
 	for _, t := range v.Totals {
 		rows = append(rows, []string{t.Of, t.Count, t.Static, t.Design})
 	}
-	end := append([]piece{c.heading("Totals")}, c.table(totalColumns, rows, text)...)
-	end = append(end, c.gap(3))
+	end := append([]paper.Piece{parts.Heading("Totals")}, paper.Table(c, totalColumns, rows, paper.Text)...)
+	end = append(end, paper.Gap(3))
 	for _, n := range v.Notes {
-		end = append(end, c.words(small, n, 1))
+		end = append(end, paper.Words(c, paper.Small, n, 1))
 	}
-	pieces = append(pieces, together(end, c.body().h/2)...)
-	return c.flowing("points", "POINTS", "", revHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+	pieces = append(pieces, paper.Together(end, c.Body().H/2)...)
+	return paper.Flow(c, "points", "POINTS", "", parts.RevHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
 // pointGroup is a stack's name, the headings, and its points.
-func (c *canvas) pointGroup(g PointGroup, columns []column) []piece {
-	var rows []piece
+func pointGroup(c *paper.Canvas, g PointGroup, columns []paper.Column) []paper.Piece {
+	var rows []paper.Piece
 	for _, p := range g.Points {
-		rows = append(rows, c.venuePoint(p, columns))
+		rows = append(rows, venuePoint(c, p, columns))
 	}
-	return under(c.pointHead(g, columns), rows)
+	return paper.Under(pointHead(c, g, columns), rows)
 }
 
 // pointHead is a group's name over the headings of its points.
-func (c *canvas) pointHead(g PointGroup, all []column) piece {
-	columns := c.tableRow(all, nil, smallB, true)
-	x := 7 + c.width(section, g.ID) + 3
+func pointHead(c *paper.Canvas, g PointGroup, all []paper.Column) paper.Piece {
+	columns := paper.TableRow(c, all, nil, paper.SmallBold, true)
+	x := 7 + c.Width(paper.Section, g.ID) + 3
 	if g.Shape == "" {
 		x -= 7
 	}
@@ -85,41 +92,41 @@ func (c *canvas) pointHead(g PointGroup, all []column) piece {
 	if g.Held {
 		name = "HELD: DO NOT FLY. " + name
 	}
-	lines := c.wrap(textB, c.body().w-x, name)
+	lines := c.Wrap(paper.TextBold, c.Body().W-x, name)
 	var says []string
 	for _, s := range g.Says {
-		says = append(says, c.wrap(small, c.body().w-x, s)...)
+		says = append(says, c.Wrap(paper.Small, c.Body().W-x, s)...)
 	}
-	h := 4.6 + float64(len(lines))*textB.lead() + float64(len(says))*small.lead()
-	return piece{h: h + columns.h, keep: true, draw: func(c *canvas, room box) {
-		c.sideMark(g.Shape, box{room.x, room.y + 3.6, 5, 5})
-		c.text(room.x+x-3-c.width(section, g.ID), room.y+8, section, g.ID)
-		y := c.lines(room.x+x, room.y+7.6, textB, lines)
-		c.lines(room.x+x, y-0.4, small, says)
-		columns.draw(c, box{room.x, room.y + h, room.w, columns.h})
+	h := 4.6 + float64(len(lines))*paper.TextBold.Lead() + float64(len(says))*paper.Small.Lead()
+	return paper.Piece{H: h + columns.H, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
+		paper.SideMark(c, g.Shape, mm.BoxAt(room.X, room.Y+3.6, 5, 5))
+		c.Text(room.X+x-3-c.Width(paper.Section, g.ID), room.Y+8, paper.Section, g.ID)
+		y := c.Lines(room.X+x, room.Y+7.6, paper.TextBold, lines)
+		c.Lines(room.X+x, y-0.4, paper.Small, says)
+		columns.Draw(c, mm.BoxAt(room.X, room.Y+h, room.W, columns.H))
 	}}
 }
 
 // venueAndPen are the columns of a point and of the pen, across the page. Loads of
 // very many digits take from the pen's.
-func (c *canvas) venueAndPen(groups []PointGroup) []column {
-	columns := append(append([]column{}, venueColumns...), penColumns...)
-	w := c.widestLoad(groups) + 3.5
+func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
+	columns := append(append([]paper.Column{}, venueColumns...), penColumns...)
+	w := widestLoad(c, groups) + 3.5
 	for i := 2; i < 5; i++ {
-		more := max(w-columns[i].w, 0)
-		columns[i].w += more
-		if pen := &columns[i+4]; pen.w > 0 { // the last one takes what is left
-			pen.w -= more
+		more := max(w-columns[i].W, 0)
+		columns[i].W += more
+		if pen := &columns[i+4]; pen.W > 0 { // the last one takes what is left
+			pen.W -= more
 		}
 	}
-	return c.rest(columns)
+	return paper.Rest(c, columns)
 }
 
-func (c *canvas) widestLoad(groups []PointGroup) (w float64) {
+func widestLoad(c *paper.Canvas, groups []PointGroup) (w float64) {
 	for _, g := range groups {
 		for _, p := range g.Points {
 			for _, l := range append(append([]Load{}, p.Loads...), p.AtLift...) {
-				w = max(w, c.width(textB, l.Is), c.width(small, l.Also))
+				w = max(w, c.Width(paper.TextBold, l.Is), c.Width(paper.Small, l.Also))
 			}
 		}
 	}
@@ -128,67 +135,67 @@ func (c *canvas) widestLoad(groups []PointGroup) (w float64) {
 
 // venuePoint is one point: its loads in the largest type, below them its
 // heights and its sums, and beside all of it the boxes for the pen.
-func (c *canvas) venuePoint(p VenuePoint, columns []column) piece {
+func venuePoint(c *paper.Canvas, p VenuePoint, columns []paper.Column) paper.Piece {
 	w := 0.0
 	for _, col := range columns[:len(venueColumns)] {
-		w += col.w
+		w += col.W
 	}
-	id, where := c.wrap(textB, columns[0].w-2, p.ID), c.wrapAll(text, columns[1].w-1, p.Where)
-	top := float64(max(len(id), len(where), 2))*text.lead() + 1
+	id, where := c.Wrap(paper.TextBold, columns[0].W-2, p.ID), c.WrapAll(paper.Text, columns[1].W-1, p.Where)
+	top := float64(max(len(id), len(where), 2))*paper.Text.Lead() + 1
 	lift, at := 0.0, []string(nil)
 	if p.Lift != "" {
-		at = c.wrap(textB, columns[1].w-1, "AT "+strings.ToUpper(p.Lift)+", more")
-		lift = float64(max(len(at), 2))*text.lead() + 1
+		at = c.Wrap(paper.TextBold, columns[1].W-1, "AT "+strings.ToUpper(p.Lift)+", more")
+		lift = float64(max(len(at), 2))*paper.Text.Lead() + 1
 	}
-	sums := c.wrapAll(small, w-2, p.Sums)
-	heights := c.pairs(p.Heights, w)
-	h := top + lift + heights.h + float64(len(sums))*small.lead() + 4
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.lines(room.x, room.y+4.4, textB, id)
-		c.lines(room.x+columns[0].w, room.y+4.4, text, where)
-		c.pointLoads(room, columns, p.Loads)
+	sums := c.WrapAll(paper.Small, w-2, p.Sums)
+	heights := pairs(c, p.Heights, w)
+	h := top + lift + heights.H + float64(len(sums))*paper.Small.Lead() + 4
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Lines(room.X, room.Y+4.4, paper.TextBold, id)
+		c.Lines(room.X+columns[0].W, room.Y+4.4, paper.Text, where)
+		pointLoads(c, room, columns, p.Loads)
 		if p.Lift != "" {
-			c.lines(room.x+columns[0].w, room.y+top+4.4, textB, at)
-			c.pointLoads(box{room.x, room.y + top, room.w, lift}, columns, p.AtLift)
+			c.Lines(room.X+columns[0].W, room.Y+top+4.4, paper.TextBold, at)
+			pointLoads(c, mm.BoxAt(room.X, room.Y+top, room.W, lift), columns, p.AtLift)
 		}
-		heights.draw(c, box{room.x, room.y + top + lift, w, heights.h})
-		c.lines(room.x, room.y+top+lift+heights.h+3.6, small, sums)
-		c.penBoxes(box{room.x + w, room.y, room.w - w, h}, columns[len(venueColumns):])
-		c.line(room.x, room.bottom(), room.right(), room.bottom(), light)
+		heights.Draw(c, mm.BoxAt(room.X, room.Y+top+lift, w, heights.H))
+		c.Lines(room.X, room.Y+top+lift+heights.H+3.6, paper.Small, sums)
+		penBoxes(c, mm.BoxAt(room.X+w, room.Y, room.W-w, h), columns[len(venueColumns):])
+		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }
 
-func (c *canvas) pointLoads(room box, columns []column, loads []Load) {
-	x := room.x + columns[0].w + columns[1].w
+func pointLoads(c *paper.Canvas, room mm.Box, columns []paper.Column, loads []Load) {
+	x := room.X + columns[0].W + columns[1].W
 	for i, l := range loads {
-		right := x + columns[2+i].w - 2
-		c.right(right, room.y+4.4, textB, l.Is)
-		c.right(right, room.y+4.4+text.lead(), small, l.Also)
-		x += columns[2+i].w
+		right := x + columns[2+i].W - 2
+		c.Right(right, room.Y+4.4, paper.TextBold, l.Is)
+		c.Right(right, room.Y+4.4+paper.Text.Lead(), paper.Small, l.Also)
+		x += columns[2+i].W
 	}
 }
 
 // penBoxes are empty boxes, one in each column.
-func (c *canvas) penBoxes(room box, columns []column) {
-	x := room.x
+func penBoxes(c *paper.Canvas, room mm.Box, columns []paper.Column) {
+	x := room.X
 	for _, col := range columns {
-		c.rect(box{x + 1, room.y + 1.2, col.w - 2, room.h - 2.4}, solid, white)
-		x += col.w
+		c.Rect(mm.BoxAt(x+1, room.Y+1.2, col.W-2, room.H-2.4), paper.Solid, paper.White)
+		x += col.W
 	}
 }
 
 // pairs sets texts in two columns across a width, two to a line.
-func (c *canvas) pairs(texts []string, w float64) piece {
-	columns := []column{{w: w / 2}, {w: w / 2}}
-	var rows []piece
+func pairs(c *paper.Canvas, texts []string, w float64) paper.Piece {
+	columns := []paper.Column{{W: w / 2}, {W: w / 2}}
+	var rows []paper.Piece
 	for i := 0; i < len(texts); i += 2 {
 		cells := append(append([]string{}, texts[i:min(i+2, len(texts))]...), "")[:2]
-		rows = append(rows, c.bareRow(columns, cells, text))
+		rows = append(rows, paper.BareRow(c, columns, cells, paper.Text))
 	}
-	return piece{h: heightOf(rows), draw: func(c *canvas, room box) {
+	return paper.Piece{H: paper.HeightOf(rows), Draw: func(c *paper.Canvas, room mm.Box) {
 		for _, r := range rows {
-			r.draw(c, room)
-			room.y += r.h
+			r.Draw(c, room)
+			room.Y += r.H
 		}
 	}}
 }

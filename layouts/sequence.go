@@ -1,65 +1,45 @@
 package layouts
 
-import "slices"
+import (
+	"slices"
+
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
+)
 
 // A Sequence is a sheet that a crew works through from card to card: what to do
 // next, and how to tell that it did. The lift sheet is one, the sheet of coming
 // down the other.
 type Sequence struct {
 	Target, Sheet string
-	Head          Head
-	Says          []string // before the first card
-	Stop          []string // what to do when a reading is not as it should be
-	Ruler         Ruler    // of the drawings
+	Head          parts.Head
+	Says          []string       // before the first card
+	Stop          []string       // what to do when a reading is not as it should be
+	Ruler         drawings.Ruler // of the drawings
 	Cards         []Card
 	Alone         AloneTable
 }
-
-// A Card is one moment of a sequence.
-type Card struct {
-	Of, Which string // 'after', 'dolly B'
-	Says      []string
-	View      *Elevation // as it hangs then; nil where nothing does
-	Joint     *CardJoint // the joint that is made or released
-	Steps     []Do       // in their order, each with its number
-	Reads     []Read
-	Warnings  []string
-	Notes     []string
-}
-
-// A CardJoint is a joint as a tab between two bodies.
-type CardJoint struct {
-	Above, Below string // 'bar' or '4', and '5'
-	Hole         Hole
-}
-
-// A Do is one thing to do; what a hand or an eye goes by is strong.
-type Do struct {
-	Says   string
-	Strong bool
-}
-
-// A Read is what an instrument should show, with a box for what it does show.
-type Read struct{ Of, Is, May string }
 
 // An AloneTable is what each of two hoists holds with the other one slack; no rows
 // where there is one hoist.
 type AloneTable struct {
 	Heading string
-	Views   []View
+	Views   []drawings.View
 	Rows    [][]string // what, front and its use, "", rear and its use
 	Note    string
 }
 
-var aloneColumns = []column{{"", 26, false}, {"front hoist alone", 55, false}, {"used", 15, true}, {"", 4, false}, {"rear hoist alone", 55, false}, {"used", 0, true}}
+var aloneColumns = []paper.Column{paper.Texts("", 26), paper.Texts("front hoist alone", 55), paper.Figures("used", 15), paper.Texts("", 4), paper.Texts("rear hoist alone", 55), paper.Figures("used", 0)}
 
-// pages draws the views of one hoist alone as tall as they may be without taking one
+// Pages draws the views of one hoist alone as tall as they may be without taking one
 // page more.
-func (v Sequence) pages(c *canvas) (best []page) {
+func (v Sequence) Pages(c *paper.Canvas) (best []paper.Page) {
 	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
-		pieces := append(cards, c.aloneTable(v.Ruler, v.Alone, tall)...)
-		pages := c.flowing(v.Target, v.Sheet, v.Head.Shape, c.underHead(v.Head), pieces)
+		pieces := append(cards, aloneTable(c, v.Ruler, v.Alone, tall)...)
+		pages := paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
 		if best == nil || len(pages) < len(best) {
 			best = pages
 		}
@@ -71,26 +51,19 @@ func (v Sequence) pages(c *canvas) (best []page) {
 }
 
 // pieces are the sheet down to its last card.
-func (v Sequence) pieces(c *canvas) (pieces []piece) {
+func (v Sequence) pieces(c *paper.Canvas) (pieces []paper.Piece) {
 	for _, s := range v.Says {
-		pieces = append(pieces, c.words(small, s, 1))
+		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
-	pieces = append(pieces, c.stopBox(v.Stop))
+	pieces = append(pieces, stopBox(c, v.Stop))
 	size := v.viewSize()
 	if size.w > 0 {
-		pieces = append(pieces, c.viewHead("From the side as it hangs", v.Ruler, size.scale))
+		pieces = append(pieces, drawings.ViewHead("From the side as it hangs", v.Ruler, size.scale))
 	}
 	for _, card := range v.Cards {
-		pieces = append(pieces, c.card(card, size))
+		pieces = append(pieces, cardPiece(c, card, size))
 	}
 	return pieces
-}
-
-// A viewSize is how wide the views of cards are, and their scale; nothing where they
-// have none.
-type viewSize struct {
-	w     float64
-	scale int
 }
 
 // viewSize gives views more room where they would be too small to read, and the
@@ -102,7 +75,7 @@ func (v Sequence) viewSize() (size viewSize) {
 		return size
 	}
 	for _, room := range [][2]float64{{25, 54}, {32, 54}, {32, 72}} {
-		scale := viewScale(v.Ruler, views, room[0]-2*viewEdge, room[1])
+		scale := drawings.ViewScale(v.Ruler, views, room[0]-2*drawings.ViewEdge, room[1])
 		if size.scale == 0 || scale < size.scale {
 			size = viewSize{room[0], scale}
 		}
@@ -114,7 +87,7 @@ func (v Sequence) viewSize() (size viewSize) {
 }
 
 // views are the drawings of those cards that have one.
-func (v Sequence) views() (views []Elevation) {
+func (v Sequence) views() (views []drawings.Elevation) {
 	for _, card := range v.Cards {
 		if card.View != nil {
 			views = append(views, *card.View)
@@ -125,25 +98,25 @@ func (v Sequence) views() (views []Elevation) {
 
 // stopBox is what to do when what is read is not what should be: its first line
 // large.
-func (c *canvas) stopBox(says []string) piece {
-	w := c.body().w - 20
-	first := c.wrap(textB, w, says[0])
-	rest := c.wrapAll(small, w, says[1:])
-	h := float64(len(first))*textB.lead() + float64(len(rest))*small.lead() + 6
-	return piece{h: h, draw: func(c *canvas, room box) {
-		c.rect(box{room.x, room.y + 1, room.w, h - 3}, solid, white)
-		c.stop(box{room.x + 2.5, room.y + (h-13)/2, 11, 11})
-		y := c.lines(room.x+17, room.y+5.6, textB, first)
-		c.lines(room.x+17, y, small, rest)
+func stopBox(c *paper.Canvas, says []string) paper.Piece {
+	w := c.Body().W - 20
+	first := c.Wrap(paper.TextBold, w, says[0])
+	rest := c.WrapAll(paper.Small, w, says[1:])
+	h := float64(len(first))*paper.TextBold.Lead() + float64(len(rest))*paper.Small.Lead() + 6
+	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
+		c.Rect(mm.BoxAt(room.X, room.Y+1, room.W, h-3), paper.Solid, paper.White)
+		parts.Stop.Draw(c, mm.BoxAt(room.X+2.5, room.Y+(h-13)/2, 11, 11))
+		y := c.Lines(room.X+17, room.Y+5.6, paper.TextBold, first)
+		c.Lines(room.X+17, y, paper.Small, rest)
 	}}
 }
 
-func (c *canvas) aloneTable(r Ruler, t AloneTable, tall float64) []piece {
+func aloneTable(c *paper.Canvas, r drawings.Ruler, t AloneTable, tall float64) []paper.Piece {
 	if len(t.Rows) == 0 {
 		return nil
 	}
-	note := c.words(small, t.Note, 2)
-	note.keep = true
-	pieces := append([]piece{c.heading(t.Heading), note}, c.table(aloneColumns, t.Rows, small)...)
-	return append(append(together(pieces, c.body().h*0.6), c.gap(3)), c.views(t.Heading+", from the side", r, t.Views, tall)...)
+	note := paper.Words(c, paper.Small, t.Note, 2)
+	note.Keep = true
+	pieces := append([]paper.Piece{parts.Heading(t.Heading), note}, paper.Table(c, aloneColumns, t.Rows, paper.Small)...)
+	return append(append(paper.Together(pieces, c.Body().H*0.6), paper.Gap(3)), drawings.Views(c, t.Heading+", from the side", r, t.Views, tall)...)
 }

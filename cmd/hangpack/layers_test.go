@@ -25,7 +25,13 @@ func TestImportsGoOneWay(t *testing.T) {
 	below := "calc paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/worked"
 	allowed := map[string]string{
 		"hangpack/calc":              "",
-		"hangpack/layouts":           "github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
+		"hangpack/layouts/mm":        "",
+		"hangpack/layouts/paper":     "hangpack/layouts/mm github.com/go-pdf/fpdf github.com/skip2/go-qrcode golang.org/x/image/font/gofont/goregular golang.org/x/image/font/gofont/gobold",
+		"hangpack/layouts/tagging":   own("layouts/mm"),
+		"hangpack/layouts/drawings":  own("layouts/mm layouts/paper layouts/tagging"),
+		"hangpack/layouts/parts":     own("layouts/mm layouts/paper"),
+		"hangpack/layouts/plan":      own("layouts/mm layouts/paper layouts/tagging layouts/drawings layouts/parts"),
+		"hangpack/layouts":           own("layouts/mm layouts/paper layouts/drawings layouts/parts layouts/plan"),
 		"hangpack/paperwork/job":     "hangpack/calc gopkg.in/yaml.v3",
 		"hangpack/paperwork/say":     "hangpack/calc",
 		"hangpack/paperwork/rig":     own("calc paperwork/job paperwork/say"),

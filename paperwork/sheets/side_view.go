@@ -42,7 +42,7 @@ func sideOf(h *rules.Checked, s *rig.State, raise float64) layouts.Elevation {
 		e.Holes = append(e.Holes, up(p.At.Turned(s.Tilt)))
 	}
 	for _, p := range s.Picks {
-		e.Picks = append(e.Picks, layouts.Pick{At: up(p)})
+		e.Picks = append(e.Picks, up(p))
 	}
 	return e
 }

@@ -1,0 +1,77 @@
+package paper
+
+import "github.com/go-pdf/fpdf"
+
+// Pens, in mm, and fills.
+const (
+	Light = 0.2
+	Solid = 0.4
+	Heavy = 0.8
+
+	None  = -1
+	White = 255
+	Grey  = 224
+	Black = 0
+)
+
+// An ink is what the PDF library draws with next. It writes an instruction for every
+// change it is told of, so it is told only of what does change.
+type ink struct {
+	pdf     *fpdf.Fpdf // nil where nothing is drawn
+	face    Face
+	thick   float64 // of lines, mm
+	ground  int     // shade of areas, plus 1
+	letters int     // shade of texts
+}
+
+// set chooses a face.
+func (k *ink) set(f Face) {
+	switch {
+	case f == k.face:
+		return
+	case f.Bold == k.face.Bold && k.face.Pt > 0:
+		k.pdf.SetFontSize(f.Pt)
+	case f.Bold:
+		k.pdf.SetFont("go", "B", f.Pt)
+	default:
+		k.pdf.SetFont("go", "", f.Pt)
+	}
+	k.face = f
+}
+
+// pen chooses how thick lines are, in mm.
+func (k *ink) pen(thick float64) {
+	if thick != k.thick {
+		k.thick = thick
+		k.pdf.SetLineWidth(thick)
+	}
+}
+
+// fill chooses the shade that areas are filled with.
+func (k *ink) fill(shade int) {
+	if shade+1 != k.ground {
+		k.ground = shade + 1
+		k.pdf.SetFillColor(shade, shade, shade)
+	}
+}
+
+// style sets pen and fill and returns the PDF library's word for both.
+func (k *ink) style(pen float64, fill int) string {
+	style := ""
+	if fill != None {
+		k.fill(fill)
+		style = "F"
+	}
+	if pen > 0 {
+		k.pen(pen)
+		style += "D"
+	}
+	return style
+}
+
+// write chooses the shade of texts. The PDF library sets the shade of each text by
+// itself unless areas are filled with the same one: see text.
+func (k *ink) write(shade int) {
+	k.letters = shade
+	k.pdf.SetTextColor(shade, shade, shade)
+}

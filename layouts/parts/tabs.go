@@ -1,0 +1,124 @@
+package parts
+
+import (
+	"strings"
+
+	"hangpack/layouts/mm"
+	"hangpack/layouts/paper"
+)
+
+// Tabs are the tabs of a sheet, as large as its holes need.
+type Tabs struct {
+	Height, Digit float64    // mm
+	Tail          float64    // mm, how deep the labels reach below their line
+	beside        paper.Face // of the splay beside a label
+	whole, rest   float64    // widest parts of the labels that are figures
+	other         float64    // widest label that is none
+	splay         float64    // widest splay beside them, with its gap
+	below         bool       // the splays stand below the labels
+}
+
+// TabsFor measures the tabs that hold some holes.
+func TabsFor(c *paper.Canvas, height, digit float64, beside paper.Face, holes []JointHole) Tabs {
+	t := Tabs{Height: height, Digit: digit, beside: beside}
+	for _, h := range holes {
+		whole, rest := labelWidths(c, paper.Digits(digit), h.Label)
+		if plainNumber(h.Label) {
+			t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
+		} else {
+			t.other = max(t.other, whole)
+		}
+		if HasTail(h.Label) {
+			t.Tail = digit * Tailed
+		}
+		if h.Splay != "" {
+			t.splay = max(t.splay, c.Width(beside, h.Splay)+1.5)
+		}
+	}
+	return t
+}
+
+// Tailed is how deep the letters with a tail reach, against the height of digits.
+// Source: the glyph outlines of Go Bold.
+const Tailed = 0.2
+
+// HasTail reports whether a label has a letter with a tail.
+func HasTail(label string) bool { return strings.ContainsAny(label, "JQ/") }
+
+// TabsWithin measures tabs, their digits as tall as they may be, and no less than
+// 3 mm, for a tab to be at most so wide. Splays stand below the labels where the
+// labels are taller then.
+func TabsWithin(c *paper.Canvas, width, height, digit float64, holes []JointHole) Tabs {
+	const splayTall = 4.7 // a line of the smallest type, and air around both
+	beside := tabsWithinAs(c, false, width, height, digit, holes)
+	if beside.splay == 0 || beside.Digit == digit || height-splayTall < 3 {
+		return beside
+	}
+	below := tabsWithinAs(c, true, width, height, min(digit, (height-splayTall)/(1+beside.Tail/beside.Digit)), holes)
+	if below.Digit > beside.Digit || below.Digit == beside.Digit && below.Width() < beside.Width() {
+		return below
+	}
+	return beside
+}
+
+// tabsWithinAs makes digits less tall until a tab is no wider than it may be.
+func tabsWithinAs(c *paper.Canvas, below bool, width, height, digit float64, holes []JointHole) Tabs {
+	for {
+		t := TabsFor(c, height, digit, paper.Small, holes)
+		t.below = below
+		if t.Width() <= width || digit <= 3 {
+			return t
+		}
+		digit = max(digit-0.5, 3)
+	}
+}
+
+// Width returns how wide a tab is.
+func (t Tabs) Width() float64 { return max(t.words()+0.5*t.Digit+2, t.Height*1.5) }
+
+// words returns how wide the words of a tab are.
+func (t Tabs) words() float64 {
+	if t.below {
+		return max(t.Labels(), t.splay-1.5)
+	}
+	return t.Labels() + t.splay
+}
+
+// Labels returns how wide the labels are: figures stand on a common point.
+func (t Tabs) Labels() float64 { return max(t.whole+t.rest, t.other) }
+
+// Draw draws the hole of a joint on the line between two bodies, which it
+// straddles: x is its left edge, y the line.
+func (t Tabs) Draw(c *paper.Canvas, x, y float64, h JointHole) {
+	w := t.Width()
+	c.Round(mm.BoxAt(x, y-t.Height/2, w, t.Height), t.Height*0.15, paper.Heavy, paper.White)
+	if t.below {
+		t.labelOver(c, x+w/2, y, h)
+		return
+	}
+	free := w - t.words()
+	base := y + (t.Digit-t.Tail)/2
+	t.Label(c, x+free/2, base, h.Label)
+	if h.Splay != "" {
+		c.Right(x+w-1.5, base, t.beside, h.Splay)
+	}
+}
+
+// Label writes a label into the room of the labels that begins at x: a figure on
+// the common point, any other in the middle.
+func (t Tabs) Label(c *paper.Canvas, x, y float64, label string) {
+	room, point := t.whole+t.rest, t.whole
+	if !plainNumber(label) {
+		room, _ = labelWidths(c, paper.Digits(t.Digit), label)
+		point = room
+	}
+	drawLabel(c, x+(t.Labels()-room)/2+point, y, t.Digit, label)
+}
+
+// labelOver writes a label over its splay, both around a spot.
+func (t Tabs) labelOver(c *paper.Canvas, x, y float64, h JointHole) {
+	const gap = 0.9
+	tall := t.Digit + t.Tail + gap + t.beside.Em()*paper.DigitHeight
+	t.Label(c, x-t.Labels()/2, y-tall/2+t.Digit, h.Label)
+	c.Centre(x, y+tall/2, t.beside, h.Splay)
+}
