@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -76,7 +76,7 @@ func BenchmarkPack(b *testing.B) {
 // packs of about 60, 600 and 3,000 pages: time and memory for each page.
 func BenchmarkPages(b *testing.B) {
 	j := arena(b)
-	var once []layouts.Sheet
+	var once []paper.Sheet
 	for _, s := range sheets.All(j) {
 		if s.Stack != "" {
 			once = append(once, s.Sheet)
@@ -91,11 +91,11 @@ func BenchmarkPages(b *testing.B) {
 			pages := 0
 			b.ReportAllocs()
 			for b.Loop() {
-				paper, err := layouts.Draw(pack)
+				pdf, err := paper.DrawAll(pack)
 				if err != nil {
 					b.Fatal(err)
 				}
-				pages = paper.Pages
+				pages = pdf.Pages
 			}
 			b.ReportMetric(float64(pages), "pages")
 			b.ReportMetric(float64(b.Elapsed().Microseconds())/1000/float64(b.N*pages), "ms/page")

@@ -12,15 +12,15 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
 
 // byPage is the ink of each page.
-func byPage(marks []layouts.Mark) map[int][]layouts.Mark {
-	pages := map[int][]layouts.Mark{}
+func byPage(marks []paper.Mark) map[int][]paper.Mark {
+	pages := map[int][]paper.Mark{}
 	for _, m := range marks {
 		pages[m.Page] = append(pages[m.Page], m)
 	}
@@ -28,7 +28,7 @@ func byPage(marks []layouts.Mark) map[int][]layouts.Mark {
 }
 
 // kindOf is the kind of a page, by the words of its spine, and its stack.
-func kindOf(t *testing.T, j *worked.Job, words []layouts.Mark) (kind, stack string) {
+func kindOf(t *testing.T, j *worked.Job, words []paper.Mark) (kind, stack string) {
 	t.Helper()
 	name := ""
 	for _, m := range words {
@@ -79,11 +79,11 @@ func TestChosenSheets(t *testing.T) {
 			}
 			c, err := Choose(j, strings.Join(only, ","), strings.Join(stacks, ","))
 			require.NoError(t, err)
-			paper, err := DrawChosen(j, c)
+			pdf, err := DrawChosen(j, c)
 			require.NoError(t, err)
-			got := byPage(paper.Marks)
-			assert.Equal(t, len(pages), paper.Of)
-			assert.Equal(t, len(got), paper.Pages)
+			got := byPage(pdf.Marks)
+			assert.Equal(t, len(pages), pdf.Of)
+			assert.Equal(t, len(got), pdf.Pages)
 			for n, ink := range pages {
 				kind, stack := kindOf(t, j, ink)
 				want := stack == "" && slices.Contains(only, kind) || stack == "" && len(only)+len(stacks) == 0
@@ -97,7 +97,7 @@ func TestChosenSheets(t *testing.T) {
 					assert.Empty(t, got[n], "%s: page %d with %v of %v", name, n, only, stacks)
 				}
 			}
-			assert.LessOrEqual(t, farthest(t, string(paper.PDF)), paper.Pages, "%s: a click to a page that is not there", name)
+			assert.LessOrEqual(t, farthest(t, string(pdf.PDF)), pdf.Pages, "%s: a click to a page that is not there", name)
 		}
 	}
 }

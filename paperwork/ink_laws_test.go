@@ -3,7 +3,7 @@ package paperwork
 import (
 	"fmt"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 )
 
 // Laws of ink that hold on every page of every pack, whatever the job.
@@ -12,12 +12,12 @@ import (
 const inkSlack = 0.05
 
 // inkFaults are what is wrong with the ink of a paper, page by page.
-func inkFaults(paper layouts.Paper, letter bool) (faults []string) {
-	pages, blocks := map[int][]layouts.Mark{}, map[int][]layouts.Block{}
-	for _, m := range paper.Marks {
+func inkFaults(pdf paper.Drawn, letter bool) (faults []string) {
+	pages, blocks := map[int][]paper.Mark{}, map[int][]paper.Block{}
+	for _, m := range pdf.Marks {
 		pages[m.Page] = append(pages[m.Page], m)
 	}
-	for _, b := range paper.Blocks {
+	for _, b := range pdf.Blocks {
 		blocks[b.Page] = append(blocks[b.Page], b)
 	}
 	for page, marks := range pages {
@@ -37,8 +37,8 @@ func inkFaults(paper layouts.Paper, letter bool) (faults []string) {
 // with it.
 type inkPage struct {
 	w, h   float64
-	marks  []layouts.Mark
-	blocks []layouts.Block
+	marks  []paper.Mark
+	blocks []paper.Block
 	faults []string
 }
 
@@ -93,7 +93,7 @@ func (p *inkPage) blocksApart() {
 }
 
 // inItsBlock: ink lies in the room of its block, half the width of its pen apart.
-func (p *inkPage) inItsBlock(m layouts.Mark) {
+func (p *inkPage) inItsBlock(m paper.Mark) {
 	ink, b := area{m.X0, m.Y0, m.X1, m.Y1}, p.blocks[m.In]
 	if m.Kind == "text" {
 		ink = inBounds(m)
@@ -105,7 +105,7 @@ func (p *inkPage) inItsBlock(m layouts.Mark) {
 
 // inBounds is where a text is for its block: its ink down the page, and across it
 // the way of its pen, which the foot of a j or the head of an f may leave by a hair.
-func inBounds(m layouts.Mark) area {
+func inBounds(m paper.Mark) area {
 	ink := inkOf(m)
 	if _, _, turned := baseline(m); turned {
 		return area{ink.x0, m.Y0, ink.x1, m.Y1}

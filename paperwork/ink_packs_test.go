@@ -11,7 +11,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/changes"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
@@ -69,25 +69,25 @@ func keep(t *testing.T, seed int64, yaml string) {
 func inkHolds(t *testing.T, yaml string, seed int64) int {
 	t.Helper()
 	j := trials.OpenJob(t, yaml)
-	paper, err := sheets.Draw(j)
+	pdf, err := sheets.Draw(j)
 	require.NoError(t, err)
-	lawful(t, "the pack", paper, j)
+	lawful(t, "the pack", pdf, j)
 	r := rand.New(rand.NewSource(seed))
 	only := Choice{Kinds: []string{Kinds()[r.Intn(len(Kinds()))]}, Stacks: []string{j.Stacks[r.Intn(len(j.Stacks))].ID}}
 	part, err := DrawChosen(j, only)
 	require.NoError(t, err)
-	whole := byPage(paper.Marks)
+	whole := byPage(pdf.Marks)
 	for n, ink := range byPage(part.Marks) {
 		require.Equal(t, whole[n], ink, "page %d of %v", n, only)
 	}
-	return paper.Pages
+	return pdf.Pages
 }
 
 // lawful reports what breaks a law of ink, up to a few lines.
-func lawful(t *testing.T, what string, paper layouts.Paper, j *worked.Job) {
+func lawful(t *testing.T, what string, pdf paper.Drawn, j *worked.Job) {
 	t.Helper()
 	const few = 12
-	faults := inkFaults(paper, j.Letter)
+	faults := inkFaults(pdf, j.Letter)
 	for _, f := range faults[:min(few, len(faults))] {
 		t.Errorf("%s, %s", what, f)
 	}
@@ -111,9 +111,9 @@ func changesHold(t *testing.T, yaml, another string) {
 	for what, other := range map[string]string{"the next revision": revised(yaml), "another job": another} {
 		k := trials.OpenJob(t, other)
 		c := changes.Compare(j, k)
-		paper, err := c.Paper()
+		pdf, err := c.Paper()
 		require.NoError(t, err, what)
-		lawful(t, "changes to "+what, paper, k)
+		lawful(t, "changes to "+what, pdf, k)
 		_, err = c.Report()
 		require.NoError(t, err)
 	}
@@ -126,8 +126,8 @@ func TestInkOfAThousandPages(t *testing.T) {
 	g := crowdOf(214)
 	g.stacks, g.long, g.dollies = 60, true, 1
 	j := trials.OpenJob(t, g.job())
-	paper, err := sheets.Draw(j)
+	pdf, err := sheets.Draw(j)
 	require.NoError(t, err)
-	require.Greater(t, paper.Pages, 1000)
-	lawful(t, "the pack", paper, j)
+	require.Greater(t, pdf.Pages, 1000)
+	lawful(t, "the pack", pdf, j)
 }

@@ -11,7 +11,7 @@ import (
 	"golang.org/x/image/font/sfnt"
 	units26 "golang.org/x/image/math/fixed"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 )
 
 // The record of a paper's ink is read here by what the font itself says of its
@@ -104,7 +104,7 @@ func glyphOf(bold bool, r rune) glyph {
 
 // baseline returns where a text's pen starts, and whether it is turned: its mark is
 // three quarters of an em above the baseline and 0.21 below it.
-func baseline(m layouts.Mark) (x, y float64, turned bool) {
+func baseline(m paper.Mark) (x, y float64, turned bool) {
 	const above, below = 0.75, 0.21
 	em := m.Pt * 25.4 / 72
 	if turned = math.Abs(m.Y1-m.Y0-em*(above+below)) > 0.01; turned {
@@ -114,7 +114,7 @@ func baseline(m layouts.Mark) (x, y float64, turned bool) {
 }
 
 // inkOf is where the ink of a text really is.
-func inkOf(m layouts.Mark) area {
+func inkOf(m paper.Mark) area {
 	x, y, turned := baseline(m)
 	em, pen := m.Pt*25.4/72, 0.0
 	ink := area{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
@@ -132,7 +132,7 @@ func inkOf(m layouts.Mark) area {
 }
 
 // strokes are the lines that a mark is drawn with.
-func strokes(m layouts.Mark) (all [][2][2]float64) {
+func strokes(m paper.Mark) (all [][2][2]float64) {
 	corners := m.Corners
 	switch {
 	case m.Kind == "line" || m.Kind == "leader":
@@ -151,7 +151,7 @@ func strokes(m layouts.Mark) (all [][2][2]float64) {
 }
 
 // ring is a disc as a polygon.
-func ring(m layouts.Mark) (corners [][2]float64) {
+func ring(m paper.Mark) (corners [][2]float64) {
 	const n = 24
 	x, y, r := (m.X0+m.X1)/2, (m.Y0+m.Y1)/2, (m.X1-m.X0)/2
 	for i := range n {
@@ -162,7 +162,7 @@ func ring(m layouts.Mark) (corners [][2]float64) {
 }
 
 // covers reports whether a mark that is filled covers a place.
-func covers(m layouts.Mark, x, y float64) bool {
+func covers(m paper.Mark, x, y float64) bool {
 	if m.Fill < 0 || !(area{m.X0, m.Y0, m.X1, m.Y1}).holds(x, y) {
 		return false
 	}

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 )
 
 // What has to hold of a text beside all other ink of its page.
@@ -12,7 +12,7 @@ import (
 // A printed text is the n-th mark of its page, with where its ink is.
 type printed struct {
 	n int
-	layouts.Mark
+	paper.Mark
 	ink area
 }
 
@@ -26,7 +26,7 @@ func (p *inkPage) onItsGround(t printed) {
 			p.fault("%v is hidden under %s %v", t, m.Kind, area{m.X0, m.Y0, m.X1, m.Y1})
 		}
 	}
-	var under []layouts.Mark
+	var under []paper.Mark
 	for _, m := range p.marks[:t.n] {
 		if m.Fill >= 0 && t.ink.meets(area{m.X0, m.Y0, m.X1, m.Y1}) {
 			under = append(under, m)
@@ -46,7 +46,7 @@ func (p *inkPage) onItsGround(t printed) {
 	}
 }
 
-func (p *inkPage) over(m layouts.Mark, t printed) bool {
+func (p *inkPage) over(m paper.Mark, t printed) bool {
 	for _, at := range t.places() {
 		if covers(m, at[0], at[1]) {
 			return true
@@ -107,7 +107,7 @@ func (p *inkPage) seen(drawn, written int, s [2][2]float64, lo, hi float64) bool
 }
 
 // crossedOnPurpose: on the sheet of changes the old hole is struck through.
-func crossedOnPurpose(m layouts.Mark, t printed) bool {
+func crossedOnPurpose(m paper.Mark, t printed) bool {
 	return m.Kind == "line" && m.Pen > 0.7 && m.Corners[0][1] != m.Corners[1][1] && strings.HasPrefix(t.Block, "piece")
 }
 

@@ -3,7 +3,7 @@ package paperwork
 import (
 	"io"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/worked"
 )
@@ -13,7 +13,7 @@ import (
 // is at fault gives complaints and no Job; any other error is a fault of
 // hangpack.
 func Open(file string, src io.Reader, open job.Opener) (*worked.Job, job.Complaints, error) {
-	j, complaints := job.Read(file, src, open, layouts.Prints)
+	j, complaints := job.Read(file, src, open, paper.Prints)
 	if len(complaints) > 0 {
 		return nil, complaints, nil
 	}

@@ -5,17 +5,17 @@ package paperwork
 import (
 	"strings"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
 )
 
 // DrawChosen sets the chosen sheets on paper, with the page numbers and codes that
 // they have in the whole pack.
-func DrawChosen(j *worked.Job, c Choice) (layouts.Paper, error) {
+func DrawChosen(j *worked.Job, c Choice) (paper.Drawn, error) {
 	laid, sheets, err := sheets.Lay(j)
 	if err != nil {
-		return layouts.Paper{}, err
+		return paper.Drawn{}, err
 	}
 	return laid.Draw(func(i int) bool { return c.takes(sheets[i]) })
 }
@@ -23,7 +23,7 @@ func DrawChosen(j *worked.Job, c Choice) (layouts.Paper, error) {
 // A StackPaper is the sheets of one stack.
 type StackPaper struct {
 	ID string
-	layouts.Paper
+	paper.Drawn
 }
 
 // TellsStacksApart reports whether the job's address is another one for each stack.
@@ -37,11 +37,11 @@ func DrawStacks(j *worked.Job) (papers []StackPaper, err error) {
 		return nil, err
 	}
 	for _, h := range j.Stacks {
-		paper, err := laid.Draw(func(i int) bool { return sheets[i].Stack == h.ID })
+		pdf, err := laid.Draw(func(i int) bool { return sheets[i].Stack == h.ID })
 		if err != nil {
 			return nil, err
 		}
-		papers = append(papers, StackPaper{h.ID, paper})
+		papers = append(papers, StackPaper{h.ID, pdf})
 	}
 	return papers, nil
 }

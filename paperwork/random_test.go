@@ -38,7 +38,7 @@ func TestManyPagesPack(t *testing.T) {
 		}
 		yaml += one
 	}
-	paper, err := sheets.Draw(trials.OpenJob(t, yaml))
+	pdf, err := sheets.Draw(trials.OpenJob(t, yaml))
 	require.NoError(t, err)
-	require.Greater(t, paper.Pages, 100)
+	require.Greater(t, pdf.Pages, 100)
 }

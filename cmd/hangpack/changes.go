@@ -60,12 +60,12 @@ func (c *call) writeChanges(moved changes.Changes, out outlet, files []string) i
 		say(c.stderr, "changes: %v", err)
 		return exitWrong
 	}
-	paper, err := moved.Paper()
+	pdf, err := moved.Paper()
 	if err != nil {
 		say(c.stderr, "%s: %v", c.operands[1], err)
 		return exitFailed
 	}
-	if !c.put(out, paper.PDF) {
+	if !c.put(out, pdf.PDF) {
 		return exitFailed
 	}
 	return exitDone

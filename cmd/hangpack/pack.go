@@ -67,21 +67,21 @@ func (t *task) wrong(err error) int {
 // write draws the pack, and the sheets of each stack that go into files of their
 // own, and then puts them where they go.
 func (t *task) write() int {
-	paper, err := paperwork.DrawChosen(t.job, t.choice)
+	pdf, err := paperwork.DrawChosen(t.job, t.choice)
 	stacks, more := t.drawStacks()
 	if err = cmp.Or(err, more); err != nil {
 		say(t.stderr, "%s: %v", t.operand(), err)
 		return exitFailed
 	}
-	if !t.put(t.out, paper.PDF) {
+	if !t.put(t.out, pdf.PDF) {
 		return exitFailed
 	}
-	t.pages = paper.Pages
+	t.pages = pdf.Pages
 	summary := report.Summary
 	if t.among {
 		summary = report.ShortSummary
 	}
-	t.tell(t.out, summary(t.job, plain(t.out.name), paper))
+	t.tell(t.out, summary(t.job, plain(t.out.name), pdf))
 	for i, s := range stacks {
 		out := t.stacks[i].outlet
 		if !t.put(out, s.PDF) {

@@ -108,12 +108,12 @@ func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
 	if j.Imperial == other.Job.Imperial {
 		return j
 	}
-	paper, same := *j.Job, *j
-	paper.Imperial = other.Job.Imperial
-	same.Job, same.Stacks = &paper, nil
+	pdf, same := *j.Job, *j
+	pdf.Imperial = other.Job.Imperial
+	same.Job, same.Stacks = &pdf, nil
 	for _, h := range j.Stacks {
 		hung, again := *h.Hung, *h
-		hung.Job, again.Hung = &paper, &hung
+		hung.Job, again.Hung = &pdf, &hung
 		same.Stacks = append(same.Stacks, &again)
 	}
 	return &same

@@ -219,10 +219,10 @@ func TestChangesReadBack(t *testing.T) {
 		g.Wild = seed%2 == 0
 		yaml := g.Job()
 		c := Compare(trials.OpenJob(t, yaml), trials.OpenJob(t, resplayed(yaml, r)))
-		paper, err := c.Paper()
+		pdf, err := c.Paper()
 		require.NoError(t, err, "seed %d", seed)
 		var words []string
-		for _, page := range trials.Contents(t, paper.PDF) {
+		for _, page := range trials.Contents(t, pdf.PDF) {
 			for _, w := range trials.WordsOn(page) {
 				words = append(words, w.S)
 			}

@@ -21,9 +21,9 @@ func TestGoldenChanges(t *testing.T) {
 		"concert":              Compare(trials.OpenFile(t, "examples/concert.yaml"), trials.OpenFile(t, "examples/concert-c.yaml")),
 		"twenty-four-cabinets": Compare(trials.OpenFile(t, long), trials.OpenJob(t, strings.Replace(straight, "revision: D", "revision: E", 1))),
 	} {
-		paper, err := c.Paper()
+		pdf, err := c.Paper()
 		require.NoError(t, err)
-		trials.Golden(t, name+".changes", trials.InkIn(paper, nil))
+		trials.Golden(t, name+".changes", trials.InkIn(pdf, nil))
 		report, err := c.Report()
 		require.NoError(t, err)
 		trials.Golden(t, name+".changed", report)

@@ -14,7 +14,7 @@ import (
 // an error where one does not fit on paper.
 func (c Changes) Report() (string, error) {
 	var b strings.Builder
-	paper, err := c.paperWords()
+	pdf, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
 		say.Under(&b, s)
@@ -24,7 +24,7 @@ func (c Changes) Report() (string, error) {
 	}
 	c.reportPoints(&b)
 	b.WriteString("\n")
-	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), paper, []string{c.closing()}) {
+	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), pdf, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
 	return b.String(), err

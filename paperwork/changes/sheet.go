@@ -12,9 +12,9 @@ import (
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.
 func (c Changes) sheet() (layouts.Changes, error) {
-	paper, err := c.paperWords()
+	pdf, err := c.paperWords()
 	s := layouts.Changes{
-		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: paper, Closing: c.closing() + ".",
+		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: pdf, Closing: c.closing() + ".",
 	}
 	for _, id := range c.changedStacks() {
 		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id)))

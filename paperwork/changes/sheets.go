@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
 )
@@ -92,13 +92,13 @@ type pageWords struct {
 }
 
 func pageWordsOf(j *worked.Job) (p pageWords, err error) {
-	paper, err := sheets.Draw(j)
+	pdf, err := sheets.Draw(j)
 	if err != nil {
 		return p, err
 	}
 	p.says = map[string]string{}
 	name, page, everNew := "", 0, everNew(j)
-	for _, m := range paper.Marks {
+	for _, m := range pdf.Marks {
 		if m.Page != page && m.Text != "" {
 			name, page = m.Text, m.Page
 			p.names = append(p.names, name)
@@ -119,7 +119,7 @@ func everNew(j *worked.Job) *strings.Replacer {
 var pageNumbers = regexp.MustCompile(`page [0-9]+`)
 
 // said is what a mark says and where.
-func said(m layouts.Mark, everNew *strings.Replacer) string {
+func said(m paper.Mark, everNew *strings.Replacer) string {
 	text := pageNumbers.ReplaceAllString(everNew.Replace(m.Text), "page")
 	if strings.HasPrefix(text, "REV") {
 		return "REV" // it stands further left the longer it is
@@ -142,14 +142,14 @@ func (c Changes) paperWords() ([]string, error) {
 }
 
 // Paper sets the changes on paper.
-func (c Changes) Paper() (layouts.Paper, error) {
+func (c Changes) Paper() (paper.Drawn, error) {
 	sheet, err := c.sheet()
 	if err != nil {
-		return layouts.Paper{}, err
+		return paper.Drawn{}, err
 	}
-	pack, err := sheets.PackOf(c.new, []layouts.Sheet{sheet})
+	pack, err := sheets.PackOf(c.new, []paper.Sheet{sheet})
 	if err != nil {
-		return layouts.Paper{}, err
+		return paper.Drawn{}, err
 	}
-	return layouts.Draw(pack)
+	return paper.DrawAll(pack)
 }

@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
@@ -13,9 +13,9 @@ import (
 
 // Summary says what was written: the file, its pages, a line per stack, and
 // what is not checked.
-func Summary(j *worked.Job, out string, paper layouts.Paper) string {
+func Summary(j *worked.Job, out string, pdf paper.Drawn) string {
 	var b strings.Builder
-	b.WriteString(wrote(j, out, paper) + "\n")
+	b.WriteString(wrote(j, out, pdf) + "\n")
 	for _, h := range j.Stacks {
 		b.WriteString(verdictLine(h))
 	}
@@ -27,7 +27,7 @@ func Summary(j *worked.Job, out string, paper layouts.Paper) string {
 
 // ShortSummary says it of one among many jobs: the file, its pages, how many
 // cautions there are and how much is not checked, and a line per held stack.
-func ShortSummary(j *worked.Job, out string, paper layouts.Paper) string {
+func ShortSummary(j *worked.Job, out string, pdf paper.Drawn) string {
 	cautions, held := 0, ""
 	for _, h := range j.Stacks {
 		n, _ := h.Counts()
@@ -36,12 +36,12 @@ func ShortSummary(j *worked.Job, out string, paper layouts.Paper) string {
 			held += verdictLine(h)
 		}
 	}
-	return fmt.Sprintf("%s; %s; %d not checked\n", wrote(j, out, paper), say.Count(cautions, "caution"), len(uncheckedAll(j))) + held
+	return fmt.Sprintf("%s; %s; %d not checked\n", wrote(j, out, pdf), say.Count(cautions, "caution"), len(uncheckedAll(j))) + held
 }
 
 // wrote says which file was written, and of which job.
-func wrote(j *worked.Job, out string, paper layouts.Paper) string {
-	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(paper), j.Revision, j.Fingerprint)
+func wrote(j *worked.Job, out string, pdf paper.Drawn) string {
+	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(pdf), j.Revision, j.Fingerprint)
 }
 
 func verdictLine(h *rules.Checked) string {
@@ -61,7 +61,7 @@ func uncheckedAll(j *worked.Job) (lines []string) {
 }
 
 // pagesOf writes how many pages there are: '21 pages', '3 of 21 pages'.
-func pagesOf(p layouts.Paper) string {
+func pagesOf(p paper.Drawn) string {
 	if p.Pages == p.Of {
 		return say.Count(p.Pages, "page")
 	}

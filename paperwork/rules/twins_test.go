@@ -95,10 +95,10 @@ func TestTwinsDiffer(t *testing.T) {
 			require.NotEmpty(t, got, tt.gives)
 			assert.True(t, strings.Contains(strings.Join(got, "\n"), tt.where+"|"+says), "%s: %q is not in %q", tt.gives, says, got)
 		}
-		paper, err := sheets.Draw(j)
+		pdf, err := sheets.Draw(j)
 		require.NoError(t, err)
 		cover := ""
-		for _, m := range paper.Marks {
+		for _, m := range pdf.Marks {
 			if m.Page <= 2 {
 				cover += m.Text + " "
 			}

@@ -8,6 +8,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/layouts/drawings"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -27,7 +28,7 @@ func aloneTable(h *rules.Checked) layouts.AloneTable {
 		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
 			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.Job.Practice.MassTolerance))}
 	for i, s := range h.Swung {
-		t.Views = append(t.Views, layouts.View{Says: string(h.End(i)) + " hoist alone", Side: sideOf(h, s, 0)})
+		t.Views = append(t.Views, drawings.View{Says: string(h.End(i)) + " hoist alone", Side: sideOf(h, s, 0)})
 	}
 	t.Rows = append([][]string{bothEnds(h, "cabinet 1 looks", func(i int) (string, string) { return swungAim(h, i) })}, aloneRows(h)...)
 	t.Rows = append(t.Rows,

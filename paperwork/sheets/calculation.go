@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -26,20 +27,20 @@ func calculationSheet(h *rules.Checked) layouts.Calculation {
 }
 
 // inputFacts are what the job gives and the calculation uses.
-func inputFacts(h *rules.Checked) []layouts.Fact {
+func inputFacts(h *rules.Checked) []parts.Fact {
 	u, p := h.Unit(), h.Job.Practice
-	facts := []layouts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.Types() {
-		facts = append(facts, layouts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
+		facts = append(facts, parts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
 	}
 	for i, pick := range h.Picks {
-		facts = append(facts, layouts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
+		facts = append(facts, parts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
 	}
 	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimOf(h.Hung), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
-		layouts.Fact{Of: "Splays, top down", Is: splayList(h)},
-		layouts.Fact{Of: "Wanted", Is: wanted},
-		layouts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
+		parts.Fact{Of: "Splays, top down", Is: splayList(h)},
+		parts.Fact{Of: "Wanted", Is: wanted},
+		parts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
 			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
 }
 

@@ -15,7 +15,7 @@ import (
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
 // a hinge and a link.
-func jointSteps(h *rules.Checked, k int, all []part) []layouts.Step {
+func jointSteps(h *rules.Checked, k int, all []part) []layouts.Formula {
 	b := hangsBelow(h, k, all)
 	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
 	return append(steps, pinSteps(h, k)...)
@@ -40,11 +40,11 @@ func hangsBelow(h *rules.Checked, k int, all []part) hanging {
 }
 
 // belowSteps place the centre of gravity of what hangs below a joint.
-func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
+func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
 	u := h.Unit()
 	m := symbol{"M", u.Tenth(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
-	return []layouts.Step{
+	return []layouts.Formula{
 		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.Dot(b.from.Behind), "", symbol{"S_b", u.Turning(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.Dot(b.hinge.Behind)}),
 		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.Dot(b.from.Below), "", symbol{"S_d", u.Turning(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.Dot(b.hinge.Below)}),
 		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.Finished.Tilt)}),
@@ -53,7 +53,7 @@ func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
 
 // forceSteps: moments about the hinge, then forces along and across the mean of
 // the two bodies.
-func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
+func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
 	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
 	phi := h.Finished.Poses[k].Aim - c.Splay/2
 	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
@@ -61,7 +61,7 @@ func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
 	if !u.Imperial {
 		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.Tenth(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
 	}
-	return []layouts.Step{
+	return []layouts.Formula{
 		weight,
 		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.Finished.Poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
 		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
@@ -73,7 +73,7 @@ func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Step {
 }
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func pinSteps(h *rules.Checked, k int) []layouts.Step {
+func pinSteps(h *rules.Checked, k int) []layouts.Formula {
 	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
@@ -82,14 +82,14 @@ func pinSteps(h *rules.Checked, k int) []layouts.Step {
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.
-func pinStep(h *rules.Checked, name string, force float64, pins int, rating float64) []layouts.Step {
+func pinStep(h *rules.Checked, name string, force float64, pins int, rating float64) []layouts.Formula {
 	u, p := h.Unit(), h.Job.Practice
 	of, side := "one "+name+" pin, with side share s, tolerance t and dynamic factor D", p.SideShare
 	if pins == 1 {
 		of, side = "the one "+name+" pin (s = 1), with tolerance t and dynamic factor D", 1
 	}
 	one := h.Job.Practice.PinLoad(force, pins)
-	steps := []layouts.Step{step(of, "pin = "+name+" · s · (1 + t) · D", u.Newtons(one), u.Force(one), symbol{name, u.Newtons(force)},
+	steps := []layouts.Formula{step(of, "pin = "+name+" · s · (1 + t) · D", u.Newtons(one), u.Force(one), symbol{name, u.Newtons(force)},
 		symbol{"s", say.Trimmed(side)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})}
 	if rating == 0 {
 		return steps

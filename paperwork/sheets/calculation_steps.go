@@ -24,7 +24,7 @@ var (
 
 // step writes a formula with its numbers put in. of tells its symbols apart, in
 // words; formula is 'name = …'.
-func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
+func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 	put := map[string]string{}
 	for _, s := range symbols {
 		put[s.name] = s.is
@@ -41,11 +41,11 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Step {
 		return is
 	})
 	numbers = doubled.ReplaceAllString(numbers, "($1)")
-	return layouts.Step{Of: of, Symbols: formula, Numbers: numbers, Is: is, Prints: prints}
+	return layouts.Formula{Of: of, Symbols: formula, Numbers: numbers, Is: is, Prints: prints}
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func hangSteps(h *rules.Checked, all []part) []layouts.Step {
+func hangSteps(h *rules.Checked, all []part) []layouts.Formula {
 	steps := centreSteps(h, all)
 	if len(h.Picks) == 1 {
 		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
@@ -54,11 +54,11 @@ func hangSteps(h *rules.Checked, all []part) []layouts.Step {
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func centreSteps(h *rules.Checked, all []part) []layouts.Step {
+func centreSteps(h *rules.Checked, all []part) []layouts.Formula {
 	u := h.Unit()
 	mass, behind, below := moments(all)
 	m := symbol{"M", u.Tenth(mass)}
-	return []layouts.Step{
+	return []layouts.Formula{
 		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
 		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
 	}
@@ -66,27 +66,27 @@ func centreSteps(h *rules.Checked, all []part) []layouts.Step {
 
 // onePickSteps: the stack turns until its centre of gravity hangs plumb below
 // the pick hole.
-func onePickSteps(h *rules.Checked) []layouts.Step {
+func onePickSteps(h *rules.Checked) []layouts.Formula {
 	u, hole := h.Unit(), h.Hole(0)
 	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
 	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
 		symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
-	return []layouts.Step{turns, hook}
+	return []layouts.Formula{turns, hook}
 }
 
 // heldStep: two hoists hold the wanted aim.
-func heldStep(h *rules.Checked) layouts.Step {
+func heldStep(h *rules.Checked) layouts.Formula {
 	u := h.Unit()
 	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
-func aimSteps(h *rules.Checked) []layouts.Step {
+func aimSteps(h *rules.Checked) []layouts.Formula {
 	u, n := h.Unit(), len(h.Cabinets)
 	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
-	steps := []layouts.Step{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
+	steps := []layouts.Formula{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
 		symbol{"tilt", u.Turn(h.Finished.Tilt)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})}
 	if n == 1 {
 		return steps
@@ -97,15 +97,15 @@ func aimSteps(h *rules.Checked) []layouts.Step {
 }
 
 // twoPickSteps: reactions from moments about each hook.
-func twoPickSteps(h *rules.Checked) []layouts.Step {
+func twoPickSteps(h *rules.Checked) []layouts.Formula {
 	u, s := h.Unit(), h.Finished
 	tilt := symbol{"tilt", u.Turn(s.Tilt)}
-	behind := func(of, name string, at calc.Offset, x float64) layouts.Step {
+	behind := func(of, name string, at calc.Offset, x float64) layouts.Formula {
 		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.Dot(-x), "", symbol{"b", u.Dot(at.Behind)}, symbol{"d", u.Dot(at.Below)}, tilt)
 	}
 	mass, front, rear := symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"front", u.Dot(-s.Picks[0].X)}, symbol{"rear", u.Dot(-s.Picks[1].X)}
 	centre := symbol{"centre", u.Dot(-s.Centre.At.X)}
-	steps := []layouts.Step{
+	steps := []layouts.Formula{
 		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.Centre.At, s.Centre.At.X),
 		behind("front pick hole, level behind the hinge", "front", h.Hole(0), s.Picks[0].X),
 		behind("rear pick hole, level behind the hinge", "rear", h.Hole(1), s.Picks[1].X),
@@ -120,7 +120,7 @@ func twoPickSteps(h *rules.Checked) []layouts.Step {
 }
 
 // pointSteps are what the roof carries.
-func pointSteps(h *rules.Checked) (steps []layouts.Step) {
+func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
 	u, p := h.Unit(), h.Job.Practice
 	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
@@ -141,13 +141,13 @@ func pointSteps(h *rules.Checked) (steps []layouts.Step) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Step {
+func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Formula {
 	u, static := h.Unit(), h.Static(s, i)
 	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Step {
+func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Formula {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
 		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})

@@ -32,10 +32,10 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 				continue
 			}
 			sheet := calculationSheet(h)
-			paper := trials.TextOf(pages, h.ID+" CALCULATION")
-			for _, steps := range [][]layouts.Step{sheet.Hangs, sheet.Joint, sheet.Points} {
+			pdf := trials.TextOf(pages, h.ID+" CALCULATION")
+			for _, steps := range [][]layouts.Formula{sheet.Hangs, sheet.Joint, sheet.Points} {
 				for _, s := range steps {
-					require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is+say.After(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
+					require.Contains(t, pdf, s.Symbols+" = "+s.Numbers+" = "+s.Is+say.After(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
 					worst = math.Max(worst, redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s))
 					cases++
 				}
@@ -48,7 +48,7 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 
 // redo puts a step's numbers into its formula, and returns how much of what their
 // digits leave open the result is off.
-func redo(t *testing.T, what string, s layouts.Step) float64 {
+func redo(t *testing.T, what string, s layouts.Formula) float64 {
 	t.Helper()
 	_, right, ok := strings.Cut(s.Symbols, " = ")
 	require.True(t, ok, what)
@@ -164,7 +164,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 			if len(h.Holds) > 0 {
 				continue
 			}
-			paper, table := trials.TextOf(pages, h.ID+" CALCULATION"), partTable(h, massParts(h))
+			pdf, table := trials.TextOf(pages, h.ID+" CALCULATION"), partTable(h, massParts(h))
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
 			if h.Unit().Imperial {
@@ -172,7 +172,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 			}
 			mass, behind, below := 0.0, 0.0, 0.0
 			for _, row := range table.Rows[:len(table.Rows)-1] {
-				require.Contains(t, paper, strings.Join(row, " "), what)
+				require.Contains(t, pdf, strings.Join(row, " "), what)
 				cases++
 				m := trials.Number(row[1])
 				for i, sum := range []*float64{&behind, &below} {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
@@ -47,7 +48,7 @@ func ownCautions(j *worked.Job) (stacks []layouts.StackCautions) {
 func amongStacks(h *rules.Checked, stacks []layouts.StackCautions) []layouts.StackCautions {
 	items := append(gatheredCautions(h, "HELD. ", h.Holds), gatheredCautions(h, "", h.Cautions)...)
 	if len(items) == 0 {
-		items = []layouts.Caution{{Where: "the finished stack", Says: "No caution found by this calculation."}}
+		items = []parts.Remark{{Where: "the finished stack", Says: "No caution found by this calculation."}}
 	}
 	mark := layouts.StackMark{ID: h.ID, Name: h.Name, Shape: string(h.Shape)}
 	for i, s := range stacks {
@@ -61,7 +62,7 @@ func amongStacks(h *rules.Checked, stacks []layouts.StackCautions) []layouts.Sta
 
 // gatheredCautions writes findings for paper. What is said alike of several places,
 // one after another, is said once, with all of them.
-func gatheredCautions(h *rules.Checked, first string, findings []rules.Finding) (items []layouts.Caution) {
+func gatheredCautions(h *rules.Checked, first string, findings []rules.Finding) (items []parts.Remark) {
 	for i := 0; i < len(findings); {
 		f, n := findings[i], i+1
 		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
@@ -73,7 +74,7 @@ func gatheredCautions(h *rules.Checked, first string, findings []rules.Finding) 
 		} else if n-i > 2 {
 			at = "joints " + jointList(h, findings[i:n])
 		}
-		items = append(items, layouts.Caution{Where: at, Says: first + f.Lead() + f.Says})
+		items = append(items, parts.Remark{Where: at, Says: first + f.Lead() + f.Says})
 		i = n
 	}
 	return items

@@ -13,7 +13,7 @@ var roles = []layouts.Role{
 	{Is: "Runs the hoists (motors)", Does: "moves nothing without that voice, and nothing unseen"},
 }
 
-var anyone = layouts.Anyone{
+var anyone = layouts.Advice{
 	Do:   "Anyone may stop the lift, and everyone stops.",
 	Says: "Questions come after; only the rigger in charge starts it again.",
 	From: cited(read("OSHA 29 CFR 1926.1417(y)")),
@@ -53,8 +53,8 @@ var criteria = []criterion{
 	{"Cables:", "not tied where the job says; one carries another; can catch on something.", common},
 }
 
-func (c criterion) check() layouts.Check {
-	return layouts.Check{Thing: c.thing, Out: c.out, From: cited(c.from)}
+func (c criterion) check() layouts.Inspection {
+	return layouts.Inspection{Thing: c.thing, Out: c.out, From: cited(c.from)}
 }
 
 // checkList is what to look at before use.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/worked"
 )
@@ -17,7 +18,7 @@ type general struct {
 	says    string                   // more of it
 	fill    func(h *rig.Hung) string // what stands for %s in both; nil: nothing
 	from    []source
-	picture layouts.Picture
+	picture parts.Picture
 }
 
 // A generalGroup is the general cautions of one part of the work.
@@ -27,7 +28,7 @@ type generalGroup struct {
 }
 
 // generalCautions are those that apply to the job.
-func generalCautions(j *worked.Job, all []general) (items []layouts.GeneralCaution) {
+func generalCautions(j *worked.Job, all []general) (items []layouts.Advice) {
 	for _, g := range all {
 		items = append(items, generalCaution(j, g)...)
 	}
@@ -36,7 +37,7 @@ func generalCautions(j *worked.Job, all []general) (items []layouts.GeneralCauti
 
 // generalCaution is one general caution as it prints: once for all stacks of
 // which it says the same, and not at all if it applies to none.
-func generalCaution(j *worked.Job, g general) (items []layouts.GeneralCaution) {
+func generalCaution(j *worked.Job, g general) (items []layouts.Advice) {
 	var fills []string
 	of := map[string][]string{}
 	for _, h := range j.Stacks {
@@ -74,8 +75,8 @@ func onlyOf(j *worked.Job, ids []string) string {
 	return strings.Join(ids, ", ") + ": "
 }
 
-func (g general) printed(only, fill string) layouts.GeneralCaution {
-	return layouts.GeneralCaution{
+func (g general) printed(only, fill string) layouts.Advice {
+	return layouts.Advice{
 		Do:   only + strings.ReplaceAll(g.do, "%s", fill),
 		Says: strings.ReplaceAll(g.says, "%s", fill),
 		From: cited(g.from), Picture: g.picture,

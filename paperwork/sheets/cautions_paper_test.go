@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -19,11 +19,11 @@ func solid(s string) string { return strings.Join(strings.Fields(s), "") }
 
 // cautionPages reads the texts of a pack's caution pages, without blanks, and
 // how many pages they are. None is small, and no ink runs off the page.
-func cautionPages(t *testing.T, j *worked.Job) (string, []layouts.Mark, int) {
+func cautionPages(t *testing.T, j *worked.Job) (string, []paper.Mark, int) {
 	t.Helper()
-	paper, pages := paperOf(t, j)
+	pdf, pages := paperOf(t, j)
 	var b strings.Builder
-	var marks []layouts.Mark
+	var marks []paper.Mark
 	n, bottom := 0, 287.0
 	if j.Letter {
 		bottom = 269.4
@@ -38,7 +38,7 @@ func cautionPages(t *testing.T, j *worked.Job) (string, []layouts.Mark, int) {
 			assert.Greater(t, w.Pt, 8.49, w.S)
 			b.WriteString(w.S)
 		}
-		for _, m := range paper.Marks {
+		for _, m := range pdf.Marks {
 			if m.Page == i+1 {
 				assert.Less(t, m.Y1, bottom+0.5, m.Text)
 				marks = append(marks, m)
@@ -97,8 +97,8 @@ func TestLongestWordsFit(t *testing.T) {
 	for i := range 60 { // as many as a job may have
 		head += fmt.Sprintf("  - id: WWWW%d\n", 10+i) + stack
 	}
-	for _, paper := range []string{"", "paper: {size: Letter}\n"} {
-		j := trials.OpenJob(t, paper+head)
+	for _, pdf := range []string{"", "paper: {size: Letter}\n"} {
+		j := trials.OpenJob(t, pdf+head)
 		require.Len(t, cautionSheet(j).Stacks, 1)
 		cautionPages(t, j)
 		require.Equal(t, 60, openItemsOf(j, "Not known: no secondary named: ask the venue"), "each stack stands at the item, however many rows it takes")

@@ -1,7 +1,7 @@
 package sheets
 
 import (
-	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 )
@@ -16,12 +16,12 @@ var generals = []generalGroup{
 			from: append(read("DGUV Vorschrift 54, 25(2)"), common...)},
 		{do: "Fence the floor, wider than the stack can fall or swing,",
 			says: "for the lift, every move and coming down.",
-			from: common, picture: layouts.Fence},
+			from: common, picture: parts.Fence},
 		{do: "Two people touch every pin:", says: "one sets, another checks. One wrong hole turns all that hangs below.",
-			from: common, picture: layouts.TwoLook},
+			from: common, picture: parts.TwoLook},
 		{do: "A pin is in when it is right through and locked, and no hand can pull it back.",
 			says: "Only pins of this cabinet: one that looks alike may be softer or shorter.",
-			from: read("DGUV Information 215-313, 1.1"), picture: layouts.PinIn},
+			from: read("DGUV Information 215-313, 1.1"), picture: parts.PinIn},
 		{do: "No pull from the side:", says: "no figure here allows for it. Chain plumb; shackles loaded in the bow, pin home and secured, never several legs on the pin.",
 			from: read("EM 385-1-1, 15.E.06", "WAC 296-155-33905")},
 		{applies: hasExtras, do: "Cables weigh.", says: "Only what the job lists is counted, and no wet cover.",
@@ -36,9 +36,9 @@ var generals = []generalGroup{
 	}},
 	{"While it moves", []general{
 		{do: "Nobody below, not even an arm:", says: "nobody stands, walks or reaches under it until it is secured.",
-			from: read("WAC 296-24-29419(9)"), picture: layouts.NobodyBelow},
+			from: read("WAC 296-24-29419(9)"), picture: parts.NobodyBelow},
 		{do: "Hands off where cabinets and links close.", says: "They close as load comes on.",
-			from: common, picture: layouts.HandsOff},
+			from: common, picture: parts.HandsOff},
 		{do: "Whoever runs the hoist sees all of the load,", says: "or follows one voice that does, and starts only when it hangs right and nobody is in reach of it.",
 			from: read("DGUV Vorschrift 54, 29")},
 		{do: "Lift a little, stop, look", says: "at hooks, pins, links and readings; then go on.",
@@ -79,13 +79,13 @@ var generals = []generalGroup{
 		{applies: secured, do: "The hoists take the load before the secondary comes off.", from: common},
 		{applies: holeForTruck, do: "Weight off before a joint is opened.",
 			says: "Land it on its dolly, castors locked; link pins into the transport hole that the dolly sheet names, and locked; then open.",
-			from: common, picture: layouts.PinOut},
+			from: common, picture: parts.PinOut},
 		{applies: noHoleForTruck, do: "Weight off before a joint is opened.",
 			says: "Land it on its dolly, castors locked. Which hole is for the truck is not known: find out before the first pin comes out.",
-			from: common, picture: layouts.PinOut},
+			from: common, picture: parts.PinOut},
 		{applies: noDolly, do: "Weight off before a joint is opened.",
 			says: "Settle before the lift what it lands on, and what holds each cabinet when its pins are out.",
-			from: common, picture: layouts.PinOut},
+			from: common, picture: parts.PinOut},
 		{do: "Count pins and shackles:", says: "as many come back as went out.",
 			from: common},
 	}},

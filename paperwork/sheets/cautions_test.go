@@ -15,8 +15,8 @@ import (
 )
 
 // printedGenerals are the general cautions of a job, by what they say to do.
-func printedGenerals(j *worked.Job) map[string]layouts.GeneralCaution {
-	all := map[string]layouts.GeneralCaution{}
+func printedGenerals(j *worked.Job) map[string]layouts.Advice {
+	all := map[string]layouts.Advice{}
 	for _, g := range cautionSheet(j).General {
 		for _, item := range g.Items {
 			all[item.Do] = item

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 )
 
@@ -33,14 +33,14 @@ func heldText(h *rules.Checked) string { return codeHead(h) + " DO NOT FLY" }
 
 // codeOf is a stack's code on the cover and on its pin sheet: the job's address
 // with page and stack filled in, or without one all pins as text.
-func codeOf(h *rules.Checked) layouts.Code {
+func codeOf(h *rules.Checked) paper.Code {
 	switch {
 	case h.Held():
-		return layouts.Code{Text: heldText(h), To: pinTarget(h)}
+		return paper.Code{Text: heldText(h), To: pinTarget(h)}
 	case h.Job.URL == "":
-		return layouts.Code{Text: pinText(h, 1, len(h.Cabinets)), To: pinTarget(h)}
+		return paper.Code{Text: pinText(h, 1, len(h.Cabinets)), To: pinTarget(h)}
 	}
-	return layouts.Code{Text: addressOf(h), To: pinTarget(h)}
+	return paper.Code{Text: addressOf(h), To: pinTarget(h)}
 }
 
 // addressOf is the job's address for this stack. An address without placeholders

@@ -6,6 +6,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -34,13 +35,13 @@ func coverSheet(j *worked.Job) layouts.Cover {
 		Alone: aloneWords(j), Again: approvedAgain,
 		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
-	c.Venue = []layouts.Entry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
+	c.Venue = []layouts.SheetEntry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.Stacks {
 		c.Stacks = append(c.Stacks, coverRow(h))
 		if h.Held() {
-			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " do not fly", To: pinTarget(h)})
+			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " do not fly", To: pinTarget(h)})
 		} else {
-			c.Venue = append(c.Venue, layouts.Entry{Of: h.ID + " calculation", To: "calculation " + h.ID})
+			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " calculation", To: "calculation " + h.ID})
 		}
 	}
 	return c
@@ -61,8 +62,8 @@ func aloneWords(j *worked.Job) string {
 	return "One hoist (motor) alone: MORE THAN it or its gear MAY HOLD at " + strings.Join(ids, ", ") + ": see LIFTS."
 }
 
-func jobFacts(j *worked.Job) []layouts.Fact {
-	return []layouts.Fact{
+func jobFacts(j *worked.Job) []parts.Fact {
+	return []parts.Fact{
 		{Of: "Venue, date", Is: j.Venue + ", " + j.Date},
 		{Of: "Prepared by", Is: say.Given(j.PreparedBy) + "; contact " + say.Given(j.Contact)},
 		{Of: "Datum of the plan", Is: datumOf(j)},
@@ -74,7 +75,7 @@ func jobFacts(j *worked.Job) []layouts.Fact {
 func coverRow(h *rules.Checked) layouts.StackRow {
 	u, s := h.Unit(), h.Finished
 	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h), Code: codeOf(h)}
-	r.Facts = []layouts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
+	r.Facts = []parts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
 		if m := p.Most; m.Where != "" {
@@ -83,7 +84,7 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 		if len(h.Picks) == 2 {
 			is += ", " + u.Load(p.Alone) + " if alone"
 		}
-		r.Facts = append(r.Facts, layouts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
+		r.Facts = append(r.Facts, parts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
 	}
 	if r.Held {
 		return r
@@ -95,27 +96,27 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
 	s := h.Finished
 	r.Facts = append(r.Facts,
-		layouts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h, 1), aimOf(h, len(s.Poses)), say.Aim(h.Aim))},
-		layouts.Fact{Of: "Most used", Is: h.MostUsedWords()},
+		parts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h, 1), aimOf(h, len(s.Poses)), say.Aim(h.Aim))},
+		parts.Fact{Of: "Most used", Is: h.MostUsedWords()},
 	)
 	return r
 }
 
 // openItems gathers what is not settled, held stacks first. What is said alike of
 // several stacks or gear entries is said once.
-func openItems(j *worked.Job) (items []layouts.OpenItem) {
+func openItems(j *worked.Job) (items []parts.Remark) {
 	for _, h := range j.Stacks {
 		for _, f := range h.Holds {
-			items = append(items, layouts.OpenItem{Where: h.ID, Says: "HELD: " + f.Sentence()})
+			items = append(items, parts.Remark{Where: h.ID, Says: "HELD: " + f.Sentence()})
 		}
 	}
 	for _, h := range j.Stacks {
 		if words := rules.TwinWords(h); words != "" && h.TwinOf != "" {
-			items = append(items, layouts.OpenItem{Where: h.Twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
+			items = append(items, parts.Remark{Where: h.Twin.ID + ", " + h.ID, Says: "Twins differ: " + words + ". On purpose? See the cautions"})
 		}
 	}
 	if j.Datum == "" {
-		items = append(items, layouts.OpenItem{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
+		items = append(items, parts.Remark{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
 	}
 	return append(items, openOfStacks(j)...)
 }
@@ -125,8 +126,8 @@ func openItems(j *worked.Job) (items []layouts.OpenItem) {
 const itemMost = 12
 
 // openOfStacks gathers what is not settled of stacks and gear.
-func openOfStacks(j *worked.Job) (items []layouts.OpenItem) {
-	at, listed := map[string]int{}, map[layouts.OpenItem]bool{} // of each sentence, its latest place among the items; what is in them
+func openOfStacks(j *worked.Job) (items []parts.Remark) {
+	at, listed := map[string]int{}, map[parts.Remark]bool{} // of each sentence, its latest place among the items; what is in them
 	for _, h := range j.Stacks {
 		for _, o := range openOf(h) {
 			if listed[o] {
@@ -146,8 +147,8 @@ func openOfStacks(j *worked.Job) (items []layouts.OpenItem) {
 
 // openOf is what is not settled of one stack. What belongs to a gear entry stands
 // under its key, so that stacks that share it list it once.
-func openOf(h *rules.Checked) (items []layouts.OpenItem) {
-	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
+func openOf(h *rules.Checked) (items []parts.Remark) {
+	add := func(where, says string) { items = append(items, parts.Remark{Where: where, Says: says}) }
 	for _, c := range h.Cautions {
 		switch {
 		case c.Rule == "not_checked" && c.Where.Gear != "":
@@ -179,8 +180,8 @@ func openOf(h *rules.Checked) (items []layouts.OpenItem) {
 }
 
 // openGear is what is not settled of a stack's gear.
-func openGear(h *rules.Checked) (items []layouts.OpenItem) {
-	add := func(where, says string) { items = append(items, layouts.OpenItem{Where: where, Says: says}) }
+func openGear(h *rules.Checked) (items []parts.Remark) {
+	add := func(where, says string) { items = append(items, parts.Remark{Where: where, Says: says}) }
 	for _, t := range h.Unknown() {
 		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")
 	}

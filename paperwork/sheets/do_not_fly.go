@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rules"
 )
 
@@ -9,7 +10,7 @@ import (
 func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
 	d := layouts.DoNotFly{Target: pinTarget(h), Head: stackHead(h), Code: codeOf(h), Says: heldText(h)}
 	for _, f := range h.Holds {
-		d.Reasons = append(d.Reasons, layouts.Caution{Where: rules.OnPaper(f.Where), Says: f.Lead() + f.Says})
+		d.Reasons = append(d.Reasons, parts.Remark{Where: rules.OnPaper(f.Where), Says: f.Lead() + f.Says})
 	}
 	return d
 }

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -33,7 +35,7 @@ func dollySheet(h *rules.Checked, k int, s say.Span) layouts.Dolly {
 		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
 		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: twoPins(h, s),
 		PinsSet: setWords(h, k, s), Sum: splaySum(h, s), Figures: dollyFigures(h, k),
-		LoadOut: loadOut(h, k, s), Code: layouts.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
+		LoadOut: loadOut(h, k, s), Code: paper.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
 	}
 	d.Word, d.Which = sheetName(h, k, s)
 	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
@@ -156,7 +158,7 @@ func splaySum(h *rules.Checked, s say.Span) string {
 }
 
 // dollyFigures are the masses of a set.
-func dollyFigures(h *rules.Checked, k int) []layouts.Line {
+func dollyFigures(h *rules.Checked, k int) []parts.FigureLine {
 	kg, extras := rig.SetMass(h.Hung, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
@@ -165,7 +167,7 @@ func dollyFigures(h *rules.Checked, k int) []layouts.Line {
 	if h.Dolly != nil {
 		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))
 	}
-	lines := []layouts.Line{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
+	lines := []parts.FigureLine{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
 	return lines
 }
 

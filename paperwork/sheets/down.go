@@ -50,8 +50,8 @@ func downWarnings(h *rules.Checked, k int) []string {
 }
 
 // downSteps are what to do to release set k, counted from 0.
-func downSteps(h *rules.Checked, k int, s say.Span) (steps []layouts.Do) {
-	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
+func downSteps(h *rules.Checked, k int, s say.Span) (steps []layouts.Task) {
+	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
 	if k == len(h.Lifts) {
 		add(false, "Weight on the hoist (motor): read. "+secondaryOff(h))
 	}
@@ -141,7 +141,7 @@ func freedWords(h *rules.Checked, k int) string {
 
 // downReads are what the hooks should read with set k hanging and with it on its
 // dolly, and the pins that are counted in.
-func downReads(h *rules.Checked, k int, s say.Span) []layouts.Read {
+func downReads(h *rules.Checked, k int, s say.Span) []layouts.Instrument {
 	reads := named("hanging: ", cellReads(h, h.Readings(k)))
 	switch {
 	case k > 0:
@@ -155,11 +155,11 @@ func downReads(h *rules.Checked, k int, s say.Span) []layouts.Read {
 	for _, c := range h.Cabinets[s.From-1 : s.To] {
 		hinges, links = hinges+c.HingePins, links+c.LinkPins
 	}
-	return append(reads, layouts.Read{Of: "link pins in", Is: say.Count(links, "pin"), May: "counted, locked"}, layouts.Read{Of: "hinge pins in", Is: say.Count(hinges, "pin"), May: "counted, locked"})
+	return append(reads, layouts.Instrument{Of: "link pins in", Is: say.Count(links, "pin"), May: "counted, locked"}, layouts.Instrument{Of: "hinge pins in", Is: say.Count(hinges, "pin"), May: "counted, locked"})
 }
 
 // named puts a word before what some instruments are called.
-func named(word string, reads []layouts.Read) []layouts.Read {
+func named(word string, reads []layouts.Instrument) []layouts.Instrument {
 	for i := range reads {
 		reads[i].Of = word + reads[i].Of
 	}

@@ -12,8 +12,8 @@ import (
 // you commit it, and say why the paper changed. UPDATE_GOLDEN=1 writes them.
 func TestGoldens(t *testing.T) {
 	for _, name := range trials.Examples {
-		paper, _ := paperOf(t, trials.OpenFile(t, "examples/"+name+".yaml"))
-		trials.Golden(t, name+".txt", trials.InkIn(paper, nil))
+		pdf, _ := paperOf(t, trials.OpenFile(t, "examples/"+name+".yaml"))
+		trials.Golden(t, name+".txt", trials.InkIn(pdf, nil))
 	}
 }
 
@@ -21,13 +21,13 @@ func TestGoldens(t *testing.T) {
 // feet and pounds on Letter, and of the longest names.
 func TestGoldenVenueSheets(t *testing.T) {
 	for _, name := range []string{"one-point", "twenty-four-points", "longest-names"} {
-		paper, pages := paperOf(t, trials.OpenFile(t, "testdata/jobs/"+name+".yaml"))
+		pdf, pages := paperOf(t, trials.OpenFile(t, "testdata/jobs/"+name+".yaml"))
 		venues := map[int]bool{}
 		for i, page := range pages {
 			sheet := trials.SheetOf(trials.WordsOn(page))
 			venues[i+1] = strings.HasPrefix(sheet, "COVER") || strings.HasPrefix(sheet, "POINTS") || strings.HasPrefix(sheet, "PLAN")
 		}
-		trials.Golden(t, name+".txt", trials.InkIn(paper, venues))
+		trials.Golden(t, name+".txt", trials.InkIn(pdf, venues))
 	}
 }
 
@@ -36,12 +36,12 @@ func TestGoldenVenueSheets(t *testing.T) {
 // of the longest names, and of one cabinet without a dolly.
 func TestGoldenLiftSheets(t *testing.T) {
 	for _, name := range []string{"unknown-centres", "twenty-four-cabinets", "longest-names", "one-cabinet"} {
-		paper, pages := paperOf(t, trials.OpenFile(t, "testdata/jobs/"+name+".yaml"))
+		pdf, pages := paperOf(t, trials.OpenFile(t, "testdata/jobs/"+name+".yaml"))
 		lifts := map[int]bool{}
 		for i, page := range pages {
 			_, sheet, _ := strings.Cut(trials.SheetOf(trials.WordsOn(page)), " ")
 			lifts[i+1] = strings.HasPrefix(sheet, "LIFTS") || strings.HasPrefix(sheet, "DOWN")
 		}
-		trials.Golden(t, name+".lifts", trials.InkIn(paper, lifts))
+		trials.Golden(t, name+".lifts", trials.InkIn(pdf, lifts))
 	}
 }

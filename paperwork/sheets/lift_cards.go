@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/drawings"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -12,7 +13,7 @@ import (
 )
 
 // viewOf is a state as it hangs.
-func viewOf(h *rules.Checked, s *rig.State) *layouts.Elevation {
+func viewOf(h *rules.Checked, s *rig.State) *drawings.Elevation {
 	e := sideOf(h, s, 0)
 	return &e
 }
@@ -51,8 +52,8 @@ func liftCard(h *rules.Checked, k int) layouts.Card {
 }
 
 // liftSteps are what to do in lift k, counted from 0.
-func liftSteps(h *rules.Checked, k int) (steps []layouts.Do) {
-	add := func(strong bool, says string) { steps = append(steps, layouts.Do{Says: says, Strong: strong}) }
+func liftSteps(h *rules.Checked, k int) (steps []layouts.Task) {
+	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
 	first, u := h.Sets.First(k)+1, h.Unit()
 	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, h.Cabinets[first-1].Hole.Label)
 	if k > 0 || h.Start != nil {
@@ -120,13 +121,13 @@ func bothTogether(h *rules.Checked) string {
 }
 
 // riseSteps make room for the next dolly after lift k, counted from 0.
-func riseSteps(h *rules.Checked, k int) []layouts.Do {
+func riseSteps(h *rules.Checked, k int) []layouts.Task {
 	u := h.Unit()
 	if h.Dolly == nil {
-		return []layouts.Do{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", bothTogether(h))}}
+		return []layouts.Task{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", bothTogether(h))}}
 	}
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
-	return []layouts.Do{
+	return []layouts.Task{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", bothTogether(h), aboveFloor(h, h.Level(k)), SetName(h, k+1)), Strong: true},
 		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},
 	}

@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"hangpack/layouts"
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -18,7 +20,7 @@ func liftSheet(h *rules.Checked) layouts.Sequence {
 		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: headOf(h, "Going up, lift by lift"),
 		Says:  []string{cellWords(h) + " Zero it with nothing hanging on it. " + heightWords(h) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + steerWords(h) + betweenWords(h)},
 		Stop:  stopWords(h),
-		Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h)},
+		Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h)},
 		Alone: aloneTable(h),
 	}
 	for k := range h.Sets {
@@ -50,7 +52,7 @@ func heightWords(h *rules.Checked) string {
 }
 
 // headOf is the head of a stack's sheet, with what the sheet is of.
-func headOf(h *rules.Checked, what string) layouts.Head {
+func headOf(h *rules.Checked, what string) parts.Head {
 	head := stackHead(h)
 	head.Says = what + " · " + head.Says
 	return head
@@ -100,11 +102,11 @@ func ownOfHoist(h *rules.Checked, i int) float64 {
 }
 
 // cellReads are what the load cells should read.
-func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Read) {
+func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Instrument) {
 	u := h.Unit()
 	for i, r := range readings {
 		own := ownOfHoist(h, i)
-		reads = append(reads, layouts.Read{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
 			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
 	return reads
@@ -112,19 +114,19 @@ func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Read) 
 
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
-func aimRead(h *rules.Checked, k, n int) layouts.Read {
+func aimRead(h *rules.Checked, k, n int) layouts.Instrument {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	off := h.Job.Practice.AimTolerance
-	return layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
+	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
-func aimReads(h *rules.Checked, k int) []layouts.Read {
+func aimReads(h *rules.Checked, k int) []layouts.Instrument {
 	s := h.Joined(k)
-	reads := []layouts.Read{aimRead(h, k, 1)}
+	reads := []layouts.Instrument{aimRead(h, k, 1)}
 	if s.Flown == 1 {
 		return reads
 	}
 	return append(reads, aimRead(h, k, s.Flown),
-		layouts.Read{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
+		layouts.Instrument{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
 }

@@ -132,7 +132,7 @@ func dayUpReads(t *testing.T) (cases int, worst float64) {
 		saysInOrder(t, card.Notes[len(card.Notes)-1], append([]string{"Down from here: "}, c.down...)...)
 		if i == 0 {
 			assert.Nil(t, card.Joint)
-			assert.Equal(t, layouts.Read{Of: "bar", Is: "level", May: "between 0.7° up and 0.7° down"}, card.Reads[2])
+			assert.Equal(t, layouts.Instrument{Of: "bar", Is: "level", May: "between 0.7° up and 0.7° down"}, card.Reads[2])
 			continue
 		}
 		assert.Equal(t, []string{c.above, c.below}, []string{card.Joint.Above, card.Joint.Below})

@@ -11,6 +11,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/testdata/trials"
 )
@@ -30,14 +32,14 @@ func sequences(t *testing.T, ask func(s sequence)) {
 	t.Helper()
 	n := 0
 	for _, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
+		pdf, pages := paperOf(t, j)
 		for _, h := range j.Stacks {
 			if h.Held() {
 				continue
 			}
 			up, down := liftSheet(h), downSheet(h)
-			ask(sequence{h, up.Cards, up.Stop, slipsOf(paper, pages, h.ID+" LIFTS")})
-			ask(sequence{h, down.Cards, down.Stop, slipsOf(paper, pages, h.ID+" DOWN")})
+			ask(sequence{h, up.Cards, up.Stop, slipsOf(pdf, pages, h.ID+" LIFTS")})
+			ask(sequence{h, down.Cards, down.Stop, slipsOf(pdf, pages, h.ID+" DOWN")})
 			n++
 		}
 	}
@@ -67,7 +69,7 @@ func eachCard(t *testing.T, ask func(h *rules.Checked, c layouts.Card, ink slip)
 }
 
 // text is the first mark with some words.
-func (s slip) text(says string) (m layouts.Mark, ok bool) {
+func (s slip) text(says string) (m paper.Mark, ok bool) {
 	for _, m := range s {
 		if m.Kind == "text" && m.Text == says {
 			return m, true
@@ -133,7 +135,7 @@ func TestReadsHaveTheirBoxes(t *testing.T) {
 	eachCard(t, func(h *rules.Checked, c layouts.Card, ink slip) {
 		you, ok := ink.text("you read")
 		require.True(t, ok)
-		var boxes []layouts.Mark
+		var boxes []paper.Mark
 		for _, m := range ink {
 			if m.Kind == "rect" && math.Abs(m.X0-you.X0) < 0.1 {
 				boxes = append(boxes, m)
@@ -192,7 +194,7 @@ func TestTabOfTheCard(t *testing.T) {
 		if c.Joint == nil {
 			return
 		}
-		var bodies []layouts.Mark
+		var bodies []paper.Mark
 		for _, m := range ink {
 			if m.Kind == "rect" && math.Abs(m.Y1-m.Y0-7) < 0.01 && m.X1-m.X0 > 20 {
 				bodies = append(bodies, m)
@@ -246,9 +248,9 @@ func TestCardsToScale(t *testing.T) {
 }
 
 // drawnTo asserts that the cabinets of a view are drawn to a scale.
-func drawnTo(t *testing.T, ink slip, e layouts.Elevation, scale float64) {
+func drawnTo(t *testing.T, ink slip, e drawings.Elevation, scale float64) {
 	t.Helper()
-	var all []layouts.Mark
+	var all []paper.Mark
 	for _, m := range ink {
 		if m.Kind == "cabinet" {
 			all = append(all, m)

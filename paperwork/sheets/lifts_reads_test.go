@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts"
+	"hangpack/layouts/drawings"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -99,13 +100,13 @@ func TestCardsSayWhichLift(t *testing.T) {
 func TestCardsAimsToRead(t *testing.T) {
 	onlyLifts(t, 43_000, func(h *rules.Checked, c layouts.Card, _, flown int, tilt float64) {
 		off := h.Job.Practice.AimTolerance * 180 / math.Pi
-		want := []layouts.Read{}
+		want := []layouts.Instrument{}
 		for _, n := range []int{1, flown} {
 			deg := trials.Looks(h.Stack, n, tilt) * 180 / math.Pi
 			if between(deg) || between(deg-off) || between(deg+off) {
 				return
 			}
-			want = append(want, layouts.Read{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(say.Radians(deg)), May: aimWindow(deg-off, deg+off)})
+			want = append(want, layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(say.Radians(deg)), May: aimWindow(deg-off, deg+off)})
 		}
 		splays := 0.0
 		for _, cab := range h.Cabinets[1:flown] {
@@ -131,7 +132,7 @@ func TestCardsShowTheLift(t *testing.T) {
 	})
 }
 
-func shows(t *testing.T, e layouts.Elevation, s *job.Stack, n int, tilt float64) {
+func shows(t *testing.T, e drawings.Elevation, s *job.Stack, n int, tilt float64) {
 	t.Helper()
 	require.Len(t, e.Cabinets, n)
 	for k, corners := range trials.Outline(s, n, tilt) {
@@ -189,7 +190,7 @@ func TestBarToRead(t *testing.T) {
 		if h.Start != nil {
 			assert.Contains(t, card.Says, h.Unit().Load(h.Bar.Mass+tied(h.Stack, 0, 0)))
 			off := p.AimTolerance * 180 / math.Pi
-			assert.Equal(t, layouts.Read{Of: "bar", Is: "level", May: aimWindow(-off, off)}, card.Reads[2])
+			assert.Equal(t, layouts.Instrument{Of: "bar", Is: "level", May: aimWindow(-off, off)}, card.Reads[2])
 			assert.Empty(t, card.View.Cabinets)
 		}
 	})

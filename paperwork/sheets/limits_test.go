@@ -70,16 +70,16 @@ func TestGearUseOnPaper(t *testing.T) {
 	h := j.Stacks[0]
 	require.Empty(t, h.Holds)
 	_, pages := paperOf(t, j)
-	paper := trials.TextOf(pages, "SL CALCULATION")
-	assert.Contains(t, paper, "gear to 50 % of rating")
+	pdf := trials.TextOf(pages, "SL CALCULATION")
+	assert.Contains(t, pdf, "gear to 50 % of rating")
 	for _, limit := range []string{"6.00 kN x 50 % = 3.00 kN", "4.50 kN x 50 % = 2.25 kN", "2000 kg x 50 % = 1000 kg (bar)", "2000 kg x 50 % = 1000 kg (one pick hole of bar)"} {
-		assert.Contains(t, paper, limit)
+		assert.Contains(t, pdf, limit)
 	}
 	uses := 0
 	for _, s := range calculationSheet(h).Joint {
 		if strings.HasPrefix(s.Symbols, "use = ") {
 			uses++
-			require.Contains(t, paper, s.Symbols+" = "+s.Numbers+" = "+s.Is)
+			require.Contains(t, pdf, s.Symbols+" = "+s.Numbers+" = "+s.Is)
 			assert.True(t, strings.HasSuffix(s.Numbers, " · 0.5)"), s.Numbers)
 			redo(t, s.Symbols, s)
 		}

@@ -7,7 +7,8 @@ import (
 	"fmt"
 	"time"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
@@ -24,7 +25,7 @@ const Version = "hangpack 0.1"
 // "" where it is of the whole job.
 type Sheet struct {
 	Kind, Stack string
-	layouts.Sheet
+	paper.Sheet
 }
 
 // Order are the kinds of sheets in the order of the pack; OfJob are those of the
@@ -45,21 +46,21 @@ func All(j *worked.Job) []Sheet {
 }
 
 // PackOf is some sheets as a pack of this job.
-func PackOf(j *worked.Job, sheets []layouts.Sheet) (layouts.Pack, error) {
+func PackOf(j *worked.Job, sheets []paper.Sheet) (paper.Pack, error) {
 	day, err := time.Parse("2006-01-02", j.Date)
 	if err != nil {
-		return layouts.Pack{}, fmt.Errorf("date of the job: %w", err)
+		return paper.Pack{}, fmt.Errorf("date of the job: %w", err)
 	}
-	return layouts.Pack{
+	return paper.Pack{
 		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
-		Spine: layouts.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
+		Spine: paper.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
 	}, nil
 }
 
 // Lay cuts the pack into pages.
-func Lay(j *worked.Job) (*layouts.Laid, []Sheet, error) {
+func Lay(j *worked.Job) (*paper.Laid, []Sheet, error) {
 	sheets := All(j)
-	var all []layouts.Sheet
+	var all []paper.Sheet
 	for _, s := range sheets {
 		all = append(all, s.Sheet)
 	}
@@ -67,15 +68,15 @@ func Lay(j *worked.Job) (*layouts.Laid, []Sheet, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	laid, err := layouts.Lay(pack)
+	laid, err := paper.Lay(pack)
 	return laid, sheets, err
 }
 
 // Draw sets the whole pack on paper.
-func Draw(j *worked.Job) (layouts.Paper, error) {
+func Draw(j *worked.Job) (paper.Drawn, error) {
 	laid, _, err := Lay(j)
 	if err != nil {
-		return layouts.Paper{}, err
+		return paper.Drawn{}, err
 	}
 	return laid.Draw(func(int) bool { return true })
 }
@@ -83,7 +84,7 @@ func Draw(j *worked.Job) (layouts.Paper, error) {
 // stackSheets are the sheets of one stack in their order: or in place of them all one
 // page that says why it must not be flown.
 func stackSheets(h *rules.Checked) (sheets []Sheet) {
-	add := func(kind string, s layouts.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
+	add := func(kind string, s paper.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
 	if h.Held() {
 		add(DoNotFly, doNotFlySheet(h))
 		return sheets
@@ -104,12 +105,12 @@ func stackSheets(h *rules.Checked) (sheets []Sheet) {
 func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
 
 // stackHead is what stands at the top of a stack's sheets.
-func stackHead(h *rules.Checked) layouts.Head {
+func stackHead(h *rules.Checked) parts.Head {
 	picks := "one pick"
 	if len(h.Picks) == 2 {
 		picks = "two picks"
 	}
-	return layouts.Head{
+	return parts.Head{
 		ID: h.ID, Name: h.Name, Revision: h.Job.Revision, Shape: string(h.Shape),
 		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.Unit().Load(h.Finished.Centre.Mass), picks),
 	}

@@ -6,7 +6,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/testdata/trials"
 )
 
@@ -20,13 +20,13 @@ func again(id string) string {
 // one for each gear entry, however many stacks are made of it.
 func TestOriginsOnPaper(t *testing.T) {
 	j := trials.OpenFile(t, "examples/held.yaml") // two stacks of the same gear
-	var got []layouts.OpenItem
+	var got []parts.Remark
 	for _, o := range openItems(j) {
 		if o.Where != "slim-cabinet" && (o.Says[:9] == "Estimated" || o.Says[:16] == "Not known: where") {
 			got = append(got, o)
 		}
 	}
-	assert.Equal(t, []layouts.OpenItem{
+	assert.Equal(t, []parts.Remark{
 		{Where: "six-dolly", Says: "Estimated: the figures of dolly six-dolly; weigh it or ask its maker"},
 	}, got)
 	bare := trials.OpenJob(t, strings.Replace(trials.Plain, "steel: 14 m\n", "steel: 14 m\n"+again("SR"), 1))

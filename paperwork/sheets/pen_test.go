@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -19,16 +19,16 @@ import (
 // of them, or stands where no one finds it, is as bad as none.
 
 // A slip is the ink of one piece of a page, in the order it was drawn.
-type slip []layouts.Mark
+type slip []paper.Mark
 
 // slipsOf are the pieces of the pages whose sheet's name begins with a prefix,
 // page by page, from the top.
-func slipsOf(paper layouts.Paper, pages []string, prefix string) (all []slip) {
+func slipsOf(pdf paper.Drawn, pages []string, prefix string) (all []slip) {
 	of, last := make([]bool, len(pages)), ""
 	for n, page := range pages {
 		of[n] = strings.HasPrefix(trials.SheetOf(trials.WordsOn(page)), prefix)
 	}
-	for _, m := range paper.Marks {
+	for _, m := range pdf.Marks {
 		if !of[m.Page-1] || !strings.HasPrefix(m.Block, "piece ") {
 			continue
 		}
@@ -41,7 +41,7 @@ func slipsOf(paper layouts.Paper, pages []string, prefix string) (all []slip) {
 }
 
 // kinds are the marks of one kind that are at least so wide and tall.
-func (s slip) kinds(kind string, w, h float64) (all []layouts.Mark) {
+func (s slip) kinds(kind string, w, h float64) (all []paper.Mark) {
 	for _, m := range s {
 		if m.Kind == kind && m.X1-m.X0 >= w && m.Y1-m.Y0 >= h {
 			all = append(all, m)
@@ -51,7 +51,7 @@ func (s slip) kinds(kind string, w, h float64) (all []layouts.Mark) {
 }
 
 // inside are the marks of one kind that reach into a box.
-func (s slip) inside(kind string, box layouts.Mark) (all []layouts.Mark) {
+func (s slip) inside(kind string, box paper.Mark) (all []paper.Mark) {
 	for _, m := range s {
 		if m.Kind == kind && m.X1 > box.X0 && m.X0 < box.X1 && m.Y1 > box.Y0 && m.Y0 < box.Y1 {
 			all = append(all, m)
@@ -73,9 +73,9 @@ func (s slip) texts() (all []string) {
 // is looked for, and nothing is printed there.
 func TestRoomForThePen(t *testing.T) {
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
-		venueBoxes(t, name, j, slipsOf(paper, pages, "POINTS"))
-		cover := slipsOf(paper, pages, "COVER")
+		pdf, pages := paperOf(t, j)
+		venueBoxes(t, name, j, slipsOf(pdf, pages, "POINTS"))
+		cover := slipsOf(pdf, pages, "COVER")
 		signBoxes(t, name, cover)
 		linesForNames(t, name, j, cover)
 	}
@@ -111,7 +111,7 @@ func venueBoxes(t *testing.T, name string, j *worked.Job, points []slip) {
 }
 
 // over is what headings say over a box.
-func (s slip) over(box layouts.Mark) string {
+func (s slip) over(box paper.Mark) string {
 	var all []string
 	for _, m := range s {
 		if m.Kind == "text" && m.X0 > box.X0-2 && m.X0 < box.X1 {
@@ -145,10 +145,10 @@ func signBoxes(t *testing.T, name string, cover []slip) {
 // its heading, over a rule.
 func linesForNames(t *testing.T, name string, j *worked.Job, cover []slip) {
 	t.Helper()
-	var closes *layouts.Mark
+	var closes *paper.Mark
 	rows := 0
 	for _, s := range cover {
-		if i := slices.IndexFunc(s, func(m layouts.Mark) bool { return m.Text == "closed by (name, time)" }); i >= 0 {
+		if i := slices.IndexFunc(s, func(m paper.Mark) bool { return m.Text == "closed by (name, time)" }); i >= 0 {
 			closes = &s[i]
 			continue
 		}

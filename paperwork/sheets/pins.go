@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -65,7 +66,7 @@ func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: HoleOf(c.Hole), Pins: c.LinkPins}
 		for i, other := range c.Joint {
 			if other == c.Hole {
-				r.Ladder = layouts.Ladder{Of: len(c.Joint), Right: i}
+				r.Ladder = parts.Ladder{Of: len(c.Joint), Right: i}
 				r.Ordinal = fmt.Sprintf("%s of %d", say.Ordinal(i+1), len(c.Joint))
 			}
 		}
@@ -79,8 +80,8 @@ func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 
 // HoleOf is a hole as it prints: as stamped, with its splay beside it where the
 // label is not the same figure.
-func HoleOf(at job.Hole) layouts.Hole {
-	p := layouts.Hole{Label: at.Label}
+func HoleOf(at job.Hole) parts.JointHole {
+	p := parts.JointHole{Label: at.Label}
 	if !say.SameFigure(at.Label, at.Splay) {
 		p.Splay = say.Splay(at.Splay) + "°"
 	}
@@ -125,18 +126,18 @@ func boxWords(h *rules.Checked, s say.Span) string {
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.
-func pinFigures(h *rules.Checked) []layouts.Line {
+func pinFigures(h *rules.Checked) []parts.FigureLine {
 	u, s := h.Unit(), h.Finished
-	lines := []layouts.Line{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: massWords(h)}}
+	lines := []parts.FigureLine{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: massWords(h)}}
 	for i, p := range h.Picks {
 		kg := h.Hook(s, i)
-		lines = append(lines, layouts.Line{
+		lines = append(lines, parts.FigureLine{
 			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
 			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h, i)),
 		})
 	}
 	for _, p := range h.Points {
-		lines = append(lines, layouts.Line{
+		lines = append(lines, parts.FigureLine{
 			Of: "Point " + p.ID, Figure: u.Load(p.Static),
 			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorsOf(h.Hung), moreAt(u, p.Most)),
 		})
@@ -179,14 +180,14 @@ func massWords(h *rules.Checked) string {
 }
 
 // inclinometer says what to read on the first and on the last cabinet.
-func inclinometer(h *rules.Checked) []layouts.Line {
+func inclinometer(h *rules.Checked) []parts.FigureLine {
 	poses := h.Finished.Poses
 	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
-	lines := []layouts.Line{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
+	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
-	return append(lines, layouts.Line{
+	return append(lines, parts.FigureLine{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aimOf(h, len(poses)),
 		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
 	})

@@ -6,24 +6,25 @@ import (
 	"slices"
 
 	"hangpack/calc"
-	"hangpack/layouts"
+	"hangpack/layouts/drawings"
+	"hangpack/layouts/plan"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
 )
 
 // planSheet is all points from above, with what a tape should read between them.
-func planSheet(j *worked.Job) layouts.Plan {
+func planSheet(j *worked.Job) plan.Sheet {
 	u := j.Unit()
-	p := layouts.Plan{Ruler: layouts.Ruler{Imperial: u.Imperial}, Datum: datumOf(j), Checks: tapeChecksOf(j), Rounding: u.TapeRounding()}
+	p := plan.Sheet{Ruler: drawings.Ruler{Imperial: u.Imperial}, Datum: datumOf(j), Checks: tapeChecksOf(j), Rounding: u.TapeRounding()}
 	for _, h := range j.Stacks {
 		p.Stacks = append(p.Stacks, footprintOf(h))
 		for _, f := range h.Points {
-			p.Points = append(p.Points, layouts.PlanPoint{ID: f.ID, At: layouts.Place{X: f.StageLeft, Z: f.Downstage},
+			p.Points = append(p.Points, plan.Point{ID: f.ID, At: drawings.Place{X: f.StageLeft, Z: f.Downstage},
 				Across: u.Across(f.StageLeft), UpDown: u.UpDown(f.Downstage), Held: h.Held()})
 		}
 	}
 	for _, o := range j.Figures.Others {
-		p.Points = append(p.Points, layouts.PlanPoint{ID: o.ID, At: layouts.Place{X: o.StageLeft, Z: o.Downstage},
+		p.Points = append(p.Points, plan.Point{ID: o.ID, At: drawings.Place{X: o.StageLeft, Z: o.Downstage},
 			Across: u.Across(o.StageLeft), UpDown: u.UpDown(o.Downstage), Other: true})
 	}
 	return p
@@ -31,7 +32,7 @@ func planSheet(j *worked.Job) layouts.Plan {
 
 // footprintOf is a stack from above as it hangs: from its rearmost corner to its
 // foremost, as wide as its widest cabinet, at its pan.
-func footprintOf(h *rules.Checked) layouts.PlanStack {
+func footprintOf(h *rules.Checked) plan.Stack {
 	rear, front, half := math.Inf(1), math.Inf(-1), 0.0
 	for k, corners := range h.Finished.Corners {
 		for _, c := range corners {
@@ -39,13 +40,13 @@ func footprintOf(h *rules.Checked) layouts.PlanStack {
 		}
 		half = math.Max(half, h.Cabinets[k].Width/2)
 	}
-	at := func(x, beside float64) layouts.Place {
+	at := func(x, beside float64) drawings.Place {
 		left, down := h.Plan(x)
 		left, down = calc.Plan(left, down, h.Pan+math.Pi/2, beside)
-		return layouts.Place{X: left, Z: down}
+		return drawings.Place{X: left, Z: down}
 	}
-	return layouts.PlanStack{Held: h.Held(), Front: [2]layouts.Place{at(front, half), at(front, -half)},
-		Corners: [4]layouts.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
+	return plan.Stack{Held: h.Held(), Front: [2]drawings.Place{at(front, half), at(front, -half)},
+		Corners: [4]drawings.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
 }
 
 // A chalk is a point as it is marked on the floor.
@@ -65,10 +66,10 @@ func chalksOf(h *rules.Checked) (marks []chalk) {
 // tapeChecksOf are what a tape should read along the floor: from front to rear of
 // each stack, from each stack to the next one across, both ways and diagonally,
 // and from the datum to every point.
-func tapeChecksOf(j *worked.Job) (checks []layouts.TapeCheck) {
+func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 	u := j.Unit()
 	add := func(from, to chalk) {
-		checks = append(checks, layouts.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
+		checks = append(checks, plan.TapeCheck{From: from.id, To: to.id, Is: u.Tape(calc.Tape(to.left-from.left, to.down-from.down))})
 	}
 	stacks := slices.Clone(j.Stacks)
 	slices.SortStableFunc(stacks, func(a, b *rules.Checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })

@@ -11,7 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -19,13 +19,13 @@ import (
 // A sketch is the ink of one page's plan, with what it takes to turn metres from
 // the datum into millimetres of its paper.
 type sketch struct {
-	marks []layouts.Mark
+	marks []paper.Mark
 	datum [2]float64
 	scale float64
 }
 
 // sketches are the plans of a pack that have a drawing.
-func sketches(paper layouts.Paper, pages []string) (all []sketch) {
+func sketches(pdf paper.Drawn, pages []string) (all []sketch) {
 	for n, page := range pages {
 		s := sketch{}
 		for _, w := range trials.WordsOn(page) {
@@ -33,7 +33,7 @@ func sketches(paper layouts.Paper, pages []string) (all []sketch) {
 				s.scale = trials.Number(m[1])
 			}
 		}
-		for _, m := range paper.Marks {
+		for _, m := range pdf.Marks {
 			if m.Page == n+1 && slices.Contains([]string{"plan", "plan words", "plan key"}, m.Block) {
 				s.marks = append(s.marks, m)
 				if m.Kind == "datum" && m.Block == "plan" {
@@ -48,7 +48,7 @@ func sketches(paper layouts.Paper, pages []string) (all []sketch) {
 	return all
 }
 
-func middle(m layouts.Mark) [2]float64 { return [2]float64{(m.X0 + m.X1) / 2, (m.Y0 + m.Y1) / 2} }
+func middle(m paper.Mark) [2]float64 { return [2]float64{(m.X0 + m.X1) / 2, (m.Y0 + m.Y1) / 2} }
 
 // at is where a place stands on the page.
 func (s sketch) at(p onPlan) [2]float64 {
@@ -74,7 +74,7 @@ func (s sketch) lines(a, b [2]float64, pen float64) (n int) {
 }
 
 // within lists the marks of a kind that lie within some millimetres of a place.
-func (s sketch) within(kind string, p [2]float64, r float64) (all []layouts.Mark) {
+func (s sketch) within(kind string, p [2]float64, r float64) (all []paper.Mark) {
 	for _, m := range s.marks {
 		if m.Kind == kind && m.X0 > p[0]-r && m.X1 < p[0]+r && m.Y0 > p[1]-r && m.Y1 < p[1]+r {
 			all = append(all, m)
@@ -108,8 +108,8 @@ func plannedPoints(j *worked.Job) (points []plannedPoint) {
 func TestPlanInk(t *testing.T) {
 	const heavy = 0.8
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
-		for _, s := range sketches(paper, pages) {
+		pdf, pages := paperOf(t, j)
+		for _, s := range sketches(pdf, pages) {
 			s.scaleBar(t, name)
 			for _, h := range j.Stacks {
 				c := outlineOf(h) // front left, front right, rear right, rear left
@@ -168,10 +168,10 @@ func (s sketch) scaleBar(t *testing.T, name string) {
 func TestSideScaleBars(t *testing.T) {
 	scale := regexp.MustCompile(`^From the side, 1:([0-9]+)$`)
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
+		pdf, pages := paperOf(t, j)
 		for n := range pages {
 			s := sketch{}
-			for _, m := range paper.Marks {
+			for _, m := range pdf.Marks {
 				if m.Page != n+1 || m.Block != "side" {
 					continue
 				}
@@ -191,13 +191,13 @@ func TestSideScaleBars(t *testing.T) {
 // stand in the tag, and every point has its tag.
 func TestLeadersLeadHome(t *testing.T) {
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
+		pdf, pages := paperOf(t, j)
 		where := map[string]onPlan{}
 		for _, p := range plannedPoints(j) {
 			where[p.id] = p.at
 		}
 		led := map[string]int{}
-		for _, s := range sketches(paper, pages) {
+		for _, s := range sketches(pdf, pages) {
 			for _, m := range s.marks {
 				if m.Kind != "leader" {
 					continue
@@ -218,7 +218,7 @@ func TestLeadersLeadHome(t *testing.T) {
 
 // tagOf returns the ids in the frame that one end of a leader stands on, and the
 // leader's other end.
-func (s sketch) tagOf(leader layouts.Mark, where map[string]onPlan) (ids []string, far [2]float64) {
+func (s sketch) tagOf(leader paper.Mark, where map[string]onPlan) (ids []string, far [2]float64) {
 	const dust = 0.15
 	for _, m := range s.marks {
 		if m.Kind != "rect" || m.X1-m.X0 < 8 || m.Y1-m.Y0 < 6 {
@@ -235,7 +235,7 @@ func (s sketch) tagOf(leader layouts.Mark, where map[string]onPlan) (ids []strin
 	return nil, far
 }
 
-func (s sketch) idsIn(frame layouts.Mark, where map[string]onPlan) (ids []string) {
+func (s sketch) idsIn(frame paper.Mark, where map[string]onPlan) (ids []string) {
 	for _, m := range s.marks {
 		if _, id := where[m.Text]; id && m.X0 > frame.X0 && m.X1 < frame.X1+1 && m.Y0 > frame.Y0-1 && m.Y1 < frame.Y1 {
 			ids = append(ids, m.Text)
@@ -277,8 +277,8 @@ func TestPlanKeyNamesPalePoints(t *testing.T) {
 	jobs["crowded"] = trials.OpenJob(t, crowded())
 	seen := map[bool]int{}
 	for name, j := range jobs {
-		paper, pages := paperOf(t, j)
-		for _, s := range sketches(paper, pages) {
+		pdf, pages := paperOf(t, j)
+		for _, s := range sketches(pdf, pages) {
 			want := map[bool]bool{}
 			for _, p := range plannedPoints(j) {
 				at := s.at(p.at)

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/testdata/trials"
@@ -32,7 +32,7 @@ type planPage struct {
 	dust     float64
 }
 
-func planPages(t *testing.T, paper layouts.Paper, pages []string) (read []planPage) {
+func planPages(t *testing.T, pdf paper.Drawn, pages []string) (read []planPage) {
 	t.Helper()
 	for n, page := range pages {
 		words, scale := trials.WordsOn(page), 0.0
@@ -47,12 +47,12 @@ func planPages(t *testing.T, paper layouts.Paper, pages []string) (read []planPa
 		if scale == 0 {
 			continue // tape checks alone
 		}
-		read = append(read, readPlan(t, paper.Marks, n+1, scale))
+		read = append(read, readPlan(t, pdf.Marks, n+1, scale))
 	}
 	return read
 }
 
-func readPlan(t *testing.T, marks []layouts.Mark, page int, scale float64) planPage {
+func readPlan(t *testing.T, marks []paper.Mark, page int, scale float64) planPage {
 	t.Helper()
 	p := planPage{dust: 0.1 * scale / 1000}
 	var x0, y0 float64
@@ -83,8 +83,8 @@ func readPlan(t *testing.T, marks []layouts.Mark, page int, scale float64) planP
 
 func planAsDrawn(t *testing.T) (cases int, worst float64) {
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
-		read := planPages(t, paper, pages)
+		pdf, pages := paperOf(t, j)
+		read := planPages(t, pdf, pages)
 		require.NotEmpty(t, read, name)
 		var want []onPlan
 		for _, c := range allChalks(j) {
@@ -156,7 +156,7 @@ func outlineOf(h *rules.Checked) (corners []onPlan) {
 func tapeChecks(t *testing.T) (cases int, worst float64) {
 	for name, j := range trials.ReadJobs(t) {
 		_, pages := paperOf(t, j)
-		paper := trials.TextOf(pages, "PLAN")
+		pdf := trials.TextOf(pages, "PLAN")
 		at := map[string]onPlan{"datum": {}}
 		for _, s := range j.Figures.Stacks {
 			for _, p := range s.Points {
@@ -171,7 +171,7 @@ func tapeChecks(t *testing.T) (cases int, worst float64) {
 			a, b := at[c.From], at[c.To]
 			is := say.Units{Imperial: j.Imperial}.Tape(math.Sqrt((a.left-b.left)*(a.left-b.left) + (a.down-b.down)*(a.down-b.down)))
 			assert.Equal(t, is, c.Is, "%s: %s to %s", name, c.From, c.To)
-			assert.Contains(t, paper, c.From+" to "+c.To+" "+is, name)
+			assert.Contains(t, pdf, c.From+" to "+c.To+" "+is, name)
 			cases++
 			pairs[c.From+" to "+c.To] = true
 		}

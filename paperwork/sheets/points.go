@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -26,9 +27,9 @@ func pointSheet(j *worked.Job) layouts.Points {
 }
 
 // pointFacts say what the figures of the table are.
-func pointFacts(j *worked.Job) []layouts.Fact {
+func pointFacts(j *worked.Job) []parts.Fact {
 	p := j.Practice
-	facts := []layouts.Fact{
+	facts := []parts.Fact{
 		{Of: "Datum of the plan", Is: strings.TrimRight(datumOf(j), ".") + ". Stage left is the audience's right"},
 		{Of: "Heights above", Is: j.HeightsFrom},
 		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
@@ -38,10 +39,10 @@ func pointFacts(j *worked.Job) []layouts.Fact {
 		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.Unit().Length(p.LimitReserve))},
 	}
 	if anyPeaks(j) {
-		facts = append(facts, layouts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
+		facts = append(facts, parts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
 	}
 	if held := j.IncludesHeld(); held != "" {
-		facts = append(facts, layouts.Fact{Of: "HELD", Is: j.HeldWords() + ". It must not be flown as described; its points stand here and in every total"})
+		facts = append(facts, parts.Fact{Of: "HELD", Is: j.HeldWords() + ". It must not be flown as described; its points stand here and in every total"})
 	}
 	return facts
 }
@@ -190,10 +191,10 @@ func otherGroup(j *worked.Job) layouts.PointGroup {
 }
 
 // totalRows are the sums in words.
-func totalRows(j *worked.Job) (rows []layouts.TotalRow) {
+func totalRows(j *worked.Job) (rows []layouts.PointTotal) {
 	u := j.Unit()
 	for _, s := range worked.Sums(j) {
-		rows = append(rows, layouts.TotalRow{Of: s.Of, Count: s.Count,
+		rows = append(rows, layouts.PointTotal{Of: s.Of, Count: s.Count,
 			Static: u.Load(s.Static) + ", " + u.Also(s.Static), Design: u.Load(s.Design) + ", " + u.Also(s.Design)})
 	}
 	return rows

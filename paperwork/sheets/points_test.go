@@ -25,30 +25,30 @@ import (
 func pointsReadBack(t *testing.T) (cases int, worst float64) {
 	for name, j := range trials.ReadJobs(t) {
 		_, pages := paperOf(t, j)
-		paper, u := trials.TextOf(pages, "POINTS"), say.Units{Imperial: j.Imperial}
+		pdf, u := trials.TextOf(pages, "POINTS"), say.Units{Imperial: j.Imperial}
 		for i, s := range j.Figures.Stacks {
 			for n, p := range s.Points {
 				cases++
-				assert.Contains(t, paper, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
-				assert.Contains(t, paper, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
 				hoist := j.Stacks[i].Picks[n].Hoist
-				assert.Contains(t, paper, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}
 			held := ""
 			if s.Held {
 				held = ", HELD"
-				assert.Contains(t, paper, s.ID+" HELD: DO NOT FLY. ", name)
+				assert.Contains(t, pdf, s.ID+" HELD: DO NOT FLY. ", name)
 			}
-			assert.Contains(t, paper, fmt.Sprintf("Class of %s: %s.", j.Stacks[i].Picks[0].Hoist.Key, say.Given(j.Stacks[i].Picks[0].Hoist.Class)), name)
+			assert.Contains(t, pdf, fmt.Sprintf("Class of %s: %s.", j.Stacks[i].Picks[0].Hoist.Key, say.Given(j.Stacks[i].Picks[0].Hoist.Class)), name)
 			c := s.PointsTotal()
-			assert.Contains(t, paper, strings.Join([]string{s.ID + held, say.Count(len(s.Points), "point") + ", " + say.Count(len(s.Points), "hoist"), onPaper(u, c)}, " "), name)
+			assert.Contains(t, pdf, strings.Join([]string{s.ID + held, say.Count(len(s.Points), "point") + ", " + say.Count(len(s.Points), "hoist"), onPaper(u, c)}, " "), name)
 		}
 		for _, o := range j.Figures.Others {
 			cases++
-			assert.Contains(t, paper, strings.Join([]string{o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Also(o.Static),
+			assert.Contains(t, pdf, strings.Join([]string{o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Also(o.Static),
 				u.Load(o.Design), u.Also(o.Design), "no stack", o.What, "hook " + u.Length(o.Height)}, " "), name)
 		}
-		assert.Contains(t, paper, onPaper(u, j.Figures.Total), name)
+		assert.Contains(t, pdf, onPaper(u, j.Figures.Total), name)
 	}
 	return cases, 0
 }

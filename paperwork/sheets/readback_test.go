@@ -11,7 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
@@ -28,23 +28,23 @@ var (
 )
 
 type drawnPack struct {
-	paper layouts.Paper
+	paper paper.Drawn
 	pages []string
 }
 
-func paperOf(t *testing.T, j *worked.Job) (layouts.Paper, []string) {
+func paperOf(t *testing.T, j *worked.Job) (paper.Drawn, []string) {
 	t.Helper()
 	if d, ok := drawn[j]; ok {
 		return d.paper, d.pages
 	}
-	paper, err := Draw(j)
+	pdf, err := Draw(j)
 	require.NoError(t, err)
-	pages := trials.Contents(t, paper.PDF)
-	require.Len(t, pages, paper.Pages)
+	pages := trials.Contents(t, pdf.PDF)
+	require.Len(t, pages, pdf.Pages)
 	if trials.Shared(j) {
-		drawn[j] = drawnPack{paper, pages}
+		drawn[j] = drawnPack{pdf, pages}
 	}
-	return paper, pages
+	return pdf, pages
 }
 
 // pinned is what is read of one stack: its pick holes, and the hole of each
@@ -206,7 +206,7 @@ func expected(u say.Units, s worked.StackFigures) map[string][]string {
 func TestCornersAsDrawn(t *testing.T) {
 	scale := regexp.MustCompile(`^From the side, 1:([0-9]+)$`)
 	for name, j := range trials.ReadJobs(t) {
-		paper, pages := paperOf(t, j)
+		pdf, pages := paperOf(t, j)
 		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
 				continue
@@ -223,13 +223,13 @@ func TestCornersAsDrawn(t *testing.T) {
 					}
 				}
 				require.NotZero(t, per, name)
-				cornersOf(t, name, paper.Marks, n+1, h, per)
+				cornersOf(t, name, pdf.Marks, n+1, h, per)
 			}
 		}
 	}
 }
 
-func cornersOf(t *testing.T, name string, marks []layouts.Mark, page int, h *rules.Checked, scale float64) {
+func cornersOf(t *testing.T, name string, marks []paper.Mark, page int, h *rules.Checked, scale float64) {
 	t.Helper()
 	var drawn [][][2]float64
 	for _, m := range marks {

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"hangpack/calc"
-	"hangpack/layouts"
+	"hangpack/layouts/drawings"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -13,11 +13,11 @@ import (
 
 // sideView is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
-func sideView(h *rules.Checked, labelled say.Span) layouts.Elevation {
+func sideView(h *rules.Checked, labelled say.Span) drawings.Elevation {
 	u, s := h.Unit(), h.Finished
 	e := sideOf(h, s, h.Raise)
 	e.From, e.To = labelled.From, labelled.To
-	e.Levels = []layouts.Level{
+	e.Levels = []drawings.Level{
 		{Z: h.Raise + s.HighestPick(), Says: pickLevel(h)},
 		{Z: h.Raise + s.Lowest(), Says: []string{"lowest " + u.Length(h.Raise+s.Lowest())}, Under: true},
 	}
@@ -25,11 +25,11 @@ func sideView(h *rules.Checked, labelled say.Span) layouts.Elevation {
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func sideOf(h *rules.Checked, s *rig.State, raise float64) layouts.Elevation {
-	up := func(v calc.Vec) layouts.Place { return layouts.Place{X: v.X, Z: v.Z + raise} }
-	e := layouts.Elevation{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
+func sideOf(h *rules.Checked, s *rig.State, raise float64) drawings.Elevation {
+	up := func(v calc.Vec) drawings.Place { return drawings.Place{X: v.X, Z: v.Z + raise} }
+	e := drawings.Elevation{Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
 	for k, c := range h.Cabinets[:s.Flown] {
-		side := layouts.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.Poses[k].Aim), Aim: s.Poses[k].Aim}
+		side := drawings.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.Poses[k].Aim), Aim: s.Poses[k].Aim}
 		for i, corner := range s.Corners[k] {
 			side.Corners[i] = up(corner)
 		}
@@ -74,10 +74,10 @@ func barOutline(h *rules.Checked) []calc.Offset {
 }
 
 // barStrip is the bar with its pick holes, from the side.
-func barStrip(h *rules.Checked) layouts.Strip {
-	s := layouts.Strip{Ruler: layouts.Ruler{Imperial: h.Job.Imperial}, Used: h.Holes}
+func barStrip(h *rules.Checked) drawings.Strip {
+	s := drawings.Strip{Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Used: h.Holes}
 	for i, p := range h.Bar.PickHoles {
-		hole := layouts.StripHole{At: layouts.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}
+		hole := drawings.BarHole{At: drawings.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}
 		if len(h.Options) > 0 {
 			hole.Aim = say.Aim(h.Options[i].Aim)
 		}

@@ -12,7 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -42,9 +42,9 @@ func packs(t *testing.T) map[string]*worked.Job {
 		if strings.HasPrefix(name, "seed") && !strings.HasSuffix(name, "0") {
 			continue
 		}
-		paper, _ := paperOf(t, j)
+		pdf, _ := paperOf(t, j)
 		file := filepath.Join(t.TempDir(), strings.ReplaceAll(name, " ", "-")+".pdf")
-		require.NoError(t, os.WriteFile(file, paper.PDF, 0o644))
+		require.NoError(t, os.WriteFile(file, pdf.PDF, 0o644))
 		files[file] = j
 	}
 	return files
@@ -57,10 +57,10 @@ func wildPacks(t *testing.T, files map[string]*worked.Job) map[string]*worked.Jo
 		g := trials.Gamble(3000 + seed)
 		g.Wild = true
 		j := trials.OpenJob(t, g.Job())
-		paper, err := Draw(j)
+		pdf, err := Draw(j)
 		require.NoError(t, err)
 		file := filepath.Join(t.TempDir(), fmt.Sprintf("wild-%d.pdf", seed))
-		require.NoError(t, os.WriteFile(file, paper.PDF, 0o644))
+		require.NoError(t, os.WriteFile(file, pdf.PDF, 0o644))
 		files[file] = j
 	}
 	return files
@@ -123,11 +123,11 @@ func overlaps(t *testing.T, page string, words [][4]float64, says []string) {
 // TestPhonesReadCodes: every code is read from pages drawn at 150 dpi.
 func TestPhonesReadCodes(t *testing.T) {
 	for file, j := range packs(t) {
-		paper, _ := paperOf(t, j)
+		pdf, _ := paperOf(t, j)
 		t.Run(filepath.Base(file), func(t *testing.T) {
 			t.Parallel()
 			want, got := map[string]int{}, map[string]int{}
-			for page, codes := range codesByPage(paper) {
+			for page, codes := range codesByPage(pdf) {
 				image := pictureOf(t, file, page)
 				for _, code := range readCodes(t, image) {
 					got[code]++
@@ -142,9 +142,9 @@ func TestPhonesReadCodes(t *testing.T) {
 }
 
 // codesByPage are the texts of the codes of every page that has one.
-func codesByPage(paper layouts.Paper) map[int][]string {
+func codesByPage(pdf paper.Drawn) map[int][]string {
 	codes := map[int][]string{}
-	for _, m := range paper.Marks {
+	for _, m := range pdf.Marks {
 		if m.Kind == "code" {
 			codes[m.Page] = append(codes[m.Page], m.Text)
 		}

@@ -7,7 +7,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -175,7 +175,7 @@ func OfRules(findings []rules.Finding, want []string) (all []string) {
 
 // Try reads a job and works it out, with a way to open its gear files.
 func Try(yaml string, gear job.Opener) (*worked.Job, job.Complaints, error) {
-	read, complaints := job.Read("job.yaml", strings.NewReader(yaml), gear, layouts.Prints)
+	read, complaints := job.Read("job.yaml", strings.NewReader(yaml), gear, paper.Prints)
 	if len(complaints) > 0 {
 		return nil, complaints, nil
 	}

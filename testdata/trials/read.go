@@ -12,7 +12,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/testdata/readback"
 )
 
@@ -35,16 +35,16 @@ func TextOf(pages []string, prefix string) string {
 // InkIn is the texts of a pack, of all pages or of those that are wanted, and after
 // those of a block how many lines and outlines it has, with a digest of where they
 // stand and what they are drawn with.
-func InkIn(paper layouts.Paper, wanted map[int]bool) string {
+func InkIn(pdf paper.Drawn, wanted map[int]bool) string {
 	var b strings.Builder
-	last, strokes, digest := layouts.Mark{}, 0, fnv.New32a()
+	last, strokes, digest := paper.Mark{}, 0, fnv.New32a()
 	end := func() {
 		if strokes > 0 {
 			fmt.Fprintf(&b, "%2d  %-10s %d drawn %08x\n", last.Page, last.Block, strokes, digest.Sum32())
 		}
 		strokes, digest = 0, fnv.New32a()
 	}
-	for _, m := range paper.Marks {
+	for _, m := range pdf.Marks {
 		if m.Page != last.Page || m.In != last.In {
 			end()
 		}
