@@ -154,14 +154,18 @@ func cautionOneHoist(h *Checked) {
 	if h.Job.Practice.OneMustHold {
 		found, so = h.hold, ""
 	}
-	for i := range h.Swung {
-		for _, c := range AloneChecks(h.Hung, i) {
-			if c.Over() {
-				f := found(c.rule, c.where(), "%s", aloneWords(h, c, i, so))
-				f.Of, f.By = c.Part, c.Load/c.Limit
+	for _, rule := range []string{"one_hoist", "one_hoist_gear"} {
+		for i := range h.Swung {
+			for _, c := range AloneChecks(h.Hung, i) {
+				if c.rule == rule && c.Over() {
+					f := found(c.rule, c.where(), "%s", aloneWords(h, c, i, so))
+					f.Of, f.By = c.Part, c.Load/c.Limit
+				}
+			}
+			if rule == "one_hoist_gear" {
+				cautionSwung(h, i, found)
 			}
 		}
-		cautionSwung(h, i, found)
 	}
 }
 

@@ -8,6 +8,10 @@ func checkPins(h *Checked, s *rig.State) {
 	for k, j := range s.Joints {
 		if r := h.Ratings(k); r != nil {
 			checkPin(h, "hinge_pin", "hinge pin", s, k, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
+		}
+	}
+	for k, j := range s.Joints {
+		if r := h.Ratings(k); r != nil {
 			checkPin(h, "link_pin", "link pin", s, k, j.Link, h.Cabinets[k].LinkPins, r.Link)
 		}
 	}
