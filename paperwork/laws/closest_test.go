@@ -56,7 +56,7 @@ func closestChecks(t *testing.T) (cases int, worst float64) {
 				spares[m.Of] = m.Spare
 			}
 			assert.InDeltaMapValues(t, want.least, spares, 1e-8, "%s, %s", name, h.ID)
-			assert.InDelta(t, most(want.most), h.MostUsed().Of, 1e-8, "%s, %s", name, h.ID)
+			assert.InDelta(t, most(want.most), h.Uses.Most().Of, 1e-8, "%s, %s", name, h.ID)
 		}
 	}
 	return seen.Cases, seen.Worst

@@ -41,7 +41,7 @@ type MostCarried struct {
 
 func (c Carried) Plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
 
-func (h *Hung) pointFigures() (points []Point) {
+func pointsOf(h *Hung) (points []Point) {
 	for i, p := range h.Picks {
 		left, down := h.Plan(h.Finished.Picks[i].X)
 		peak := h.Peak(i)

@@ -73,7 +73,7 @@ func tipped(h *Hung, s *State, i int) (least, most float64) {
 // TippedBy returns what hook i of two holds in a state with the bar tipped by an
 // angle, front down.
 func (h *Hung) TippedBy(s *State, off float64, i int) (kg float64, err error) {
-	front, rear, err := h.shared(s.InBar, s.Tilt+off)
+	front, rear, err := shared(h, s.InBar, s.Tilt+off)
 	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
 }
 
@@ -98,11 +98,11 @@ func SetSum(h *Hung, k int) (deg float64) {
 
 // workStart works out the bar alone: with two picks it hangs level before the
 // first dolly is joined, if both hooks pull then and it does not roll over.
-func (h *Hung) workStart() error {
+func workStart(h *Hung) error {
 	if len(h.Picks) == 1 {
 		return nil
 	}
-	s, err := h.heldAt(0, 0, 0)
+	s, err := heldAt(h, 0, 0, 0)
 	if err != nil || s.Lever <= Within || s.Loads[0] < 0 || s.Loads[1] < 0 {
 		return nil // holes that lie one above the other level the bar with nothing to hold it by
 	}
@@ -112,12 +112,12 @@ func (h *Hung) workStart() error {
 
 // workAlone hangs the whole stack from each of two picks alone, at the tilt that
 // it would swing to.
-func (h *Hung) workAlone() {
+func workAlone(h *Hung) {
 	if len(h.Picks) == 1 {
 		return
 	}
 	for i := range h.Picks {
-		h.Swung = append(h.Swung, h.settled(0, len(h.Cabinets), i))
+		h.Swung = append(h.Swung, settled(h, 0, len(h.Cabinets), i))
 	}
 }
 

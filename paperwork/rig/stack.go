@@ -46,14 +46,14 @@ type Option struct {
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
 	h := &Hung{Stack: s, Job: j, Body: body(s, Third{})}
 	h.Centre = h.Body.CentreInBar()
-	h.choose()
-	if err := h.work(); err != nil {
+	chooseHoles(h)
+	if err := workStates(h); err != nil {
 		return nil, err
 	}
-	if err := h.workCorners(); err != nil {
+	if err := workCorners(h); err != nil {
 		return nil, err
 	}
-	h.Points = h.pointFigures()
+	h.Points = pointsOf(h)
 	return h, nil
 }
 

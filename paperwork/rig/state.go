@@ -29,29 +29,29 @@ type State struct {
 	Joints  []calc.Joint
 }
 
-// work works out every state of the stack.
-func (h *Hung) work() (err error) {
-	if h.Finished, err = h.state(0, len(h.Cabinets)); err != nil {
+// workStates works out every state of the stack.
+func workStates(h *Hung) (err error) {
+	if h.Finished, err = stateOf(h, 0, len(h.Cabinets)); err != nil {
 		return fmt.Errorf("stack %s: %w", h.ID, err)
 	}
 	flown := 0
 	for k, n := range h.Sets[:len(h.Sets)-1] {
 		flown += n
-		lift, err := h.state(k+1, flown)
+		lift, err := stateOf(h, k+1, flown)
 		if err != nil {
 			return fmt.Errorf("stack %s, lift %d: %w", h.ID, k+1, err)
 		}
 		h.Lifts = append(h.Lifts, lift)
 	}
-	h.Raise = h.atTrim()
-	h.workAlone()
-	return h.workStart()
+	h.Raise = atTrim(h)
+	workAlone(h)
+	return workStart(h)
 }
 
-// choose settles the pick holes. With one pick every hole is worked out; auto
+// chooseHoles settles the pick holes. With one pick every hole is worked out; auto
 // takes the one whose aim is closest to the wanted one, the earlier of two
 // alike, and passes over holes that tip over unless all do.
-func (h *Hung) choose() {
+func chooseHoles(h *Hung) {
 	for _, p := range h.Picks {
 		h.Holes = append(h.Holes, p.Hole)
 	}
@@ -67,44 +67,44 @@ func (h *Hung) choose() {
 	}
 }
 
-// state works out the stack with its first n cabinets. One pick: it hangs as
+// stateOf works out the stack with its first n cabinets. One pick: it hangs as
 // it settles; two: the hoists hold the tilt of the finished stack.
-func (h *Hung) state(lift, n int) (*State, error) {
+func stateOf(h *Hung, lift, n int) (*State, error) {
 	if len(h.Holes) == 1 {
-		return h.settled(lift, n, 0), nil
+		return settled(h, lift, n, 0), nil
 	}
-	return h.heldAt(lift, n, h.Aim-h.Body.Cabinets[0].Splay)
+	return heldAt(h, lift, n, h.Aim-h.Body.Cabinets[0].Splay)
 }
 
 // settled is the stack with its first n cabinets, hung from pick i alone.
-func (h *Hung) settled(lift, n, i int) *State {
+func settled(h *Hung, lift, n, i int) *State {
 	inBar := h.Body.First(n).CentreInBar()
 	tilt, lever := calc.Tilt(h.Hole(i), inBar.At)
-	s := h.tilted(lift, n, tilt, inBar)
+	s := tilted(h, lift, n, tilt, inBar)
 	s.Lever, s.Picks, s.Loads = lever, s.Picks[i:i+1], []float64{inBar.Mass}
 	return s
 }
 
 // heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
-func (h *Hung) heldAt(lift, n int, tilt float64) (*State, error) {
+func heldAt(h *Hung, lift, n int, tilt float64) (*State, error) {
 	inBar := h.Body.First(n).CentreInBar()
-	s := h.tilted(lift, n, tilt, inBar)
+	s := tilted(h, lift, n, tilt, inBar)
 	s.Lever = calc.BelowPicks(h.Hole(0), h.Hole(1), inBar.At)
-	front, rear, err := h.shared(inBar, tilt)
+	front, rear, err := shared(h, inBar, tilt)
 	s.Loads = []float64{front, rear}
 	return s, err
 }
 
 // shared returns what each of two picks carries of a weight, in kg, with the bar at a
 // tilt.
-func (h *Hung) shared(inBar calc.Weight, tilt float64) (front, rear float64, err error) {
+func shared(h *Hung, inBar calc.Weight, tilt float64) (front, rear float64, err error) {
 	front, rear, err = calc.TwoPicks(inBar.Mass*calc.G, inBar.At.Turned(tilt).X, h.Hole(0).Turned(tilt).X, h.Hole(1).Turned(tilt).X)
 	return front / calc.G, rear / calc.G, err
 }
 
 // tilted is where everything of the first n cabinets is with the bar at a tilt,
 // and what its joints carry. What holds it is left open.
-func (h *Hung) tilted(lift, n int, tilt float64, inBar calc.Weight) *State {
+func tilted(h *Hung, lift, n int, tilt float64, inBar calc.Weight) *State {
 	part := h.Body.First(n)
 	s := &State{Lift: lift, Third: h.Third, Flown: n, Tilt: tilt, InBar: inBar, Centre: inBar.Turned(tilt)}
 	if f := h.Finished; f != nil && f.Tilt == tilt { // a lift that two hoists hold
@@ -124,7 +124,7 @@ func (h *Hung) tilted(lift, n int, tilt float64, inBar calc.Weight) *State {
 func (h *Hung) Hole(i int) calc.Offset { return h.Bar.PickHoles[h.Holes[i]].At }
 
 // atTrim returns the height of the bar's hinge pin at trim.
-func (h *Hung) atTrim() float64 {
+func atTrim(h *Hung) float64 {
 	if h.Trim.OfPick {
 		return h.Trim.Height - h.Finished.HighestPick()
 	}

@@ -55,14 +55,14 @@ func (h *Hung) Unknown() (types []*job.Cabinet) {
 
 // workCorners works the stack out anew with all unknown centres of gravity in
 // each corner of their middle third at once.
-func (h *Hung) workCorners() error {
+func workCorners(h *Hung) error {
 	if len(h.Unknown()) == 0 {
 		return nil
 	}
 	for _, t := range thirds {
 		v := &Hung{Stack: h.Stack, Job: h.Job, Body: body(h.Stack, t), Holes: h.Holes, Third: t}
 		v.Centre = v.Body.CentreInBar()
-		if err := v.work(); err != nil {
+		if err := workStates(v); err != nil {
 			return err
 		}
 		h.Corners = append(h.Corners, v)

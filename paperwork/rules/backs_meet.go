@@ -8,17 +8,20 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// backsMeet: a joint opens further than the wedges of its cabinets leave room for.
+var backsMeet = Rule{ID: "backs_meet", Title: "Backs may meet", Severity: Caution, stack: checkBacks}
+
 // backsSpare is how far a joint may open past the room of its wedges before
 // it is worth a caution, in degrees. Common practice: the play of the pins.
 const backsSpare = 0.3
 
-func cautionBacks(h *Checked) {
+func checkBacks(h *check) {
 	for k := 1; k < len(h.Cabinets); k++ {
 		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
 		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+rig.Within {
-			h.caution("backs_meet", rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
+			h.caution(rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
 	}

@@ -7,8 +7,11 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// barTilt: the bar tilts further than its maker allows.
+var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, states: checkTilt}
+
 // checkTilt: the bar tilts further than its maker allows.
-func checkTilt(h *Checked, s *rig.State) {
+func checkTilt(h *check, s *rig.State) {
 	limit := h.Bar.TiltLimit
 	if limit == nil {
 		return
@@ -19,9 +22,9 @@ func checkTilt(h *Checked, s *rig.State) {
 		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
 	})
 	if s.Tilt > limit.Down+rig.Within {
-		h.hold("bar_tilt", rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), h.Bar.Key).By = s.Tilt
+		h.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), h.Bar.Key).By = s.Tilt
 	}
 	if -s.Tilt > limit.Up+rig.Within {
-		h.hold("bar_tilt", rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), h.Bar.Key).By = -s.Tilt
+		h.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), h.Bar.Key).By = -s.Tilt
 	}
 }

@@ -7,11 +7,14 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// chainReach: the hook does not come down to the bar on the first dolly.
+var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, stack: checkChain}
+
 // checkChain: the hook does not come down to the bar on the first dolly.
 //
 //	high hook - headroom - (chain_length - limit_reserve)/falls >
 //	floor + deck + hinge pitches of set 1 + the hole above the hinge + rigging below
-func checkChain(h *Checked) {
+func checkChain(h *check) {
 	if h.Dolly == nil {
 		return
 	}
@@ -25,14 +28,14 @@ func checkChain(h *Checked) {
 		})
 		if lowest > wanted+rig.Within {
 			write := h.Unit().Apart(lowest, wanted)
-			h.hold("chain_reach", rig.Where{End: h.End(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
+			h.hold(rig.Where{End: h.End(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
 				write(lowest), write(wanted))
 		}
 	}
 }
 
 // reachSum writes how low hoist i lets its hook down.
-func reachSum(h *Checked, i int, lowest float64) string {
+func reachSum(h *check, i int, lowest float64) string {
 	u, m := h.Unit(), h.Picks[i].Hoist
 	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.HighHook(i)), u.Length(m.Headroom),
 		u.Length(m.ChainLength), u.Length(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))

@@ -7,8 +7,11 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// dolly: a set is larger than its dolly takes.
+var dolly = Rule{ID: "dolly", Title: "Dolly", Severity: Hold, stack: checkDollies}
+
 // checkDollies: a set larger than its dolly takes.
-func checkDollies(h *Checked) {
+func checkDollies(h *check) {
 	if h.Dolly == nil {
 		return
 	}
@@ -18,7 +21,7 @@ func checkDollies(h *Checked) {
 			return at, say.Count(n, "cabinet"), fmt.Sprintf("at most %d (%s)", h.Dolly.Takes, h.Dolly.Key)
 		})
 		if n > h.Dolly.Takes {
-			h.hold("dolly", at, "%s on a %s that takes %d", say.Count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
+			h.hold(at, "%s on a %s that takes %d", say.Count(n, "cabinet"), h.Dolly.Key, h.Dolly.Takes)
 		}
 	}
 }

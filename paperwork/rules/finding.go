@@ -19,39 +19,9 @@ type Finding struct {
 	By float64 `json:"-"` // how far past its limit, among findings of one rule at one place
 }
 
-// titles are the rules in words for paper.
-var titles = map[string]string{
-	"hoist":          "Hoist",
-	"bar":            "Bar",
-	"pick_hole":      "Pick hole",
-	"hinge_pin":      "Hinge pin",
-	"link_pin":       "Link pin",
-	"link_pushed":    "Link pushed",
-	"most":           "Too many cabinets",
-	"bar_tilt":       "Bar tilt",
-	"light_pick":     "Light pick",
-	"tips_over":      "Tips over",
-	"headroom":       "Headroom",
-	"chain_reach":    "Chain too short",
-	"below_floor":    "Below the floor",
-	"dolly":          "Dolly",
-	"aim_missed":     "Aim missed",
-	"lift_tilt":      "Tilt at a lift",
-	"hinge_turns":    "Hinge turns over",
-	"one_hoist":      "One hoist alone",
-	"one_hoist_gear": "One hoist alone",
-	"backs_meet":     "Backs may meet",
-	"mixed_arms":     "Link arms differ",
-	"one_pick_turns": "One pick turns",
-	"twin_differs":   "Twins differ",
-}
-
-// leadOf begins a sentence with its rule: 'Hoist: '.
+// Lead begins a sentence with its rule: 'Hoist: '.
 func (f Finding) Lead() string {
-	if words, ok := titles[f.Rule]; ok {
-		return words + ": "
-	}
-	return ""
+	return say.Before(Of(f.Rule).Title, ": ")
 }
 
 // OnPaper is where a finding applies, in words for paper.

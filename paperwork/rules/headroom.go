@@ -6,12 +6,16 @@ import (
 	"hangpack/paperwork/rig"
 )
 
+// headroom: low hook + headroom + limit_reserve > high hook, at trim and at the roll-in
+// after each lift. It needs the height of the steel, and at the roll-ins a dolly.
+var headroom = Rule{ID: "headroom", Title: "Headroom", Severity: Hold, stack: checkHeadroom}
+
 // checkHeadroom: at trim, and at the roll-in after each lift, low hook +
 // headroom + limit_reserve > high hook. It needs the height of the steel, and
 // at the roll-ins a dolly.
-func checkHeadroom(h *Checked) {
+func checkHeadroom(h *check) {
 	for i := range h.Picks {
-		headroom(h, i, rig.Where{End: h.End(i)}, h.PickHeight(i))
+		headroomAt(h, i, rig.Where{End: h.End(i)}, h.PickHeight(i))
 	}
 	if h.Dolly == nil {
 		return
@@ -19,12 +23,12 @@ func checkHeadroom(h *Checked) {
 	for k, s := range h.Lifts {
 		for i := range h.Picks {
 			below := s.HighestPick() - s.Picks[i].Z
-			headroom(h, i, rig.Where{Lift: s.Lift, End: h.End(i)}, h.RollIn(k)-below)
+			headroomAt(h, i, rig.Where{Lift: s.Lift, End: h.End(i)}, h.RollIn(k)-below)
 		}
 	}
 }
 
-func headroom(h *Checked, i int, at rig.Where, pick float64) {
+func headroomAt(h *check, i int, at rig.Where, pick float64) {
 	p, hook := h.Picks[i], h.HighHook(i)
 	if hook == nil {
 		return
@@ -40,6 +44,6 @@ func headroom(h *Checked, i int, at rig.Where, pick float64) {
 	})
 	if need > high+rig.Within {
 		write := h.Unit().Apart(need, high)
-		h.hold("headroom", at, "%s is more than the high hook at %s", says(write), write(high)).By = need - high
+		h.hold(at, "%s is more than the high hook at %s", says(write), write(high)).By = need - high
 	}
 }

@@ -7,7 +7,13 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func cautionLiftTilt(h *Checked) {
+// LiftTilt is the rule's name to who treats its findings apart.
+const LiftTilt = "lift_tilt"
+
+// liftTilt: the bar tilts further at a lift than practice has it; the worst lift.
+var liftTilt = Rule{ID: LiftTilt, Title: "Tilt at a lift", Severity: Caution, stack: checkLiftTilt}
+
+func checkLiftTilt(h *check) {
 	most, worst := h.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)
 	for _, s := range h.Lifts {
 		if math.Abs(s.Tilt) > most {
@@ -15,7 +21,7 @@ func cautionLiftTilt(h *Checked) {
 		}
 	}
 	if worst != nil {
-		h.caution("lift_tilt", rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+		h.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
 			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(h.Job.Practice.LiftTilt))).By = most
 	}
 }

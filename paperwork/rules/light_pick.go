@@ -9,7 +9,14 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func cautionLightPick(h *Checked) {
+// LightPick is the rule's name to who treats its findings apart.
+const LightPick = "light_pick"
+
+// lightPick: a pick that would have to push; and one that carries less than its least share:
+// a hold of the finished stack, a caution of a lift.
+var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
+
+func cautionLightPick(h *check) {
 	for i := range h.Picks {
 		least, worst := h.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
 		for _, s := range h.Lifts {
@@ -18,14 +25,14 @@ func cautionLightPick(h *Checked) {
 			}
 		}
 		if worst != nil && len(h.Picks) > 1 {
-			h.caution("light_pick", rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPick(h, worst, i)).By = -least
+			h.caution(rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPickWords(h, worst, i)).By = -least
 		}
 	}
 }
 
 // checkPicks: a pick that would have to push, on the finished stack or on a
 // lift; and one that carries less than its least share of the finished stack.
-func checkPicks(h *Checked, s *rig.State) {
+func checkPicks(h *check, s *rig.State) {
 	if len(s.Loads) == 1 {
 		return
 	}
@@ -37,19 +44,19 @@ func checkPicks(h *Checked, s *rig.State) {
 		})
 		switch {
 		case kg*calc.G < -rig.Alike:
-			h.hold("light_pick", at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
+			h.hold(at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
 		case s.Lift == 0 && part < least-rig.Within:
-			h.hold("light_pick", at, "%s", lightPick(h, s, i)).By = least - part
+			h.hold(at, "%s", lightPickWords(h, s, i)).By = least - part
 		}
 	}
 }
 
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func pickShare(h *Checked, s *rig.State, i int) string {
+func pickShare(h *check, s *rig.State, i int) string {
 	kg := math.Max(s.Loads[i], 0)
 	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
 }
 
-func lightPick(h *Checked, s *rig.State, i int) string {
+func lightPickWords(h *check, s *rig.State, i int) string {
 	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }

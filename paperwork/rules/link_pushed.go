@@ -2,7 +2,14 @@ package rules
 
 import "hangpack/paperwork/rig"
 
-func cautionLinks(h *Checked) {
+// LinkPushed is the rule's name to who treats its findings apart.
+const LinkPushed = "link_pushed"
+
+// linkPushed: a link in compression: a hold where a maker of its joint does not allow that,
+// else a caution.
+var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, states: checkLinks, stack: cautionLinks}
+
+func cautionLinks(h *check) {
 	states := h.States()
 	for k := range h.Cabinets {
 		worst, at := -rig.Alike, rig.Where{}
@@ -12,21 +19,21 @@ func cautionLinks(h *Checked) {
 			}
 		}
 		if at.Joint > 0 {
-			h.caution("link_pushed", at, "the link is pushed with %s; its maker allows that", h.Unit().Force(worst)).By = -worst
+			h.caution(at, "the link is pushed with %s; its maker allows that", h.Unit().Force(worst)).By = -worst
 		}
 	}
 }
 
 // checkLinks: a link in compression where its makers do not allow that.
-func checkLinks(h *Checked, s *rig.State) {
+func checkLinks(h *check, s *rig.State) {
 	for k, j := range s.Joints {
-		if !h.MayPush(k) && h.closer("rear link", j.Link) {
+		if !h.MayPush(k) && h.Measures.closer("rear link", j.Link) {
 			h.measured("rear link", j.Link, func() (rig.Where, string, string) {
 				return rig.Where{Lift: s.Lift, Joint: k + 1}, h.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
 			})
 		}
 		if j.Link < -rig.Alike && !h.MayPush(k) {
-			h.hold("link_pushed", rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", h.Unit().Force(j.Link)).By = -j.Link
+			h.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", h.Unit().Force(j.Link)).By = -j.Link
 		}
 	}
 }

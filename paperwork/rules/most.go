@@ -8,13 +8,16 @@ import (
 	"hangpack/paperwork/rig"
 )
 
+// most: more cabinets of a type than the bar's maker allows.
+var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
+
 // limited reports whether the bar's maker limits how many of a type it takes.
-func limited(h *Checked, t *job.Cabinet) bool {
+func limited(h *check, t *job.Cabinet) bool {
 	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }
 
 // checkMost: more cabinets of a type than the bar's maker allows.
-func checkMost(h *Checked, s *rig.State) {
+func checkMost(h *check, s *rig.State) {
 	for _, m := range h.Bar.Most {
 		n := 0
 		for _, c := range h.Cabinets[:s.Flown] {
@@ -26,7 +29,7 @@ func checkMost(h *Checked, s *rig.State) {
 			return rig.Where{Lift: s.Lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
 		})
 		if n > m.Count {
-			h.hold("most", rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
+			h.hold(rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
 		}
 	}
 }

@@ -6,13 +6,20 @@ import (
 	"hangpack/paperwork/rig"
 )
 
-// cautionUnchecked names every limit that the gear of this stack does not
+// NotChecked is the rule's name to who treats its findings apart.
+const NotChecked = "not_checked"
+
+// notChecked: a limit that the gear of the stack does not give, or steel whose height is not
+// given.
+var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, stack: checkUnchecked}
+
+// checkUnchecked names every limit that the gear of this stack does not
 // give, and steel whose height is not given.
-func cautionUnchecked(h *Checked) {
+func checkUnchecked(h *check) {
 	b := h.Bar
 	unchecked := func(given bool, gear, what string) {
 		if !given {
-			h.caution("not_checked", rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
+			h.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
 		}
 	}
 	unchecked(b.Rating > 0, b.Key, "rating of the bar")
@@ -38,7 +45,7 @@ func cautionUnchecked(h *Checked) {
 func (h *Checked) Unchecked() (lines []string) {
 	for _, c := range h.Cautions {
 		switch {
-		case c.Rule != "not_checked":
+		case c.Rule != NotChecked:
 		case c.Where == rig.Where{}:
 			lines = append(lines, h.ID+": "+c.Says)
 		default:

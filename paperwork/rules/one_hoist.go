@@ -10,9 +10,22 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// The ids of both rules, which each check of a part goes by.
+const (
+	oneHoistID     = "one_hoist"
+	oneHoistGearID = "one_hoist_gear"
+)
+
+// oneHoist: with two picks, one hoist left alone with the whole stack: a hold where practice
+// wants each of them to hold it alone, else a caution.
+var oneHoist = Rule{ID: oneHoistID, Title: "One hoist alone", Severity: Either, stack: checkOneHoist}
+
+// oneHoistGear: the same of all that it holds by, and of how the stack hangs then.
+var oneHoistGear = Rule{ID: oneHoistGearID, Title: "One hoist alone", Severity: Either, stack: checkOneHoistGear}
+
 // An AloneCheck is one part that would have to hold the whole stack with the
 // other one of two hoists slack: the load on it and what it may hold, in newtons,
-// all masses with their tolerance, at rest and so without a dynamic factor. limit
+// all masses with their tolerance, at rest and so without a dynamic factor. Limit
 // is 0 where nothing says what it may hold.
 //
 // Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
@@ -28,6 +41,7 @@ type AloneCheck struct {
 	rating      float64 // of gear
 }
 
+// Over reports whether the part holds more than it may.
 func (c AloneCheck) Over() bool { return c.Limit > 0 && c.Load > c.Limit+rig.Alike }
 
 // where says which joint and which end.
@@ -104,7 +118,7 @@ func aloneParts(h *rig.Hung, i int) []AloneCheck {
 		}
 	}
 	return []AloneCheck{
-		{of: h, rule: "one_hoist", Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)},
+		{of: h, rule: oneHoistID, Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)},
 		aloneGear(h, "pick hole", i, all, h.Bar.PickRating),
 		aloneGear(h, "bar", i, all, h.Bar.Rating),
 		hinge, link,
@@ -130,7 +144,7 @@ func alonePins(h *rig.Hung, part string, i, k int) AloneCheck {
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
 func aloneGear(h *rig.Hung, part string, i int, load, rating float64) AloneCheck {
-	return AloneCheck{of: h, rule: "one_hoist_gear", Part: part, pick: i, Joint: -1, Load: load, Limit: rating * h.Job.Practice.GearUse, rating: rating}
+	return AloneCheck{of: h, rule: oneHoistGearID, Part: part, pick: i, Joint: -1, Load: load, Limit: rating * h.Job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
@@ -147,48 +161,62 @@ func alonePinSum(h *rig.Hung, force float64, pins int) string {
 	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
 }
 
-// cautionOneHoist: with two picks, one hoist left alone with the whole stack. It
-// is a hold where practice wants each of them to hold it alone.
-func cautionOneHoist(h *Checked) {
-	found, so := h.caution, ": run both together, watch the tilt"
-	if h.Job.Practice.OneMustHold {
-		found, so = h.hold, ""
+func checkOneHoist(h *check) {
+	for i := range h.Swung {
+		checkAlone(h, i)
 	}
-	for _, rule := range []string{"one_hoist", "one_hoist_gear"} {
-		for i := range h.Swung {
-			for _, c := range AloneChecks(h.Hung, i) {
-				if c.rule == rule && c.Over() {
-					f := found(c.rule, c.where(), "%s", aloneWords(h, c, i, so))
-					f.Of, f.By = c.Part, c.Load/c.Limit
-				}
-			}
-			if rule == "one_hoist_gear" {
-				cautionSwung(h, i, found)
-			}
+}
+
+func checkOneHoistGear(h *check) {
+	for i := range h.Swung {
+		checkAlone(h, i)
+		checkSwung(h, i)
+	}
+}
+
+// alone adds what the rule found of one hoist alone: a hold where practice wants each
+// to hold the stack alone, else a caution.
+func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
+	if c.Job.Practice.OneMustHold {
+		return c.hold(at, format, args...)
+	}
+	return c.caution(at, format, args...)
+}
+
+// checkAlone names the parts of the rule that could not hold the stack from hook i
+// alone.
+func checkAlone(h *check, i int) {
+	for _, c := range AloneChecks(h.Hung, i) {
+		if c.rule == h.rule.ID && c.Over() {
+			f := h.alone(c.where(), "%s", aloneWords(h, c, i))
+			f.Of, f.By = c.Part, c.Load/c.Limit
 		}
 	}
 }
 
-// cautionSwung: hung from hook i alone the stack tips over, or a link is pushed that
+// checkSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func cautionSwung(h *Checked, i int, found func(rule string, at rig.Where, format string, args ...any) *Finding) {
+func checkSwung(h *check, i int) {
 	if lever := h.Swung[i].Lever; lever <= rig.Within {
-		f := found("one_hoist_gear", rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
+		f := h.alone(rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
 		f.Of, f.By = "balance", -lever
 	}
 	if k, force := PushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
-		f := found("one_hoist_gear", rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
+		f := h.alone(rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
 		f.Of, f.By = "push", -force
 	}
 }
 
 // aloneWords say what one part holds with hoist i alone, and what to do so of a
-// hoist.
-func aloneWords(h *Checked, c AloneCheck, i int, so string) string {
-	if c.rule == "one_hoist" {
-		return fmt.Sprintf("alone it would hold %s, more than %s%s", c.Worked(), c.Most(), so)
+// hoist that need not hold it.
+func aloneWords(h *check, c AloneCheck, i int) string {
+	switch {
+	case c.rule != oneHoistID:
+		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
+	case h.Job.Practice.OneMustHold:
+		return fmt.Sprintf("alone it would hold %s, more than %s", c.Worked(), c.Most())
 	}
-	return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
+	return fmt.Sprintf("alone it would hold %s, more than %s: run both together, watch the tilt", c.Worked(), c.Most())
 }
 
 // PushedAlone finds the joint, counted from 0, whose link is pushed most with pick i

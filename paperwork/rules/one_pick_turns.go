@@ -2,8 +2,11 @@ package rules
 
 import "hangpack/paperwork/rig"
 
-func cautionTurning(h *Checked) {
+// onePickTurns: with one pick, always: nothing keeps the stack from turning.
+var onePickTurns = Rule{ID: "one_pick_turns", Title: "One pick turns", Severity: Caution, stack: checkTurning}
+
+func checkTurning(h *check) {
 	if len(h.Picks) == 1 {
-		h.caution("one_pick_turns", rig.Where{}, "nothing in this paper keeps it from turning")
+		h.caution(rig.Where{}, "nothing in this paper keeps it from turning")
 	}
 }

@@ -13,7 +13,7 @@ import (
 func takeWorst(h *Checked) {
 	for _, corner := range h.Corners {
 		v := &Checked{Hung: corner}
-		checkAt(v)
+		v.run()
 		said := ifSo(corner.Third)
 		h.Holds = worse(h.Holds, v.Holds, said)
 		h.Cautions = worse(h.Cautions, v.Cautions, said)
@@ -43,17 +43,13 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 
 func takeUses(h *Checked, uses []Use, said string) {
 	for _, u := range uses {
-		if h.more(u.Part, u.Of) {
-			h.keepUse(Use{u.Part, u.Of, u.Says.so(said)})
-		}
+		h.Uses.take(Use{u.Part, u.Of, u.Says.so(said)})
 	}
 }
 
 func takeMeasures(h *Checked, measures []Measure, said string) {
 	for _, m := range measures {
-		if h.closer(m.Of, m.Spare) {
-			h.keepMeasure(Measure{m.Of, m.Spare, m.Says.so(said)})
-		}
+		h.Measures.take(Measure{m.Of, m.Spare, m.Says.so(said)})
 	}
 }
 

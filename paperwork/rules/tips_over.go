@@ -6,9 +6,13 @@ import (
 	"hangpack/paperwork/rig"
 )
 
+// tipsOver: the centre of gravity is not below the pick hole, or with two picks not below
+// the line through both.
+var tipsOver = Rule{ID: "tips_over", Title: "Tips over", Severity: Hold, states: checkBalance}
+
 // checkBalance: the centre of gravity is not below the pick hole, or with two
 // picks not below the line through both.
-func checkBalance(h *Checked, s *rig.State) {
+func checkBalance(h *check, s *rig.State) {
 	of, falls := "the pick hole", "it tips over"
 	if len(h.Picks) == 2 {
 		of, falls = "the line through both pick holes", "it rolls over sideways"
@@ -21,8 +25,8 @@ func checkBalance(h *Checked, s *rig.State) {
 		return
 	}
 	if above := u.Fine(math.Max(-s.Lever, 0)); above == u.Fine(0) {
-		h.hold("tips_over", rig.Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).By = -s.Lever
+		h.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).By = -s.Lever
 	} else {
-		h.hold("tips_over", rig.Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).By = -s.Lever
+		h.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).By = -s.Lever
 	}
 }

@@ -9,6 +9,10 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// twinDiffers: two twins are not alike. Held against both of them when all stacks of a job are
+// checked: see CompareTwins.
+var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution}
+
 // A Difference is what is not alike of two twins: in what, and how each has it.
 type Difference struct {
 	Joint           int // counted from 1; 0 for what is of no one joint
@@ -29,9 +33,10 @@ func CompareTwins(stacks []*Checked) {
 	}
 }
 
-func cautionTwin(h *Checked, other *Checked) {
+func cautionTwin(h, other *Checked) {
+	c := &check{h, twinDiffers}
 	for _, d := range differences(h, other) {
-		h.caution("twin_differs", rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
+		c.caution(rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
 	}
 }
 

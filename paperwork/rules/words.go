@@ -22,18 +22,6 @@ func (h *Checked) ShortVerdict() string {
 	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
 }
 
-// Counts returns how many cautions there are, and how many things are not checked.
-func (h *Checked) Counts() (cautions, unchecked int) {
-	for _, c := range h.Cautions {
-		if c.Rule == "not_checked" {
-			unchecked++
-		} else {
-			cautions++
-		}
-	}
-	return cautions, unchecked
-}
-
 // PickHoles names the pick holes in use.
 func PickHoles(h *rig.Hung) string {
 	if len(h.Holes) == 1 {
@@ -45,10 +33,10 @@ func PickHoles(h *rig.Hung) string {
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
 // how many parts have no rating to be used of.
 func (h *Checked) MostUsedWords() string {
-	m := h.MostUsed()
+	m := h.Uses.Most()
 	at, _, _ := m.Says()
 	words := say.Listed(m.Part, at.String(), say.Percent(m.Of))
-	switch n := unrated(h); n {
+	switch n := unrated(h.Hung); n {
 	case 0:
 		return words
 	case 1:
@@ -58,6 +46,7 @@ func (h *Checked) MostUsedWords() string {
 	}
 }
 
+// TrimOf says what the height of the trim is of.
 func TrimOf(h *rig.Hung) string {
 	if h.Trim.OfPick {
 		return "highest pick hole"

@@ -113,6 +113,15 @@ func SameFigure(label string, deg float64) bool {
 	return err == nil && x == deg
 }
 
+// Before writes s with a mark after it that parts it from what follows, and "" if s is
+// empty.
+func Before(s, mark string) string {
+	if s == "" {
+		return ""
+	}
+	return s + mark
+}
+
 // Listed joins those words that are not empty: 'lift 2, joint 3'.
 func Listed(words ...string) string {
 	words = slices.DeleteFunc(words, func(w string) bool { return w == "" })

@@ -151,9 +151,9 @@ func openOf(h *rules.Checked) (items []parts.Remark) {
 	add := func(where, says string) { items = append(items, parts.Remark{Where: where, Says: says}) }
 	for _, c := range h.Cautions {
 		switch {
-		case c.Rule == "not_checked" && c.Where.Gear != "":
+		case c.Rule == rules.NotChecked && c.Where.Gear != "":
 			add(c.Where.Gear, c.Says)
-		case c.Rule == "not_checked" || c.Rule == "aim_missed":
+		case c.Rule == rules.NotChecked || c.Rule == rules.AimMissed:
 			add(h.ID, c.Says)
 		}
 	}

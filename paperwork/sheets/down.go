@@ -42,7 +42,7 @@ func downWarnings(h *rules.Checked, k int) []string {
 		return all
 	}
 	for _, f := range h.Cautions {
-		if f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == "lift_tilt" || f.Rule == "light_pick") {
+		if f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == rules.LiftTilt || f.Rule == rules.LightPick) {
 			all = append(all, f.Lead()+f.Says+jointOf(h, f))
 		}
 	}

@@ -16,7 +16,7 @@ func liftWarnings(h *rules.Checked, k int) (all []string) {
 	for _, f := range h.Cautions {
 		switch {
 		case f.Where.Lift != at:
-		case f.Rule == "link_pushed":
+		case f.Rule == rules.LinkPushed:
 			pushed = append(pushed, f)
 		case at > 0:
 			all = append(all, f.Lead()+f.Says+jointOf(h, f))
