@@ -17,8 +17,12 @@ type gear struct {
 	tolerance float64 // practice.aim_tolerance, rad
 }
 
+// A builder makes a Job of the values that a reader has read, and complains of what
+// does not fit together.
+type builder struct{ in *reader }
+
 // build turns what was read into a job, and checks one thing against another.
-func (r *reader) build(root *value) *Job {
+func (r builder) build(root *value) *Job {
 	j := &Job{
 		Title: root.word("job.title"), Venue: root.word("job.venue"),
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
@@ -27,7 +31,7 @@ func (r *reader) build(root *value) *Job {
 		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
-		Fingerprint: r.fingerprint(), GearFiles: r.paths,
+		Fingerprint: r.in.fingerprint(), GearFiles: r.in.paths,
 	}
 	r.uniqueIDs(root)
 	g := r.gear(root)
@@ -40,7 +44,7 @@ func (r *reader) build(root *value) *Job {
 
 // uniqueIDs complains of an id of a stack or of another point that stands for
 // the second time in the file, whichever of the two lists comes first.
-func (r *reader) uniqueIDs(root *value) {
+func (r builder) uniqueIDs(root *value) {
 	all := slices.Concat(root.list("stacks"), root.list("other_points"))
 	slices.SortStableFunc(all, func(a, b *value) int {
 		return cmp.Or(cmp.Compare(a.line, b.line), cmp.Compare(a.col, b.col))
@@ -52,20 +56,20 @@ func (r *reader) uniqueIDs(root *value) {
 }
 
 // unique complains of a text that stands for the second time.
-func (r *reader) unique(seen map[string]int, v *value) {
+func (r builder) unique(seen map[string]int, v *value) {
 	if v == nil || v.bad {
 		return
 	}
 	if line, twice := seen[v.text]; twice {
-		r.at(v, "%q stands here again; it is already on line %d", v.text, line)
+		r.in.at(v, "%q stands here again; it is already on line %d", v.text, line)
 		return
 	}
 	seen[v.text] = v.line
 }
 
 // gear reads what the stacks are made of.
-func (r *reader) gear(root *value) gear {
-	all := r.allGear(root)
+func (r builder) gear(root *value) gear {
+	all := r.in.allGear(root)
 	cabinets := each(all, "cabinets", r.cabinet)
 	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
 	return gear{
@@ -99,18 +103,18 @@ func each[T any](gear *value, kind string, read func(key string, v *value) *T) m
 
 // named looks up what a value names among the gear of one kind, and complains
 // of a name that refers to nothing. See each for gear that is nil.
-func named[T any](r *reader, v *value, among map[string]*T, section string) *T {
-	if v == nil || v.bad || among == nil || r.gearLost {
+func named[T any](r builder, v *value, among map[string]*T, section string) *T {
+	if v == nil || v.bad || among == nil || r.in.gearLost {
 		return nil
 	}
 	if found := among[v.text]; found != nil {
 		return found
 	}
 	right := oneOfThose
-	if len(among) <= hintsMost && len(r.complaints) <= hintsMost {
+	if len(among) <= hintsMost && len(r.in.complaints) <= hintsMost {
 		right = whatThereIs(v.text, slices.Sorted(maps.Keys(among)))
 	}
-	r.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
+	r.in.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
 	return nil
 }
 

@@ -1,6 +1,6 @@
 package job
 
-func (r *reader) cabinet(key string, v *value) *Cabinet {
+func (r builder) cabinet(key string, v *value) *Cabinet {
 	c := &Cabinet{
 		Origin: origin(v),
 		Key:    key, Name: v.word("name"), Mass: v.number("mass"),
@@ -31,13 +31,13 @@ func (r *reader) cabinet(key string, v *value) *Cabinet {
 
 // cabinetCentre reads a centre of gravity, which may also be measured from the
 // front face and the top.
-func (r *reader) cabinetCentre(v *value, c *Cabinet) Offset {
-	behind, from := r.oneOf(v, "behind_hinge", "ahead_of_hinge", "behind_front")
+func (r builder) cabinetCentre(v *value, c *Cabinet) Offset {
+	behind, from := r.in.oneOf(v, "behind_hinge", "ahead_of_hinge", "behind_front")
 	if from == 2 {
 		behind -= c.HingeBehindFront
 		r.within(v.field("behind_front"), behind, "the centre of gravity")
 	}
-	below, under := r.oneOf(v, "below_hinge", "above_hinge", "below_top")
+	below, under := r.in.oneOf(v, "below_hinge", "above_hinge", "below_top")
 	if under == 2 {
 		below -= c.HingeBelowTop
 		r.within(v.field("below_top"), below, "the centre of gravity")
@@ -47,9 +47,9 @@ func (r *reader) cabinetCentre(v *value, c *Cabinet) Offset {
 
 // within complains at v of a place that came out further than 5 m from the
 // hinge.
-func (r *reader) within(v *value, x float64, what string) {
+func (r builder) within(v *value, x float64, what string) {
 	if !v.bad && (x > far+1e-9 || x < -far-1e-9) {
-		r.at(v, "%s comes out %.3f m from the hinge; it is within %g m", what, max(x, -x), far)
+		r.in.at(v, "%s comes out %.3f m from the hinge; it is within %g m", what, max(x, -x), far)
 	}
 }
 
@@ -60,11 +60,11 @@ func pinRatings(v *value) *PinRatings {
 	return &PinRatings{Hinge: v.number("hinge"), Link: v.number("link")}
 }
 
-func (r *reader) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
+func (r builder) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
 	b := &Bar{
 		Origin: origin(v),
 		Key:    key, Mass: v.number("mass"),
-		CentreOfGravity: r.offset(v.field("centre_of_gravity")),
+		CentreOfGravity: r.in.offset(v.field("centre_of_gravity")),
 		PickHoles:       r.pickHoles(v.field("pick_holes")),
 		LinkArm:         v.number("link_arm"),
 		Holes:           r.holes(v.field("splay_holes")),
@@ -79,12 +79,12 @@ func (r *reader) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
 }
 
 // most reads the maker's count limits, in the order of the job.
-func (r *reader) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
+func (r builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	if v == nil {
 		return nil
 	}
 	if len(v.names) == 0 && !v.bad {
-		r.at(v, "most names no type of cabinet; name one or leave the key out")
+		r.in.at(v, "most names no type of cabinet; name one or leave the key out")
 	}
 	for _, name := range v.names {
 		limit := v.fields[name]

@@ -9,7 +9,7 @@ import (
 // holes reads a list of splays, bare as stamped or with labels of their own.
 // It is nil if anything in it was complained of, so that nothing is looked up
 // in a list that is not whole.
-func (r *reader) holes(v *value) (holes []Hole) {
+func (r builder) holes(v *value) (holes []Hole) {
 	if v == nil {
 		return nil
 	}
@@ -31,29 +31,29 @@ func (r *reader) holes(v *value) (holes []Hole) {
 }
 
 // bareLabel complains of a bare splay that is no label as it is written.
-func (r *reader) bareLabel(item *value) {
+func (r builder) bareLabel(item *value) {
 	if item.fields == nil && !item.bad && strings.HasPrefix(item.text, "-") {
-		r.at(item, "%s has a sign; write a splay as stamped, like 0", item.text)
+		r.in.at(item, "%s has a sign; write a splay as stamped, like 0", item.text)
 	}
 	if item.fields == nil && !item.bad && !labels.MatchString(item.text) {
-		r.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
+		r.in.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
 	}
 }
 
 // uniqueSplay complains of a splay that stands for the second time.
-func (r *reader) uniqueSplay(seen map[float64]int, v *value) {
+func (r builder) uniqueSplay(seen map[float64]int, v *value) {
 	if v.bad {
 		return
 	}
 	if line, twice := seen[v.num]; twice {
-		r.at(v, "a splay of %s stands here again; it is already on line %d", degreesText(v.num), line)
+		r.in.at(v, "a splay of %s stands here again; it is already on line %d", degreesText(v.num), line)
 		return
 	}
 	seen[v.num] = v.line
 }
 
 // transport finds the hole for the truck: by its label, else by its degrees.
-func (r *reader) transport(cabinet *value, holes []Hole) *Hole {
+func (r builder) transport(cabinet *value, holes []Hole) *Hole {
 	v := cabinet.field("transport")
 	if v == nil || v.bad || len(holes) == 0 {
 		return nil
@@ -67,10 +67,10 @@ func (r *reader) transport(cabinet *value, holes []Hole) *Hole {
 		if h := withSplay(holes, float(v.text)); h != nil {
 			return h
 		}
-		r.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
+		r.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
 		return nil
 	}
-	r.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
+	r.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
 	return nil
 }
 
@@ -115,7 +115,7 @@ func degreesText(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) 
 
 // pickHoles reads a bar's row of pick holes: counted from the front, or one by
 // one. It is nil if anything in it was complained of.
-func (r *reader) pickHoles(v *value) (holes []PickHole) {
+func (r builder) pickHoles(v *value) (holes []PickHole) {
 	switch {
 	case v == nil:
 	case v.fields != nil:
@@ -129,9 +129,9 @@ func (r *reader) pickHoles(v *value) (holes []PickHole) {
 	return holes
 }
 
-func (r *reader) countedHoles(v *value) (holes []PickHole) {
+func (r builder) countedHoles(v *value) (holes []PickHole) {
 	r.spaced(v)
-	first, spacing := r.offset(v), v.number("spacing")
+	first, spacing := r.in.offset(v), v.number("spacing")
 	for i := range v.count("count") {
 		at := Offset{Behind: first.Behind + float64(i)*spacing, Below: first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
@@ -143,18 +143,18 @@ func (r *reader) countedHoles(v *value) (holes []PickHole) {
 }
 
 // spaced complains of more than one hole without a spacing.
-func (r *reader) spaced(v *value) {
+func (r builder) spaced(v *value) {
 	if v.count("count") <= 1 || v.field("spacing") != nil {
 		return
 	}
 	if !v.excused["spacing"] {
 		key := join(v.key, "spacing")
-		r.complain(v.home, key, "spacing is missing; %s", describe(r.rows[join(v.generic, "spacing")]))
+		r.in.complain(v.home, key, "spacing is missing; %s", describe(r.in.rows[join(v.generic, "spacing")]))
 	}
 	v.bad = true
 }
 
-func (r *reader) listedHoles(items []*value) (holes []PickHole) {
+func (r builder) listedHoles(items []*value) (holes []PickHole) {
 	seen := map[string]int{}
 	for _, item := range items {
 		if item.fields == nil {
@@ -163,7 +163,7 @@ func (r *reader) listedHoles(items []*value) (holes []PickHole) {
 		label := item.field("label")
 		r.unique(seen, label)
 		plain := !label.quoted && isCanonical(label.text)
-		holes = append(holes, PickHole{label.text, plain, r.offset(item)})
+		holes = append(holes, PickHole{label.text, plain, r.in.offset(item)})
 	}
 	return holes
 }

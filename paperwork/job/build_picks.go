@@ -3,7 +3,7 @@ package job
 import "math"
 
 // picks reads where the hoists take the bar, front first.
-func (r *reader) picks(v *value, s Stack, g gear) []Pick {
+func (r builder) picks(v *value, s Stack, g gear) []Pick {
 	hang := v.field("hang")
 	n := hang.field("picks")
 	if n == nil || n.bad {
@@ -29,29 +29,29 @@ func (r *reader) picks(v *value, s Stack, g gear) []Pick {
 }
 
 // otherForm complains of keys that belong to the other number of picks.
-func (r *reader) otherForm(hang *value, two bool) {
+func (r builder) otherForm(hang *value, two bool) {
 	if two {
 		if v := hang.field("pick_hole"); v.given {
-			r.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
+			r.in.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
 		}
 		return
 	}
 	for _, name := range []string{"front_hole", "rear_hole"} {
 		if v := hang.field(name); v != nil {
-			r.at(v, "%s goes with picks: 2; with one write pick_hole", name)
+			r.in.at(v, "%s goes with picks: 2; with one write pick_hole", name)
 		}
 	}
 }
 
 // ofEnd returns the value for one end, where a key may be one for both.
-func (r *reader) ofEnd(v *value, two bool, end string) *value {
+func (r builder) ofEnd(v *value, two bool, end string) *value {
 	switch {
 	case v == nil || v.bad:
 		return nil
 	case v.fields == nil:
 		return v
 	case !two:
-		r.at(v, "front and rear go with picks: 2; with one write one value")
+		r.in.at(v, "front and rear go with picks: 2; with one write one value")
 		return nil
 	}
 	return v.field(end)
@@ -66,7 +66,7 @@ func steel(v *value) *float64 {
 }
 
 // rigging reads what hangs in the line of one end: its own, or that of both.
-func (r *reader) rigging(v *value, two bool, end string) Rigging {
+func (r builder) rigging(v *value, two bool, end string) Rigging {
 	if v == nil || v.bad {
 		return Rigging{}
 	}
@@ -76,11 +76,11 @@ func (r *reader) rigging(v *value, two bool, end string) Rigging {
 	at := v.field(end)
 	switch {
 	case !two:
-		r.at(v, "front and rear go with picks: 2; with one write mass and length")
+		r.in.at(v, "front and rear go with picks: 2; with one write mass and length")
 	case v.has("mass") || v.has("length"):
 		r.besideEnds(v)
 	case at == nil && !v.excused[end]:
-		r.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
+		r.in.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
 	case at != nil:
 		return Rigging{at.number("mass"), at.number("length")}
 	}
@@ -88,18 +88,18 @@ func (r *reader) rigging(v *value, two bool, end string) Rigging {
 }
 
 // besideEnds complains of what stands beside front and rear, at its key.
-func (r *reader) besideEnds(v *value) {
+func (r builder) besideEnds(v *value) {
 	v.bad = true
 	for _, name := range []string{"mass", "length"} {
 		if v.has(name) {
 			at := v.field(name)
-			r.complain(at.home, at.key, "%s stands beside front and rear; write it under each", name)
+			r.in.complain(at.home, at.key, "%s stands beside front and rear; write it under each", name)
 		}
 	}
 }
 
 // pickHole finds the hole of one pick.
-func (r *reader) pickHole(hang *value, bar *Bar, two bool, end string) int {
+func (r builder) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	name := "pick_hole"
 	if two {
 		name = end + "_hole"
@@ -109,7 +109,7 @@ func (r *reader) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	case v == nil && hang.excused[name]:
 		return Auto
 	case v == nil:
-		r.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
+		r.in.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
 		return Auto
 	case v.bad || bar == nil || !two && v.text == "auto":
 		return Auto
@@ -117,18 +117,18 @@ func (r *reader) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	return r.holeCalled(v, bar)
 }
 
-func (r *reader) holeCalled(v *value, bar *Bar) int {
+func (r builder) holeCalled(v *value, bar *Bar) int {
 	for i, h := range bar.PickHoles {
 		if h.Label == v.text {
 			return i
 		}
 	}
 	if Near(v.text, []string{"auto"}) != "" && v.generic == "stacks[].hang.pick_hole" {
-		r.at(v, "%s has no pick hole %q; did you mean \"auto\"?", bar.Key, v.text)
+		r.in.at(v, "%s has no pick hole %q; did you mean \"auto\"?", bar.Key, v.text)
 		return Auto
 	}
 	if n := len(bar.PickHoles); n > 0 {
-		r.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
+		r.in.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
 	}
 	return Auto
 }
@@ -142,14 +142,14 @@ const apart = 0.001
 // the aim may be: readings are worked out there too. A place b behind and d below the
 // hinge lies at x = -b cos t - d sin t when the bar is tilted by t, positive
 // front down.
-func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance float64) {
+func (r builder) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance float64) {
 	rear := hang.field("rear_hole")
 	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto {
 		return
 	}
 	a, b := s.Bar.PickHoles[picks[0].Hole].At, s.Bar.PickHoles[picks[1].Hole].At
 	if b.Behind <= a.Behind {
-		r.at(rear, "the rear hole does not lie behind the front one; write one further back")
+		r.in.at(rear, "the rear hole does not lie behind the front one; write one further back")
 		return
 	}
 	if !aimed || len(s.Cabinets) == 0 {
@@ -158,7 +158,7 @@ func (r *reader) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance
 	for _, off := range []float64{0, -tolerance, tolerance} {
 		sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree + off)
 		if level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin; level < apart {
-			r.at(rear, "as the bar hangs, %sthe rear hole is not 1 mm behind the front one; write one further back", withinTolerance(off))
+			r.in.at(rear, "as the bar hangs, %sthe rear hole is not 1 mm behind the front one; write one further back", withinTolerance(off))
 			return
 		}
 	}

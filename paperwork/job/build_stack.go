@@ -2,7 +2,7 @@ package job
 
 // stack reads one stack. Where something it needs was complained of, what
 // hangs on it is passed over.
-func (r *reader) stack(v *value, g gear) Stack {
+func (r builder) stack(v *value, g gear) Stack {
 	s := Stack{
 		ID: v.word("id"), Name: v.word("name"), TwinOf: v.word("twin_of"), Shape: Shape(v.word("shape")),
 		Pan:     v.number("place.pan"),
@@ -34,16 +34,16 @@ func secondary(v *value) *Secondary {
 }
 
 // otherPoint reads what else hangs from the roof.
-func (r *reader) otherPoint(v *value) OtherPoint {
+func (r builder) otherPoint(v *value) OtherPoint {
 	p := OtherPoint{ID: v.word("id"), What: v.word("what"), Height: v.number("height"), Mass: v.number("mass")}
 	p.StageLeft, p.Downstage = r.place(v.field("place"))
 	return p
 }
 
 // place reads a place in plan: exactly one way of each pair.
-func (r *reader) place(v *value) (stageLeft, downstage float64) {
-	left, right := r.oneOf(v, "stage_left", "stage_right")
-	down, up := r.oneOf(v, "downstage", "upstage")
+func (r builder) place(v *value) (stageLeft, downstage float64) {
+	left, right := r.in.oneOf(v, "stage_left", "stage_right")
+	down, up := r.in.oneOf(v, "downstage", "upstage")
 	return turned(left, right == 1), turned(down, up == 1)
 }
 
@@ -58,14 +58,14 @@ func linkArm(s Stack) float64 {
 	return s.Cabinets[0].LinkArm
 }
 
-func (r *reader) trim(v *value) Trim {
-	h, of := r.oneOf(v, "lowest", "highest_pick")
+func (r builder) trim(v *value) Trim {
+	h, of := r.in.oneOf(v, "lowest", "highest_pick")
 	return Trim{h, of == 1}
 }
 
 // sets reads how the cabinets are shared among dollies: as the job says, else
 // as many as a dolly takes, from the top, else all on one.
-func (r *reader) sets(v *value, s Stack) []int {
+func (r builder) sets(v *value, s Stack) []int {
 	left := len(s.Cabinets)
 	if v != nil {
 		return r.givenSets(v, left)
@@ -79,24 +79,24 @@ func (r *reader) sets(v *value, s Stack) []int {
 
 // givenSets reads sets as listed. cabinets is 0 where their number is not
 // known.
-func (r *reader) givenSets(v *value, cabinets int) (sets []int) {
+func (r builder) givenSets(v *value, cabinets int) (sets []int) {
 	sum := 0
 	for _, item := range v.items {
 		sets = append(sets, int(item.num))
 		sum += int(item.num)
 	}
 	if v.sound() && cabinets > 0 && sum != cabinets {
-		r.at(v, "sets add up to %d and the stack has %d cabinets; write sets that add up to %d", sum, cabinets, cabinets)
+		r.in.at(v, "sets add up to %d and the stack has %d cabinets; write sets that add up to %d", sum, cabinets, cabinets)
 	}
 	return sets
 }
 
 // extras reads what else hangs. cabinets is 0 where their number is not known.
-func (r *reader) extras(items []*value, cabinets int) (extras []Extra) {
+func (r builder) extras(items []*value, cabinets int) (extras []Extra) {
 	for _, item := range items {
-		e := Extra{Name: item.word("name"), Mass: item.number("mass"), Cabinet: item.count("on_cabinet"), At: r.offset(item)}
+		e := Extra{Name: item.word("name"), Mass: item.number("mass"), Cabinet: item.count("on_cabinet"), At: r.in.offset(item)}
 		if on := item.field("on_cabinet"); on.sound() && cabinets > 0 && e.Cabinet > cabinets {
-			r.at(on, "the stack has no cabinet %d; write 1 to %d", e.Cabinet, cabinets)
+			r.in.at(on, "the stack has no cabinet %d; write 1 to %d", e.Cabinet, cabinets)
 		}
 		extras = append(extras, e)
 	}

@@ -59,7 +59,7 @@ func (r *reader) job(top *yaml.Node) *Job {
 	r.shared = r.namesGearFiles(top)
 	r.readKeys(root, top)
 	r.readGear(root)
-	return r.build(root)
+	return builder{r}.build(root)
 }
 
 // namesGearFiles reports whether a job names gear files, however it spells that.
