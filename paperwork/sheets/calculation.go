@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
@@ -80,70 +79,6 @@ func splayList(h *rules.Checked) string {
 		all = append(all, say.Splay(c.Hole.Splay)+"°")
 	}
 	return strings.Join(all, ", ")
-}
-
-// A part is one mass of a stack with the bar level, in the bar's axes.
-type part struct {
-	name    string
-	mass    float64
-	turned  float64     // rad, with its cabinet
-	hinge   calc.Offset // of its cabinet
-	at      calc.Offset
-	cabinet int // from 1; 0 of the bar
-}
-
-// massParts are all masses of a stack, bar first, extras after what they are tied to.
-func massParts(h *rules.Checked) []part {
-	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, extraParts(h, 0, calc.Pose{})...)
-	for k, pose := range h.Body.Poses(0) {
-		c := h.Cabinets[k]
-		p := placedPart(pose, c.CentreOfGravity)
-		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
-		all = append(append(all, p), extraParts(h, k+1, pose)...)
-	}
-	return all
-}
-
-func extraParts(h *rules.Checked, cabinet int, pose calc.Pose) (parts []part) {
-	for _, e := range h.Extras {
-		if e.Cabinet != cabinet {
-			continue
-		}
-		p := placedPart(pose, e.At)
-		p.name, p.mass, p.cabinet = e.Name, e.Mass, cabinet
-		parts = append(parts, p)
-	}
-	return parts
-}
-
-// placedPart places what is at a place of a body that hangs as pose says.
-func placedPart(pose calc.Pose, at calc.Offset) part {
-	g := pose.Hinge.Add(at.Turned(pose.Aim))
-	return part{turned: pose.Aim, hinge: calc.Offset{Behind: -pose.Hinge.X, Below: -pose.Hinge.Z}, at: calc.Offset{Behind: -g.X, Below: -g.Z}}
-}
-
-// moments sums the masses of parts and their first moments, in kg and kg m.
-func moments(parts []part) (mass, behind, below float64) {
-	for _, p := range parts {
-		mass, behind, below = mass+p.mass, behind+p.mass*p.at.Behind, below+p.mass*p.at.Below
-	}
-	return mass, behind, below
-}
-
-func partTable(h *rules.Checked, all []part) layouts.Table {
-	u := h.Unit()
-	t := layouts.Table{
-		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
-		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
-			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
-	}
-	for _, p := range all {
-		t.Rows = append(t.Rows, []string{p.name, u.Part(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.Bare(p.hinge.Behind), u.Bare(p.hinge.Below),
-			u.Bare(p.at.Behind), u.Bare(p.at.Below), u.Turning(p.mass * p.at.Behind), u.Turning(p.mass * p.at.Below)})
-	}
-	mass, behind, below := moments(all)
-	t.Rows = append(t.Rows, []string{"sum", u.Part(mass), "", "", "", "", "", u.Turning(behind), u.Turning(below)})
-	return t
 }
 
 // checkRows are every check with its sum and its percent.

@@ -2,9 +2,12 @@ package sheets
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -79,11 +82,127 @@ func dollyRow(h *rules.Checked, k int) layouts.TruckRow {
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
-// HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func HoldsWords(h *rules.Checked, s say.Span) string {
-	var parts []string
-	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
-		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
+// A kitItem is some pieces of gear that are alike: how many, where they go, and
+// what one weighs.
+type kitItem struct {
+	what   string
+	stacks []string // ids, each once
+	count  int
+	spare  int     // pins alone have spares
+	each   float64 // kg
+	weighs string  // in place of each where no mass is given for it
+}
+
+// A kitList is items of one sort.
+type kitList struct {
+	of    string
+	items []kitItem
+}
+
+// add counts pieces to the item that is alike, or to a new one.
+func (l *kitList) add(stack string, n int, like kitItem) {
+	i := slices.IndexFunc(l.items, func(k kitItem) bool { return k.what == like.what && k.each == like.each })
+	if i < 0 {
+		i = len(l.items)
+		l.items = append(l.items, like)
 	}
-	return strings.Join(parts, ", ")
+	k := &l.items[i]
+	k.count += n
+	if !slices.Contains(k.stacks, stack) {
+		k.stacks = append(k.stacks, stack)
+	}
+}
+
+// kitOf is all gear of the job, of held stacks too, sort by sort.
+func kitOf(j *worked.Job) (lists []kitList) {
+	for _, sort := range []struct {
+		of  string
+		add func(*kitList, *rules.Checked)
+	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
+		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
+		l := kitList{of: sort.of}
+		for _, h := range j.Stacks {
+			sort.add(&l, h)
+		}
+		if len(l.items) > 0 {
+			lists = append(lists, l)
+		}
+	}
+	return lists
+}
+
+func barKit(l *kitList, h *rules.Checked) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
+
+func cabinetKit(l *kitList, h *rules.Checked) {
+	for _, c := range h.Cabinets {
+		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
+	}
+}
+
+// pinKit counts the pins of each joint under the cabinet below it, with spares.
+func pinKit(l *kitList, h *rules.Checked) {
+	for _, c := range h.Cabinets {
+		l.add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
+		l.add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
+	}
+	for i := range l.items {
+		l.items[i].spare = spares(l.items[i].count, h.Job.Spares)
+	}
+}
+
+func hoistKit(l *kitList, h *rules.Checked) {
+	for _, p := range h.Picks {
+		m := p.Hoist
+		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
+		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.Unit().Span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
+	}
+}
+
+func riggingKit(l *kitList, h *rules.Checked) {
+	add := func(where string, r job.Rigging) {
+		if r.Mass > 0 || r.Length > 0 {
+			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.Unit().Fine(r.Length)), each: r.Mass})
+		}
+	}
+	for _, p := range h.Picks {
+		add("between hook and bar", p.Below)
+		add("between steel and hoist", p.Above)
+	}
+}
+
+func dollyKit(l *kitList, h *rules.Checked) {
+	if h.Dolly != nil {
+		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
+	}
+}
+
+func extraKit(l *kitList, h *rules.Checked) {
+	for _, e := range h.Extras {
+		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
+	}
+	if h.Secondary != nil {
+		l.add(h.ID, 1, kitItem{what: rules.SecondaryWords(h.Hung), weighs: say.NotGiven})
+	}
+}
+
+// spares is a share of a number of pieces, up to whole ones.
+func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - rig.Within)) }
+
+// kitMass is what all of it weighs together, in kg, but for what has no mass given.
+func kitMass(lists []kitList) (kg float64) {
+	for _, l := range lists {
+		for _, k := range l.items {
+			kg += float64(k.count) * k.each
+		}
+	}
+	return kg
+}
+
+// stackList writes ids, where there are few, and how many there are else.
+func stackList(ids []string) string {
+	const most = 6
+	if len(ids) > most {
+		return fmt.Sprintf("%d stacks", len(ids))
+	}
+	return strings.Join(ids, ", ")
 }

@@ -2,42 +2,13 @@ package sheets
 
 import (
 	"fmt"
-	"strings"
 
 	"hangpack/layouts"
-	"hangpack/layouts/drawings"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
-
-// viewOf is a state as it hangs.
-func viewOf(h *rules.Checked, s *rig.State) *drawings.Elevation {
-	e := sideOf(h, s, 0)
-	return &e
-}
-
-// SetName names set k, counted from 0, as what rolls in and out.
-func SetName(h *rules.Checked, k int) string {
-	if h.HasDollies() {
-		return "dolly " + say.Dolly(k)
-	}
-	if len(h.Cabinets) == 1 {
-		return "the cabinet"
-	}
-	return "the cabinets"
-}
-
-// cardJoint is the joint above the first cabinet of set k, counted from 0.
-func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
-	n := h.Sets.First(k)
-	above := fmt.Sprint(n)
-	if n == 0 {
-		above = "bar"
-	}
-	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: HoleOf(h.Cabinets[n].Hole)}
-}
 
 // liftCard is lift k, counted from 0.
 func liftCard(h *rules.Checked, k int) layouts.Card {
@@ -76,14 +47,6 @@ func liftSteps(h *rules.Checked, k int) (steps []layouts.Task) {
 	return steps
 }
 
-// standsOn is what a set stands on before it flies.
-func standsOn(h *rules.Checked, k int) string {
-	if h.HasDollies() {
-		return SetName(h, k)
-	}
-	return "the floor"
-}
-
 // pinsWords say when the link pins within set k, counted from 0, go in, where that is
 // at the lift or is not known.
 func pinsWords(h *rules.Checked, k int) string {
@@ -94,30 +57,6 @@ func pinsWords(h *rules.Checked, k int) string {
 		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", say.Span{From: h.Sets.First(k) + 2, To: h.Sets.First(k) + h.Sets[k]}.Cabinets(), SetName(h, k))
 	}
 	return "When link pins go in is not known: ask."
-}
-
-// tiedMost is how many things that are tied on are named on a card.
-const tiedMost = 3
-
-// tiedTo names what is tied to cabinets from to, 0 for the bar: 'cable loom, laser'.
-func tiedTo(h *rules.Checked, from, to int) string {
-	var names []string
-	for _, e := range h.Extras {
-		if e.Cabinet >= from && e.Cabinet <= to {
-			names = append(names, e.Name)
-		}
-	}
-	if n := len(names); n > tiedMost {
-		names = append(names[:tiedMost], fmt.Sprintf("and %d more", n-tiedMost))
-	}
-	return strings.Join(names, ", ")
-}
-
-func bothTogether(h *rules.Checked) string {
-	if len(h.Picks) == 2 {
-		return " both hoists together"
-	}
-	return ""
 }
 
 // riseSteps make room for the next dolly after lift k, counted from 0.
@@ -133,15 +72,6 @@ func riseSteps(h *rules.Checked, k int) []layouts.Task {
 	}
 }
 
-// aboveFloor writes a height above what the dollies roll on, and where that is not
-// what heights are measured from, also the height.
-func aboveFloor(h *rules.Checked, m float64) string {
-	if h.Floor == 0 {
-		return h.Unit().Length(m) + " above the floor"
-	}
-	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.Unit().Length(m), h.Unit().Length(h.Floor+m))
-}
-
 // downFromHere says in a line how to get down from lift k, counted from 0.
 func downFromHere(h *rules.Checked, k int) string {
 	if !h.HasDollies() {
@@ -152,4 +82,49 @@ func downFromHere(h *rules.Checked, k int) string {
 		back = fmt.Sprintf("%s away, %s", SetName(h, k+1), back)
 	}
 	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}.Dashed())
+}
+
+// startCard is the first moment: two picks hang the bar alone and level; with one
+// it would hang on end, and is pinned to the first dolly before the hook pulls.
+func startCard(h *rules.Checked) layouts.Card {
+	c := layouts.Card{Of: "first", Which: "the bar"}
+	if h.Start == nil {
+		return pinnedStart(h, c)
+	}
+	off := h.Job.Practice.AimTolerance
+	c.Reads = append(cellReads(h, h.StartReadings()), layouts.Instrument{Of: "bar", Is: say.Aim(0), May: say.Aims(-off, off)})
+	c.View = viewOf(h, h.Start)
+	c.Says = []string{"alone, level", h.Unit().Load(h.Start.Centre.Mass)}
+	c.Steps = append(tieSteps(h), layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})
+	c.Notes = []string{"Down from here: lower the bar to the floor, chains slack, hooks off."}
+	return c
+}
+
+// pinnedStart is the first moment of a bar that is not lifted alone.
+func pinnedStart(h *rules.Checked, c layouts.Card) layouts.Card {
+	c.Says, c.Joint = []string{"on " + SetName(h, 0)}, cardJoint(h, 0)
+	c.Steps = append(tieSteps(h), layouts.Task{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", SetName(h, 0), h.Cabinets[0].Hole.Label)},
+		layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
+	if len(h.Picks) == 2 {
+		c.Steps[len(c.Steps)-1].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."
+		c.Warnings = []string{"Do not lift the bar alone: from these pick holes it does not hang level by itself."}
+	}
+	c.Reads = slackReads(h)
+	c.Notes = []string{fmt.Sprintf("Down from here: chain slack, hook off; the bar stays pinned to %s.", SetName(h, 0))}
+	return c
+}
+
+// tieSteps say what is tied to the bar before its first reading, which counts it.
+func tieSteps(h *rules.Checked) []layouts.Task {
+	if tied := tiedTo(h, 0, 0); tied != "" {
+		return []layouts.Task{{Says: "Tied to the bar first, and in all readings: " + tied + "."}}
+	}
+	return nil
+}
+
+func hookOn(h *rules.Checked) string {
+	if len(h.Picks) == 1 {
+		return fmt.Sprintf("Hook on at pick hole %s; shackle closed and locked.", h.Label(h.Holes[0]).Text)
+	}
+	return fmt.Sprintf("Hooks on: front at pick hole %s, rear at %s; shackles closed and locked.", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
 }

@@ -54,13 +54,3 @@ func swingWords(h *rules.Checked, k int) string {
 	}
 	return "Joined and free it hangs " + words + " of that, and may swing further on the way: hands off."
 }
-
-// swingOf writes how far the flown part turns when set k, counted from 0, is joined,
-// or with way -1 when it is released, and "" where it does not.
-func swingOf(h *rules.Checked, k int, way float64) string {
-	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
-	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
-		return ""
-	}
-	return h.Unit().Between(from, to, say.Turned)
-}

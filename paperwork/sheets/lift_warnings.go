@@ -74,11 +74,3 @@ func turnsAt(h *rules.Checked, n int, so rig.Turn) bool {
 		return ok && t == so
 	})
 }
-
-// jointOf is the joint or the end that a finding names, in parentheses.
-func jointOf(h *rules.Checked, f rules.Finding) string {
-	if part := f.Where.Part(); part != "" {
-		return " (" + part + ")"
-	}
-	return ""
-}

@@ -8,9 +8,7 @@ import (
 	"time"
 
 	"hangpack/layouts/paper"
-	"hangpack/layouts/parts"
 	"hangpack/paperwork/rules"
-	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
 
@@ -99,19 +97,4 @@ func stackSheets(h *rules.Checked) (sheets []Sheet) {
 	add("down", downSheet(h))
 	add("calculation", calculationSheet(h))
 	return sheets
-}
-
-// pinTarget names a stack's pin sheet to codes and clicks.
-func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
-
-// stackHead is what stands at the top of a stack's sheets.
-func stackHead(h *rules.Checked) parts.Head {
-	picks := "one pick"
-	if len(h.Picks) == 2 {
-		picks = "two picks"
-	}
-	return parts.Head{
-		ID: h.ID, Name: h.Name, Revision: h.Job.Revision, Shape: string(h.Shape),
-		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.Unit().Load(h.Finished.Centre.Mass), picks),
-	}
 }

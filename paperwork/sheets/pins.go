@@ -6,7 +6,6 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
-	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -76,16 +75,6 @@ func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 		rows = append(rows, r)
 	}
 	return rows
-}
-
-// HoleOf is a hole as it prints: as stamped, with its splay beside it where the
-// label is not the same figure.
-func HoleOf(at job.Hole) parts.JointHole {
-	p := parts.JointHole{Label: at.Label}
-	if !say.SameFigure(at.Label, at.Splay) {
-		p.Splay = say.Splay(at.Splay) + "°"
-	}
-	return p
 }
 
 // twoPins reports whether any joint of a span has a link pin each side.
@@ -162,14 +151,6 @@ func moreAt(u say.Units, m rig.MostCarried) string {
 	return fmt.Sprintf("; MORE AT %s: %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
 }
 
-// label joins a word and the end of the bar it is at.
-func label(word string, end rig.End) string {
-	if end == "" {
-		return word
-	}
-	return word + " " + string(end)
-}
-
 // massWords says what the mass below the hooks is of.
 func massWords(h *rules.Checked) string {
 	s := "bar and " + say.Count(len(h.Cabinets), "cabinet")
@@ -191,13 +172,6 @@ func inclinometer(h *rules.Checked) []parts.FigureLine {
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aimOf(h, len(poses)),
 		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
 	})
-}
-
-// aimOf writes how cabinet n of the finished stack looks, wherever unknown
-// centres of gravity lie.
-func aimOf(h *rules.Checked, n int) string {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
-	return h.Unit().Between(from, to, say.Aim)
 }
 
 // pinNotes are the sentences under the figures.

@@ -56,9 +56,6 @@ var pointNotes = []string{
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 
-// datumOf is what the plan is measured from, in words.
-func datumOf(j *worked.Job) string { return say.Given(j.Datum) }
-
 func pointGroup(h *rules.Checked) layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h), classWords(h) + " Steel: " + steelWords(h) + "."}}
 	for i, p := range h.Points {

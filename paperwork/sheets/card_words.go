@@ -1,0 +1,97 @@
+package sheets
+
+import (
+	"fmt"
+	"strings"
+
+	"hangpack/layouts"
+	"hangpack/layouts/drawings"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// viewOf is a state as it hangs.
+func viewOf(h *rules.Checked, s *rig.State) *drawings.Elevation {
+	e := sideOf(h, s, 0)
+	return &e
+}
+
+// cardJoint is the joint above the first cabinet of set k, counted from 0.
+func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
+	n := h.Sets.First(k)
+	above := fmt.Sprint(n)
+	if n == 0 {
+		above = "bar"
+	}
+	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: HoleOf(h.Cabinets[n].Hole)}
+}
+
+// standsOn is what a set stands on before it flies.
+func standsOn(h *rules.Checked, k int) string {
+	if h.HasDollies() {
+		return SetName(h, k)
+	}
+	return "the floor"
+}
+
+// tiedMost is how many things that are tied on are named on a card.
+const tiedMost = 3
+
+// tiedTo names what is tied to cabinets from to, 0 for the bar: 'cable loom, laser'.
+func tiedTo(h *rules.Checked, from, to int) string {
+	var names []string
+	for _, e := range h.Extras {
+		if e.Cabinet >= from && e.Cabinet <= to {
+			names = append(names, e.Name)
+		}
+	}
+	if n := len(names); n > tiedMost {
+		names = append(names[:tiedMost], fmt.Sprintf("and %d more", n-tiedMost))
+	}
+	return strings.Join(names, ", ")
+}
+
+func bothTogether(h *rules.Checked) string {
+	if len(h.Picks) == 2 {
+		return " both hoists together"
+	}
+	return ""
+}
+
+// aboveFloor writes a height above what the dollies roll on, and where that is not
+// what heights are measured from, also the height.
+func aboveFloor(h *rules.Checked, m float64) string {
+	if h.Floor == 0 {
+		return h.Unit().Length(m) + " above the floor"
+	}
+	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.Unit().Length(m), h.Unit().Length(h.Floor+m))
+}
+
+// swingOf writes how far the flown part turns when set k, counted from 0, is joined,
+// or with way -1 when it is released, and "" where it does not.
+func swingOf(h *rules.Checked, k int, way float64) string {
+	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
+	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
+		return ""
+	}
+	return h.Unit().Between(from, to, say.Turned)
+}
+
+// slackReads are of chains that carry their rigging and nothing below it.
+func slackReads(h *rules.Checked) (reads []layouts.Instrument) {
+	u := h.Unit()
+	for i, p := range h.Picks {
+		kg := p.Below.Mass + ownOfHoist(h, i)
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.Job.Practice.ReadingFloor)})
+	}
+	return reads
+}
+
+// jointOf is the joint or the end that a finding names, in parentheses.
+func jointOf(h *rules.Checked, f rules.Finding) string {
+	if part := f.Where.Part(); part != "" {
+		return " (" + part + ")"
+	}
+	return ""
+}

@@ -1,0 +1,83 @@
+package sheets
+
+import (
+	"fmt"
+	"math"
+
+	"hangpack/layouts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+)
+
+// cellWords say what a load cell's reading counts.
+func cellWords(h *rules.Checked) string {
+	switch h.LoadCell {
+	case job.AboveHoist:
+		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
+	case "":
+		return "The job does not say where a load cell hangs: readings are of one below the hoist (motor), with the rigging below it counted."
+	}
+	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
+}
+
+func heightWords(h *rules.Checked) string {
+	if h.Floor == 0 {
+		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
+	}
+	way := "above"
+	if h.Floor < 0 {
+		way = "below"
+	}
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
+}
+
+// betweenWords say why figures lie between two, where a centre of gravity is not
+// known.
+func betweenWords(h *rules.Checked) string {
+	if types := h.Unknown(); len(types) > 0 {
+		return " " + rules.UnknownCentres(types) + "."
+	}
+	return ""
+}
+
+// ownOfHoist is what a load cell reads besides the hook's load: above the hoist
+// its mass and all of its chain.
+func ownOfHoist(h *rules.Checked, i int) float64 {
+	if h.LoadCell != job.AboveHoist {
+		return 0
+	}
+	m := h.Picks[i].Hoist
+	return m.Mass + m.ChainMass*m.ChainLength
+}
+
+// cellReads are what the load cells should read.
+func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Instrument) {
+	u := h.Unit()
+	for i, r := range readings {
+		own := ownOfHoist(h, i)
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
+			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
+	}
+	return reads
+}
+
+// aimRead is what an inclinometer on cabinet n should read after lift k, counted
+// from 0.
+func aimRead(h *rules.Checked, k, n int) layouts.Instrument {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	off := h.Job.Practice.AimTolerance
+	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
+}
+
+// aimReads are of cabinet 1, of the lowest one flown, and their difference.
+func aimReads(h *rules.Checked, k int) []layouts.Instrument {
+	s := h.Joined(k)
+	reads := []layouts.Instrument{aimRead(h, k, 1)}
+	if s.Flown == 1 {
+		return reads
+	}
+	return append(reads, aimRead(h, k, s.Flown),
+		layouts.Instrument{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
+}
