@@ -157,7 +157,7 @@ func TestEachChange(t *testing.T) {
 		{"held now", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: -4.5 m}", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"DO NOT FLY SL", "0 joints move (0 pins), 0 stay"}, []string{"5 box"}},
 		{"a speed", []string{"headroom: 550 mm}", "headroom: 550 mm, speed: 4 m/min}"}, []string{"figures of hoist hoist: as they were, now others"}, []string{"figures of bar"}},
 		{"a rating", []string{"rating: 750 kg", "rating: 740 kg"}, []string{"figures of bar bar: as they were, now others"}, []string{"figures of hoist"}},
-		{"tolerance", []string{"mass_tolerance: 5 %", "mass_tolerance: 6 %"}, []string{"practice: tolerance 5 %", "now tolerance 6 %"}, nil},
+		{"tolerance", []string{"mass_tolerance: 5 %", "mass_tolerance: 6 %"}, []string{"practice, tolerance on masses: 5 %, now 6 %"}, nil},
 		{"another id", []string{"id: SL", "id: ML"}, []string{"stacks added: ML", "stacks gone: SL", "points added: ML", "points gone: SL"}, nil},
 	}
 	for _, tt := range tests {

@@ -1,16 +1,16 @@
 package changes
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
+	"hangpack/paperwork/worked"
 )
 
 // compareStacks compares a stack that both revisions have.
@@ -98,28 +98,26 @@ func placeWords(h *rules.Checked) string {
 
 // compareJobs compares what is of the whole job.
 func (c *Changes) compareJobs() {
-	words := func(j *job.Job) []string {
-		units := "metric"
-		if j.Imperial {
-			units = "imperial"
-		}
-		return []string{j.Revision, j.Title, j.Venue, j.Date, say.Given(j.Datum), j.HeightsFrom, units, practiceWords(j.Practice)}
-	}
-	from, to := words(c.old.Job), words(c.new.Job)
-	for i, what := range strings.Split("revision,title,venue,date,datum,heights above,units,practice", ",") {
-		if from[i] != to[i] {
-			c.Others = append(c.Others, OtherChange{"", what, from[i], to[i]})
+	u := c.new.Unit()
+	now := jobFacts(c.new, u)
+	for i, was := range jobFacts(c.old, u) {
+		if was.Is != now[i].Is {
+			c.Others = append(c.Others, OtherChange{"", was.Of, was.Is, now[i].Is})
 		}
 	}
 }
 
-// practiceWords write what a shop checks by.
-func practiceWords(p job.Practice) string {
-	held := "no"
-	if p.OneMustHold {
-		held = "yes"
+// jobFacts are what is of the whole job, with practice in some units: the same facts in
+// the same order for every job.
+func jobFacts(j *worked.Job, u say.Units) []parts.Fact {
+	units := "metric"
+	if j.Imperial {
+		units = "imperial"
 	}
-	return fmt.Sprintf("tolerance %s, dynamic factor %s, hoists %s, gear %s, side share %s, least share %s, aim %s°, lift tilt %s°, clearance %s m, reserve %s m, readings %s kg, one must hold %s",
-		say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), say.Share(p.LeastShare),
-		say.Trimmed(say.Degrees(p.AimTolerance)), say.Trimmed(say.Degrees(p.LiftTilt)), say.Trimmed(p.Clearance), say.Trimmed(p.LimitReserve), say.Trimmed(p.ReadingFloor), held)
+	facts := []parts.Fact{{Of: "revision", Is: j.Revision}, {Of: "title", Is: j.Title}, {Of: "venue", Is: j.Venue}, {Of: "date", Is: j.Date},
+		{Of: "datum", Is: say.Given(j.Datum)}, {Of: "heights above", Is: j.HeightsFrom}, {Of: "units", Is: units}}
+	for _, p := range sheets.PracticeWords(u, j.Practice) {
+		facts = append(facts, parts.Fact{Of: "practice, " + p.Of, Is: p.Is})
+	}
+	return facts
 }

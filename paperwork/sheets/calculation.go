@@ -27,7 +27,7 @@ func calculationSheet(h *rules.Checked) layouts.Calculation {
 
 // inputFacts are what the job gives and the calculation uses.
 func inputFacts(h *rules.Checked) []parts.Fact {
-	u, p := h.Unit(), h.Job.Practice
+	u := h.Unit()
 	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.Types() {
 		facts = append(facts, parts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
@@ -39,8 +39,7 @@ func inputFacts(h *rules.Checked) []parts.Fact {
 	return append(facts,
 		parts.Fact{Of: "Splays, top down", Is: splayList(h)},
 		parts.Fact{Of: "Wanted", Is: wanted},
-		parts.Fact{Of: "Practice", Is: fmt.Sprintf("tolerance %s on masses, dynamic factor %s, hoists to %s of capacity, gear to %s of rating, side share %s, reserve %s, clearance %s",
-			say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor), say.Share(p.HoistUse), say.Share(p.GearUse), say.Share(p.SideShare), u.Length(p.LimitReserve), u.Length(p.Clearance))})
+		parts.Fact{Of: "Practice", Is: practiceLine(u, h.Job.Practice)})
 }
 
 // pickPlaces writes which pick holes are used and where they are.

@@ -26,12 +26,15 @@ type Sheet struct {
 	paper.Sheet
 }
 
-// Order are the kinds of sheets in the order of the pack; OfJob are those of the
-// whole job.
-var Order = []struct {
+// A Kind is a kind of sheet, by the word that chooses it; OfJob is one of the whole job,
+// else it is of each stack.
+type Kind struct {
 	Name  string
 	OfJob bool
-}{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
+}
+
+// Order is the kinds of sheets in the order of the pack.
+var Order = []Kind{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
 
 // All are all sheets of a pack in their order: the cover and what the venue
 // reads, then those of each stack, then the kit and the cautions.

@@ -1,0 +1,45 @@
+package sheets
+
+import (
+	"strings"
+
+	"hangpack/layouts/parts"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
+)
+
+// PracticeWords writes what a shop checks by, key by key as the table of keys has them:
+// the calculation sheet prints it and changes compare it, and neither can leave out a
+// key that is new.
+func PracticeWords(u say.Units, p job.Practice) (words []parts.Fact) {
+	for _, v := range p.Values() {
+		words = append(words, parts.Fact{Of: v.Short, Is: practiceValue(u, v)})
+	}
+	return words
+}
+
+// practiceValue writes a value of practice with all its digits.
+func practiceValue(u say.Units, v job.PracticeValue) string {
+	switch v.Kind {
+	case job.Percent:
+		return say.Share(v.Value)
+	case job.Angle:
+		return say.Trimmed(say.Degrees(v.Value)) + "°"
+	case job.Length:
+		return u.Exactly(v.Value)
+	case job.Mass:
+		return u.Weighed(v.Value)
+	case job.Switch:
+		return map[float64]string{0: "no", 1: "yes"}[v.Value]
+	}
+	return say.Trimmed(v.Value)
+}
+
+// practiceLine writes all of it in one line.
+func practiceLine(u say.Units, p job.Practice) string {
+	var all []string
+	for _, w := range PracticeWords(u, p) {
+		all = append(all, w.Of+": "+w.Is)
+	}
+	return strings.Join(all, ", ")
+}
