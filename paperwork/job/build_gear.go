@@ -1,5 +1,7 @@
 package job
 
+import "hangpack/calc"
+
 func (r builder) cabinet(key string, v *value) *Cabinet {
 	c := &Cabinet{
 		Origin: origin(v),
@@ -21,7 +23,7 @@ func (r builder) cabinet(key string, v *value) *Cabinet {
 		c.HingePitch = c.FrontHeight
 	}
 	if c.CentreUnknown = v.word("centre_of_gravity") == NotKnown; c.CentreUnknown {
-		c.CentreOfGravity = Offset{Behind: c.Depth/2 - c.HingeBehindFront, Below: c.FrontHeight/2 - c.HingeBelowTop}
+		c.CentreOfGravity = calc.Offset{Behind: c.Depth/2 - c.HingeBehindFront, Below: c.FrontHeight/2 - c.HingeBelowTop}
 	} else {
 		c.CentreOfGravity = r.cabinetCentre(v.field("centre_of_gravity"), c)
 	}
@@ -31,7 +33,7 @@ func (r builder) cabinet(key string, v *value) *Cabinet {
 
 // cabinetCentre reads a centre of gravity, which may also be measured from the
 // front face and the top.
-func (r builder) cabinetCentre(v *value, c *Cabinet) Offset {
+func (r builder) cabinetCentre(v *value, c *Cabinet) calc.Offset {
 	behind, from := r.in.oneOf(v, "behind_hinge", "ahead_of_hinge", "behind_front")
 	if from == 2 {
 		behind -= c.HingeBehindFront
@@ -42,7 +44,7 @@ func (r builder) cabinetCentre(v *value, c *Cabinet) Offset {
 		below -= c.HingeBelowTop
 		r.within(v.field("below_top"), below, "the centre of gravity")
 	}
-	return Offset{Behind: turned(behind, from == 1), Below: turned(below, under == 1)}
+	return calc.Offset{Behind: turned(behind, from == 1), Below: turned(below, under == 1)}
 }
 
 // within complains at v of a place that came out further than 5 m from the

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+
+	"hangpack/calc"
 )
 
 // holes reads a list of splays, bare as stamped or with labels of their own.
@@ -133,7 +135,7 @@ func (r builder) countedHoles(v *value) (holes []PickHole) {
 	r.spaced(v)
 	first, spacing := r.in.offset(v), v.number("spacing")
 	for i := range v.count("count") {
-		at := Offset{Behind: first.Behind + float64(i)*spacing, Below: first.Below}
+		at := calc.Offset{Behind: first.Behind + float64(i)*spacing, Below: first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
 	}
 	if n := len(holes); n > 1 && v.sound() {

@@ -30,10 +30,6 @@ type Job struct {
 	GearFiles    []string     // paths of the gear files read; nil when not given
 }
 
-// Offset is a place in the axes of a part, from its own top hinge pin, in
-// metres. Below is negative for what lies above the pin.
-type Offset = calc.Offset
-
 // Hole is one hole of a joint: its label as stamped, and the splay it sets,
 // in degrees.
 type Hole struct {
@@ -66,7 +62,7 @@ type Cabinet struct {
 	Width, Depth, FrontHeight, BackHeight float64 // m
 	HingeBehindFront, HingeBelowTop       float64 // m
 	HingePitch                            float64 // m, top hinge pin to bottom hinge pin
-	CentreOfGravity                       Offset
+	CentreOfGravity                       calc.Offset
 	CentreUnknown                         bool    // CentreOfGravity is the middle of the outline, in place of one not known
 	LinkArm                               float64 // m
 	Holes                                 []Hole  // of the joint that its list is for
@@ -82,7 +78,7 @@ type Cabinet struct {
 type PickHole struct {
 	Label  string
 	Number bool
-	At     Offset // in the bar's axes
+	At     calc.Offset // in the bar's axes
 }
 
 // Bar is one type of bar.
@@ -90,7 +86,7 @@ type Bar struct {
 	Origin
 	Key                string
 	Mass               float64 // kg
-	CentreOfGravity    Offset
+	CentreOfGravity    calc.Offset
 	PickHoles          []PickHole // as in the job; at least one
 	LinkArm            float64    // m; 0 when not given: the first cabinet's is used
 	Holes              []Hole     // of joint 1, unless cabinet 1 brings its own
@@ -226,7 +222,7 @@ type Trim struct {
 // Extra is something else that hangs with a stack, placed where it is tied.
 type Extra struct {
 	Name    string
-	Mass    float64 // kg
-	Cabinet int     // from 1; 0 when it is tied to the bar
-	At      Offset  // in the axes of the bar or of that cabinet
+	Mass    float64     // kg
+	Cabinet int         // from 1; 0 when it is tied to the bar
+	At      calc.Offset // in the axes of the bar or of that cabinet
 }

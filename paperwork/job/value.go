@@ -3,6 +3,8 @@ package job
 import (
 	"slices"
 	"strings"
+
+	"hangpack/calc"
 )
 
 // field returns the value of a key, or of a key of a key, or nil if it is not
@@ -88,10 +90,10 @@ func (r *reader) oneOf(v *value, names ...string) (x float64, which int) {
 }
 
 // offset reads a place in the axes of a part: exactly one way of each pair.
-func (r *reader) offset(v *value) Offset {
+func (r *reader) offset(v *value) calc.Offset {
 	behind, ahead := r.oneOf(v, "behind_hinge", "ahead_of_hinge")
 	below, above := r.oneOf(v, "below_hinge", "above_hinge")
-	return Offset{Behind: turned(behind, ahead == 1), Below: turned(below, above == 1)}
+	return calc.Offset{Behind: turned(behind, ahead == 1), Below: turned(below, above == 1)}
 }
 
 // turned returns x, or what it is the other way.

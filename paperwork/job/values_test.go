@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 	"testing"
 
+	"hangpack/calc"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -67,7 +69,7 @@ func TestConcert(t *testing.T) {
 	assert.Equal(t, 1, s.Picks[0].Hoist.Falls)
 	assert.InDelta(t, 14, *s.Picks[0].Steel, 1e-12)
 	assert.Equal(t, Rigging{3, 0.15}, s.Picks[0].Below)
-	assert.Equal(t, []Extra{{"cable loom", 12, 0, Offset{Behind: 0.43}}}, s.Extras)
+	assert.Equal(t, []Extra{{"cable loom", 12, 0, calc.Offset{Behind: 0.43}}}, s.Extras)
 }
 
 func TestExamplesAreClean(t *testing.T) {
@@ -213,7 +215,7 @@ func TestOneHoleHasNoSpacing(t *testing.T) {
 		j, complaints := readText(with(t, least, "[{label: A, behind_hinge: 150 mm, above_hinge: 80 mm}]",
 			"{count: 1, behind_hinge: 150 mm, above_hinge: 80 mm"+spacing+"}"))
 		require.Empty(t, complaints, spacing)
-		assert.Equal(t, []PickHole{{"1", true, Offset{Behind: 0.15, Below: -0.08}}}, j.Stacks[0].Bar.PickHoles)
+		assert.Equal(t, []PickHole{{"1", true, calc.Offset{Behind: 0.15, Below: -0.08}}}, j.Stacks[0].Bar.PickHoles)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -41,7 +42,7 @@ func weights(s *job.Stack, from, n int, tilt float64) (all []weight) {
 			}
 		}
 		if body > 0 {
-			pin += trials.At(job.Offset{Below: s.Cabinets[body-1].HingePitch}, turn)
+			pin += trials.At(calc.Offset{Below: s.Cabinets[body-1].HingePitch}, turn)
 		}
 	}
 	return all
@@ -178,7 +179,7 @@ func jointsCarryWhatHangs(t *trial) {
 			t.near(of+"hinge and link, along it", kn*math.Cos(mean), c.HingePull+c.Link)
 			t.near(of+"hinge", math.Hypot(c.HingePull, kn*math.Sin(mean)), c.Hinge)
 			t.near(of+"moment of the link", kn*(real(pin)-real(below.at)), c.Link*arm)
-			pin, above = pin+trials.At(job.Offset{Below: h.Cabinets[k].HingePitch}, turn), turn
+			pin, above = pin+trials.At(calc.Offset{Below: h.Cabinets[k].HingePitch}, turn), turn
 		}
 		t.cases--
 	})

@@ -16,14 +16,14 @@ func (h *Hung) HighHook(i int) *float64 {
 	return &high
 }
 
-// ChainNeeded returns how much chain hoist i needs to come down onto the bar on
+// chainNeeded returns how much chain hoist i needs to come down onto the bar on
 // dolly A, nil where the steel is not given or no dolly says how low that is.
-func (h *Hung) ChainNeeded(i int) *float64 {
+func (h *Hung) chainNeeded(i int) *float64 {
 	high := h.HighHook(i)
 	if high == nil || h.Dolly == nil {
 		return nil
 	}
-	need := calc.ChainNeeded(*high, h.LowestHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
+	need := calc.ChainNeeded(*high, h.lowestHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
 	return &need
 }
 
@@ -37,7 +37,7 @@ func (h *Hung) RollIn(k int) float64 {
 // stands on its dolly.
 func (h *Hung) OnDolly(set int) float64 {
 	height := h.Floor + h.Dolly.DeckHeight
-	for _, c := range h.InSet(set) {
+	for _, c := range h.inSet(set) {
 		height += c.HingePitch
 	}
 	return height
@@ -45,17 +45,17 @@ func (h *Hung) OnDolly(set int) float64 {
 
 // Reach returns how low hoist i lets its hook down, and how low it has to come.
 func (h *Hung) Reach(i int) (lowest, wanted float64) {
-	return calc.LowestHook(*h.HighHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.LowestHook(i)
+	return calc.LowestHook(*h.HighHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.lowestHook(i)
 }
 
-// LowestHook returns how low hook i has to come: onto the bar that stands level
+// lowestHook returns how low hook i has to come: onto the bar that stands level
 // on dolly A.
-func (h *Hung) LowestHook(i int) float64 {
+func (h *Hung) lowestHook(i int) float64 {
 	return h.OnDolly(0) - h.Hole(i).Below + h.Picks[i].Below.Length
 }
 
-// InSet returns the cabinets of a set, counted from 0.
-func (h *Hung) InSet(k int) []job.Placed {
+// inSet returns the cabinets of a set, counted from 0.
+func (h *Hung) inSet(k int) []job.Placed {
 	first := h.Sets.First(k)
 	return h.Cabinets[first : first+h.Sets[k]]
 }

@@ -48,7 +48,7 @@ func pointsOf(h *Hung) (points []Point) {
 		points = append(points, Point{
 			ID: h.PointID(i), StageLeft: left, Downstage: down,
 			PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
-			HighHook: h.HighHook(i), ChainNeeded: h.ChainNeeded(i),
+			HighHook: h.HighHook(i), ChainNeeded: h.chainNeeded(i),
 			Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
 			Alone: h.Alone(i), Hoist: p.Hoist.Key, HoistUse: h.HoistUse(peak, i),
 		})
@@ -88,7 +88,7 @@ func (h *Hung) Peak(i int) *State {
 // Words says which state it is, and where unknown centres of gravity are taken in
 // it: "" for the finished stack with those of the job.
 func (s *State) Words() string {
-	return say.Listed(Where{Lift: s.Lift}.String(), s.Third.Words())
+	return say.Listed(Where{Lift: s.Lift}.String(), s.Third.words())
 }
 
 // Static returns what point i carries at rest in a state, in kg.

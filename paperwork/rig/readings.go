@@ -63,16 +63,16 @@ func tipped(h *Hung, s *State, i int) (least, most float64) {
 		return least, most
 	}
 	for _, off := range [...]float64{-1, 1} {
-		if kg, err := h.TippedBy(s, off*h.Job.Practice.AimTolerance, i); err == nil {
+		if kg, err := h.tippedBy(s, off*h.Job.Practice.AimTolerance, i); err == nil {
 			least, most = math.Min(least, kg), math.Max(most, kg)
 		}
 	}
 	return least, most
 }
 
-// TippedBy returns what hook i of two holds in a state with the bar tipped by an
+// tippedBy returns what hook i of two holds in a state with the bar tipped by an
 // angle, front down.
-func (h *Hung) TippedBy(s *State, off float64, i int) (kg float64, err error) {
+func (h *Hung) tippedBy(s *State, off float64, i int) (kg float64, err error) {
 	front, rear, err := shared(h, s.InBar, s.Tilt+off)
 	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
 }
@@ -80,7 +80,7 @@ func (h *Hung) TippedBy(s *State, off float64, i int) (kg float64, err error) {
 // Moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *Hung) Moved(s *State) float64 {
-	kg, err := h.TippedBy(s, say.Radians(1), 1)
+	kg, err := h.tippedBy(s, say.Radians(1), 1)
 	if err != nil {
 		return 0
 	}
@@ -90,7 +90,7 @@ func (h *Hung) Moved(s *State) float64 {
 // SetSum is the sum of the splays of set k, counted from 0, in degrees: of every
 // joint from the one above its first cabinet.
 func SetSum(h *Hung, k int) (deg float64) {
-	for _, c := range h.InSet(k) {
+	for _, c := range h.inSet(k) {
 		deg += c.Hole.Splay
 	}
 	return deg

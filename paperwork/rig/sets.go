@@ -9,7 +9,7 @@ func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 // SetMass is the mass of set k with what is tied to its cabinets, in kg, and
 // how many such extras there are.
 func SetMass(h *Hung, k int) (kg float64, extras int) {
-	for _, c := range h.InSet(k) {
+	for _, c := range h.inSet(k) {
 		kg += c.Mass
 	}
 	for _, e := range h.Extras {

@@ -74,7 +74,7 @@ func workCorners(h *Hung) error {
 // elsewhere.
 func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
-// Words say where unknown centres of gravity are taken.
-func (t Third) Words() string {
+// words say where unknown centres of gravity are taken.
+func (t Third) words() string {
 	return say.After("centre of gravity ", t.Name)
 }

@@ -43,9 +43,9 @@ func Aims(from, to float64) string {
 	return "between " + a + " and " + b
 }
 
-// Feet writes a length in feet and inches to the nearest 1/parts of an inch.
-func Feet(m float64, parts int) string {
-	n := int(math.Round(math.Abs(m) / InchM * float64(parts)))
+// feet writes a length in feet and inches to the nearest 1/parts of an inch.
+func feet(m float64, parts int) string {
+	n := int(math.Round(math.Abs(m) / inchM * float64(parts)))
 	sign := ""
 	if m < 0 && n > 0 {
 		sign = "-"

@@ -39,7 +39,7 @@ func (u Units) Addend(kg float64) string {
 // Bare writes a length of gear, to 0.1 mm or 0.01 in, without its unit.
 func (u Units) Bare(m float64) string {
 	if u.Imperial {
-		return plain(Fixed(m/InchM, 2))
+		return plain(Fixed(m/inchM, 2))
 	}
 	return plain(Fixed(m*1000, 1))
 }
@@ -58,7 +58,7 @@ func (u Units) Dot(m float64) string { return u.Bare(m) + " " + u.SmallUnit() }
 // Turning writes a mass times a length, given in kg m, without its unit.
 func (u Units) Turning(kgm float64) string {
 	if u.Imperial {
-		return plain(Fixed(kgm/PoundKg/InchM, 1))
+		return plain(Fixed(kgm/PoundKg/inchM, 1))
 	}
 	return plain(Fixed(kgm, 3))
 }
@@ -93,7 +93,7 @@ func (u Units) Turn(rad float64) string { return plain(Fixed(Degrees(rad), 3)) +
 // Span writes a length of chain.
 func (u Units) Span(m float64) string {
 	if u.Imperial {
-		return plain(Fixed(m/(12*InchM), 2)) + " ft"
+		return plain(Fixed(m/(12*inchM), 2)) + " ft"
 	}
 	return plain(Fixed(m, 2)) + " m"
 }
@@ -101,7 +101,7 @@ func (u Units) Span(m float64) string {
 // PerLength writes what a chain weighs.
 func (u Units) PerLength(kgPerM float64) string {
 	if u.Imperial {
-		return Trimmed(round(kgPerM/PoundKg*12*InchM, 4)) + " lb/ft"
+		return Trimmed(round(kgPerM/PoundKg*12*inchM, 4)) + " lb/ft"
 	}
 	return Trimmed(kgPerM) + " kg/m"
 }
@@ -124,8 +124,8 @@ func Kilonewtons(kg float64) float64 { return kg * calc.G / 1000 }
 // Exactly writes a length so that two that differ read differently: with all its
 // digits, in metres also on imperial paper where sixteenths of an inch do not do.
 func (u Units) Exactly(m float64) string {
-	if sixteenths := m / InchM * 16; u.Imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
-		return Feet(m, 16)
+	if sixteenths := m / inchM * 16; u.Imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
+		return feet(m, 16)
 	}
 	return Trimmed(m) + " m"
 }

@@ -15,7 +15,7 @@ import (
 // pound-force are exact by definition.
 const (
 	PoundKg    = 0.45359237
-	InchM      = 0.0254
+	inchM      = 0.0254
 	poundForce = PoundKg * calc.G
 )
 
@@ -97,7 +97,7 @@ func (u Units) ForceLimit(n float64) string {
 // Length writes a height or a length to 1 cm or to half an inch.
 func (u Units) Length(m float64) string {
 	if u.Imperial {
-		return Feet(m, 2)
+		return feet(m, 2)
 	}
 	return plain(Fixed(m, 2)) + " m"
 }
@@ -105,7 +105,7 @@ func (u Units) Length(m float64) string {
 // Fine writes a length on the bar: to 1 mm or to a sixteenth of an inch.
 func (u Units) Fine(m float64) string {
 	if u.Imperial {
-		return Feet(m, 16)
+		return feet(m, 16)
 	}
 	return whole(math.Round(m*1000)) + " mm"
 }
@@ -113,7 +113,7 @@ func (u Units) Fine(m float64) string {
 // Tape writes a distance along the floor: to 1 mm or to a sixteenth of an inch.
 func (u Units) Tape(m float64) string {
 	if u.Imperial {
-		return Feet(m, 16)
+		return feet(m, 16)
 	}
 	return plain(Fixed(m, 3)) + " m"
 }
@@ -236,7 +236,7 @@ func Radians(deg float64) float64 { return deg * math.Pi / 180 }
 // Pace writes the speed of a hoist, given in metres a second, a minute.
 func (u Units) Pace(mPerS float64) string {
 	if u.Imperial {
-		return Trimmed(round(mPerS*60/(12*InchM), 2)) + " ft/min"
+		return Trimmed(round(mPerS*60/(12*inchM), 2)) + " ft/min"
 	}
 	return Trimmed(round(mPerS*60, 2)) + " m/min"
 }

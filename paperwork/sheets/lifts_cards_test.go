@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
@@ -301,7 +302,7 @@ func solveTilt(h *rules.Checked, i int) float64 {
 					weigh(e.Mass, pin+trials.At(e.At, aim))
 				}
 			}
-			pin += trials.At(job.Offset{Below: c.HingePitch}, aim)
+			pin += trials.At(calc.Offset{Below: c.HingePitch}, aim)
 		}
 		return x/kg - real(trials.At(h.Bar.PickHoles[h.Holes[i]].At, tilt))
 	}

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/mat"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 )
 
@@ -18,11 +19,11 @@ func Outline(s *job.Stack, n int, tilt float64) (all [][4]complex128) {
 	for _, c := range s.Cabinets[:n] {
 		aim += c.Hole.Splay * math.Pi / 180
 		corner := func(behind, below float64) complex128 {
-			return pin + At(job.Offset{Behind: behind - c.HingeBehindFront, Below: below - c.HingeBelowTop}, aim)
+			return pin + At(calc.Offset{Behind: behind - c.HingeBehindFront, Below: below - c.HingeBelowTop}, aim)
 		}
 		f, b := c.FrontHeight, c.BackHeight
 		all = append(all, [4]complex128{corner(0, 0), corner(0, f), corner(c.Depth, (f+b)/2), corner(c.Depth, (f-b)/2)})
-		pin += At(job.Offset{Below: c.HingePitch}, aim)
+		pin += At(calc.Offset{Below: c.HingePitch}, aim)
 	}
 	return all
 }
@@ -45,7 +46,7 @@ type System struct {
 }
 
 // At turns what lies behind and below in a body's axes by t, front down.
-func At(o job.Offset, t float64) complex128 {
+func At(o calc.Offset, t float64) complex128 {
 	return complex(-o.Behind, -o.Below) * cmplx.Exp(complex(0, -t))
 }
 
@@ -84,7 +85,7 @@ func Solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) S
 		above := turn
 		turn += c.Hole.Splay * math.Pi / 180
 		mean, half := (above+turn)/2, (turn-above)/2
-		up, back := At(job.Offset{Below: -1}, mean), At(job.Offset{Behind: 1}, mean)
+		up, back := At(calc.Offset{Below: -1}, mean), At(calc.Offset{Behind: 1}, mean)
 		link := pin + back*complex(math.Min(arm, c.LinkArm)*math.Cos(half), 0)
 		for j, body := range []int{k + 1, k} {
 			sign := complex(float64(1-2*j), 0)
@@ -98,7 +99,7 @@ func Solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) S
 				weigh(k+1, e.Mass, pin+At(e.At, turn))
 			}
 		}
-		pin, arm = pin+At(job.Offset{Below: c.HingePitch}, turn), c.LinkArm
+		pin, arm = pin+At(calc.Offset{Below: c.HingePitch}, turn), c.LinkArm
 	}
 	var x mat.VecDense
 	require.NoError(t, x.SolveVec(a, b))
