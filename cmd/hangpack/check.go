@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"io"
 
 	"hangpack/paperwork/report"
@@ -19,12 +18,4 @@ func check(c *call) int {
 		io.WriteString(c.stdout, report.Check(j))
 	}
 	return verdict(j)
-}
-
-// printJSON prints a value as JSON, set out so that people can read it too.
-func printJSON(stdout *stream, value any) {
-	enc := json.NewEncoder(stdout)
-	enc.SetEscapeHTML(false)
-	enc.SetIndent("", " ")
-	stdout.keep(enc.Encode(value))
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -97,4 +98,12 @@ func reason(err error) error {
 		return link.Err
 	}
 	return err
+}
+
+// printJSON prints a value as JSON, set out so that people can read it too.
+func printJSON(stdout *stream, value any) {
+	enc := json.NewEncoder(stdout)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", " ")
+	stdout.keep(enc.Encode(value))
 }

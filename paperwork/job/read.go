@@ -17,22 +17,6 @@ import (
 // sizeMost is the most bytes of a job file that are read.
 const sizeMost = 1 << 20
 
-// empty says what an empty file lacks.
-func (f *file) empty() string {
-	if f.order > 0 {
-		return "the gear file is empty; write its section gear"
-	}
-	return "the job is empty; write its sections job, gear and stacks"
-}
-
-// notKeys says how a file begins that is not keys with their values.
-func (f *file) notKeys() string {
-	if f.order > 0 {
-		return "a gear file is keys with their values; start with gear:"
-	}
-	return "a job is keys with their values; start with job:"
-}
-
 // Read reads a job file of at most 1 MiB, and the gear files that it names, as
 // large each. name is the path of the job, from whose folder it names them, and
 // the name that complaints give; open opens them; prints reports whether the

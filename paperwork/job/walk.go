@@ -8,120 +8,6 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-// A value is what was read at one place of a job: a scalar in SI units or as
-// its text, or the values below it. Where a key is not given and has a
-// default, the default is read in its stead.
-type value struct {
-	key     string // path in the job
-	name    string // the last part of it
-	generic string // path in the table
-	spot
-	given   bool
-	bad     bool // a complaint was made of it; checks pass over it
-	num     float64
-	text    string
-	quoted  bool
-	items   []*value
-	fields  map[string]*value
-	names   []string        // of fields given, in the order of the file
-	excused map[string]bool // fields whose absence another complaint accounts for
-	home    spot            // of its key, or of the first line of a list item
-}
-
-// A spot is a line and column of a file, from 1.
-type spot struct {
-	file      *file
-	line, col int
-}
-
-// A file is a job file or a gear file, as it is read.
-type file struct {
-	name  string
-	order int      // of the files that are read, the job first
-	lines []string // without their ends
-	at    int      // the line that was looked at last
-	runes []rune   // of it
-}
-
-// line returns the characters of a line, or none where there is no such line.
-func (f *file) line(n int) []rune {
-	if n != f.at {
-		f.at, f.runes = n, nil
-		if n <= len(f.lines) {
-			f.runes = []rune(f.lines[n-1])
-		}
-	}
-	return f.runes
-}
-
-// A reader walks a job file and its gear files and gathers complaints, and the
-// lines from which the fingerprint is made.
-type reader struct {
-	file       *file // that is being read
-	open       Opener
-	paths      []string // of the gear files read
-	gearIn     []*value // the gear sections, the job's own first
-	shared     bool     // the job names gear files, so that no one file need have all gear
-	cut        bool     // a second document has what the first may lack
-	gearLost   bool     // gear stands where it was not read, so that no name of gear is judged
-	prints     func(rune) bool
-	complaints Complaints
-	given      []string
-	rows       map[string]*Key
-	below      map[string][]string // of each path, the names of the keys below it
-}
-
-func newReader(name string, open Opener, prints func(rune) bool) *reader {
-	r := &reader{file: &file{name: name}, open: open, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
-	for i := range table {
-		path := table[i].Path
-		r.rows[path] = &table[i]
-		if strings.HasSuffix(path, "[]") {
-			continue
-		}
-		cut := strings.LastIndexByte(path, '.')
-		parent, name := path[:max(cut, 0)], path[cut+1:]
-		r.below[parent] = append(r.below[parent], name)
-	}
-	return r
-}
-
-// at complains of a value.
-func (r *reader) at(v *value, format string, args ...any) {
-	v.bad = true
-	r.complain(v.spot, v.key, format, args...)
-}
-
-// ComplaintsMost is the most complaints that are kept of a job: far more than a
-// person mends before the next run.
-const ComplaintsMost = 10_000
-
-func (r *reader) complain(at spot, key, format string, args ...any) {
-	if len(r.complaints) == ComplaintsMost {
-		return
-	}
-	c := Complaint{File: at.file.name, Line: at.line, Col: at.col, Key: key, Message: onOneLine(fmt.Sprintf(format, args...)), order: at.file.order}
-	if at.line <= len(at.file.lines) {
-		c.Text = at.file.lines[at.line-1]
-	}
-	r.complaints = append(r.complaints, c)
-}
-
-// spot is where a node stands in the file that is being read.
-func (r *reader) spot(n *yaml.Node) spot { return spot{r.file, n.Line, n.Column} }
-
-// start is the beginning of the file that is being read.
-func (r *reader) start() spot { return spot{r.file, 1, 1} }
-
-// from says where something stands, to a reader of another place: 'on line 12',
-// or 'on line 12 of gear/columns.yaml'.
-func (s spot) from(at spot) string {
-	if s.file == at.file {
-		return fmt.Sprintf("on line %d", s.line)
-	}
-	return fmt.Sprintf("on line %d of %s", s.line, s.file.name)
-}
-
 // read reads the node of one key.
 func (r *reader) read(n *yaml.Node, generic, key, name string, home spot) *value {
 	v := &value{key: key, name: name, generic: generic, spot: r.spot(n), given: true, home: home}
@@ -171,8 +57,6 @@ func isNull(n *yaml.Node) bool {
 	return n.Kind == yaml.ScalarNode && n.Tag == "!!null" && n.Style&^yaml.TaggedStyle == 0
 }
 
-const noAnchors = "anchors (&) and aliases (*) are not used in a job; name the gear once under gear:"
-
 // forbidden returns what a job does not use of YAML.
 func (r *reader) forbidden(n *yaml.Node) string {
 	switch {
@@ -219,17 +103,6 @@ func (r *reader) forms(generic string) string {
 		forms = append(forms, "names, each with what it is")
 	}
 	return strings.Join(forms, ", or ")
-}
-
-// last returns the last part of a path.
-func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
-
-// join adds a name to a path.
-func join(path, name string) string {
-	if path == "" {
-		return name
-	}
-	return path + "." + name
 }
 
 // readItems reads a list, as far as it may go.

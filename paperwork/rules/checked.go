@@ -15,30 +15,6 @@ type Checked struct {
 	Measures Measures // one of each kind
 }
 
-// Check holds every rule against a stack, wherever its unknown centres of gravity lie.
-func Check(h *rig.Hung) *Checked {
-	c := &Checked{Hung: h}
-	c.run()
-	takeWorst(c)
-	return c
-}
-
-// run holds every rule against the states of a stack, then against all of it.
-func (h *Checked) run() {
-	for _, s := range h.States() {
-		for _, r := range table {
-			if r.states != nil {
-				r.states(&check{h, r}, s)
-			}
-		}
-	}
-	for _, r := range table {
-		if r.stack != nil {
-			r.stack(&check{h, r})
-		}
-	}
-}
-
 // Held reports whether a stack must not be flown as described.
 func (h *Checked) Held() bool { return len(h.Holds) > 0 }
 
@@ -52,4 +28,19 @@ func (h *Checked) Counts() (cautions, unchecked int) {
 		}
 	}
 	return cautions, unchecked
+}
+
+// unrated counts the parts of a stack for which the job gives no rating.
+func unrated(h *rig.Hung) (n int) {
+	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
+		if !given {
+			n++
+		}
+	}
+	for _, t := range h.Types() {
+		if t.PinRatings == nil {
+			n++
+		}
+	}
+	return n
 }

@@ -15,13 +15,14 @@ type Finding struct {
 	Where rig.Where `json:"where"`
 	Says  string    `json:"says"`
 
-	Of string  `json:"-"` // which part, where a rule has several at one place
-	By float64 `json:"-"` // how far past its limit, among findings of one rule at one place
+	Title string  `json:"-"` // of the rule: begins its sentences on paper
+	Of    string  `json:"-"` // which part, where a rule has several at one place
+	By    float64 `json:"-"` // how far past its limit, among findings of one rule at one place
 }
 
 // Lead begins a sentence with its rule: 'Hoist: '.
 func (f Finding) Lead() string {
-	return say.Before(Of(f.Rule).Title, ": ")
+	return say.Before(f.Title, ": ")
 }
 
 // OnPaper is where a finding applies, in words for paper.

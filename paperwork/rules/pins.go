@@ -35,18 +35,3 @@ func checkPin(h *check, part string, s *rig.State, k int, force float64, pins in
 		})
 	}
 }
-
-// unrated counts the parts of a stack for which the job gives no rating.
-func unrated(h *rig.Hung) (n int) {
-	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
-		if !given {
-			n++
-		}
-	}
-	for _, t := range h.Types() {
-		if t.PinRatings == nil {
-			n++
-		}
-	}
-	return n
-}

@@ -28,27 +28,6 @@ type Rule struct {
 	stack  func(c *check)               // of the stack as a whole; nil for none
 }
 
-// table is every rule, in the order of their findings: those of the finished stack
-// rule by rule, of each lift, then of the stack as a whole.
-var table = []Rule{
-	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, lightPick, tipsOver,
-	headroom, chainReach, belowFloor, dolly, liftTilt, hingeTurns, oneHoist, oneHoistGear, backsMeet,
-	mixedArms, onePickTurns, notChecked, twinDiffers,
-}
-
-// All returns every rule, in the order of their findings.
-func All() []Rule { return table }
-
-// Of returns the rule with an id, and a Rule without one where there is none.
-func Of(id string) Rule {
-	for _, r := range table {
-		if r.ID == id {
-			return r
-		}
-	}
-	return Rule{}
-}
-
 // A check is one rule being held against one stack.
 type check struct {
 	*Checked
@@ -58,16 +37,16 @@ type check struct {
 // hold adds a hold of the rule. The caller may set Of and By of what it returns, until
 // the next finding is added.
 func (c *check) hold(at rig.Where, format string, args ...any) *Finding {
-	return add(&c.Holds, c.rule.ID, at, fmt.Sprintf(format, args...))
+	return c.add(&c.Holds, at, fmt.Sprintf(format, args...))
 }
 
 // caution adds a caution as hold does a hold.
 func (c *check) caution(at rig.Where, format string, args ...any) *Finding {
-	return add(&c.Cautions, c.rule.ID, at, fmt.Sprintf(format, args...))
+	return c.add(&c.Cautions, at, fmt.Sprintf(format, args...))
 }
 
-func add(to *[]Finding, rule string, at rig.Where, says string) *Finding {
-	*to = append(*to, Finding{Rule: rule, Where: at, Says: says})
+func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
+	*to = append(*to, Finding{Rule: c.rule.ID, Title: c.rule.Title, Where: at, Says: says})
 	return &(*to)[len(*to)-1]
 }
 

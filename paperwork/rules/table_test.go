@@ -57,13 +57,11 @@ func TestEveryRuleIsFound(t *testing.T) {
 	assert.Empty(t, cautions, "findings of no rule in the table")
 }
 
-// TestRulesAreToldApart: each has an id of its own, by which it is found again.
+// TestRulesAreToldApart: each has an id of its own.
 func TestRulesAreToldApart(t *testing.T) {
 	seen := map[string]bool{}
 	for _, r := range rules.All() {
 		assert.False(t, seen[r.ID], r.ID)
-		assert.Equal(t, r.Title, rules.Of(r.ID).Title)
 		seen[r.ID] = true
 	}
-	assert.Empty(t, rules.Of("no such rule").ID)
 }

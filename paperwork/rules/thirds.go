@@ -61,3 +61,11 @@ func UnknownCentres(types []*job.Cabinet) string {
 	}
 	return "Centre of gravity not known: " + strings.Join(keys, ", ") + "; 'between' is over the middle third of the outline"
 }
+
+// Check holds every rule against a stack, wherever its unknown centres of gravity lie.
+func Check(h *rig.Hung) *Checked {
+	c := &Checked{Hung: h}
+	c.run()
+	takeWorst(c)
+	return c
+}
