@@ -31,7 +31,7 @@ type Rule struct {
 // A check is one rule being held against one stack.
 type check struct {
 	*Checked
-	rule Rule
+	rule *Rule
 }
 
 // hold adds a hold of the rule. The caller may set Of and By of what it returns, until

@@ -3,14 +3,14 @@ package rules
 // run holds every rule against the states of a stack, then against all of it.
 func (h *Checked) run() {
 	for _, s := range h.States() {
-		for _, r := range table {
-			if r.states != nil {
+		for i := range table {
+			if r := &table[i]; r.states != nil {
 				r.states(&check{h, r}, s)
 			}
 		}
 	}
-	for _, r := range table {
-		if r.stack != nil {
+	for i := range table {
+		if r := &table[i]; r.stack != nil {
 			r.stack(&check{h, r})
 		}
 	}

@@ -34,7 +34,7 @@ func CompareTwins(stacks []*Checked) {
 }
 
 func cautionTwin(h, other *Checked) {
-	c := &check{h, twinDiffers}
+	c := &check{h, &twinDiffers}
 	for _, d := range differences(h, other) {
 		c.caution(rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
 	}
