@@ -186,7 +186,7 @@ func (l *law) held(t *testing.T) (cases int, worst float64) {
 	r := l.try()
 	t.Logf("%d cases, worst difference %.1e", r.cases, r.worst)
 	if r.broken > 0 {
-		t.Errorf("%s\n%d jobs break it; of seed %d:\n  %s\nHANGPACK_SEED=%d go test ./paperwork -run 'TestLaws/%s' tries that one again",
+		t.Errorf("%s\n%d jobs break it; of seed %d:\n  %s\nHANGPACK_SEED=%d go test ./paperwork/laws -run 'TestLaws/%s' tries that one again",
 			l.why, r.broken, r.seed, strings.Join(r.faults[:min(len(r.faults), 8)], "\n  "), r.seed, l.name)
 	}
 	if r.cases == 0 && os.Getenv("HANGPACK_SEED") == "" {
