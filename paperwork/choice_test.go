@@ -15,6 +15,7 @@ import (
 	"hangpack/layouts/paper"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
 
@@ -65,7 +66,7 @@ func TestChosenSheets(t *testing.T) {
 		whole, err := sheets.Draw(j)
 		require.NoError(t, err)
 		pages := byPage(whole.Marks)
-		for range 3 {
+		for range deep.Of(1, 3) {
 			var only, stacks []string
 			for _, k := range Kinds() {
 				if r.Intn(3) == 0 {

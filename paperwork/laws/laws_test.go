@@ -13,6 +13,7 @@ import (
 	"testing"
 
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/plausible"
 	"hangpack/testdata/proof"
 	"hangpack/testdata/trials"
@@ -104,7 +105,7 @@ func seedsOfRun() (seeds []int64) {
 	if n, err := strconv.ParseInt(os.Getenv("HANGPACK_SEED"), 10, 64); err == nil {
 		return []int64{n}
 	}
-	from, count := int64(100_000), int64(1000)
+	from, count := int64(100_000), int64(deep.Of(100, 1000))
 	if n, err := strconv.ParseInt(os.Getenv("HANGPACK_SEEDS"), 10, 64); err == nil {
 		from, count = 1_000_000, n
 	}
