@@ -118,5 +118,5 @@ var printedArms = printed("arms.csv", func(r published.Row) map[string]float64 {
 // A file of printed answers that no test reads would prove nothing.
 func TestEveryPublishedFileIsHeld(t *testing.T) {
 	require.Empty(t, published.NotHeld(t, "../testdata/published", "published_test.go",
-		"../layouts/published_test.go", "../paperwork/job/published_test.go"))
+		"../layouts/paper/published_test.go", "../paperwork/job/published_test.go"))
 }

@@ -15,6 +15,7 @@ import (
 	"hangpack/paperwork/changes"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
 
@@ -40,10 +41,11 @@ func inkJob(seed int64) string {
 
 // TestInk: every job that has no complaint packs, whole and in part, and so do the
 // changes between two such jobs; and on all of this paper the laws of ink hold.
-// INK_SEEDS is how many jobs, INK_FROM the first of them.
+// INK_SEEDS is how many jobs, INK_FROM the first of them. The first 23 have every kind
+// of crowd among them.
 func TestInk(t *testing.T) {
 	from := asked("INK_FROM", 0)
-	for seed := from; seed < from+asked("INK_SEEDS", 60); seed++ {
+	for seed := from; seed < from+asked("INK_SEEDS", int64(deep.Of(23, 60))); seed++ {
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
 			t.Parallel()
 			yaml := inkJob(seed)
@@ -121,13 +123,18 @@ func changesHold(t *testing.T, yaml, another string) {
 
 // TestInkOfAThousandPages: page numbers of four digits find room below codes, on
 // spines and in lists, here of sixty stacks of forty cabinets, each on a dolly of its
-// own: the most that a job may have.
+// own: the most that a job may have. Each day the sheets of one stack are drawn, the
+// last, and those of no stack, with the numbers that they have among all.
 func TestInkOfAThousandPages(t *testing.T) {
 	g := crowdOf(214)
 	g.stacks, g.long, g.dollies = 60, true, 1
 	j := trials.OpenJob(t, g.job())
-	pdf, err := sheets.Draw(j)
+	drawn := Choice{Kinds: Kinds(), Stacks: []string{j.Stacks[59].ID}}
+	if deep.On() {
+		drawn = Choice{}
+	}
+	pdf, err := DrawChosen(j, drawn)
 	require.NoError(t, err)
-	require.Greater(t, pdf.Pages, 1000)
+	require.Greater(t, pdf.Of, 1000)
 	lawful(t, "the pack", pdf, j)
 }

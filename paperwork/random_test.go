@@ -8,13 +8,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/sheets"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
 
 // TestEveryJobPacks: whatever check accepts finds room on paper, with no ink
 // outside its block.
 func TestEveryJobPacks(t *testing.T) {
-	for seed := range int64(120) {
+	for seed := range int64(deep.Of(30, 120)) {
 		g := trials.Gamble(seed)
 		g.Wild = seed%2 == 1
 		yaml := g.Job()

@@ -17,8 +17,9 @@ import (
 // A script is a text that reads as a session at a terminal: '$ ' and a command,
 // then what it prints on standard output, then what it says on standard error,
 // each line after '2> ', then 'exit N' where that is not 0. A line of … alone
-// stands for any lines of its stream. '? FILE' and '! FILE' say that a file is
-// there or is not. Files of its own follow, each after '-- NAME --'.
+// stands for any lines of its stream. How many pages a pack has is … too: that is
+// for TestPagesSaid. '? FILE' and '! FILE' say that a file is there or is not. Files of
+// its own follow, each after '-- NAME --'.
 //
 // UPDATE_GOLDEN=1 writes what is printed now in place of what a script wants.
 
@@ -41,6 +42,7 @@ func step(t *testing.T, text string) string {
 	t.Helper()
 	command, rest, _ := strings.Cut(text, "\n")
 	out, errs, code := apart(t, command)
+	out, errs = uncounted(out), uncounted(errs)
 	var wantOut, wantErrs, others []string
 	wantCode := exitDone
 	for _, line := range lines(rest) {
@@ -73,6 +75,11 @@ func step(t *testing.T, text string) string {
 	}
 	return strings.Join(append(now, others...), "\n")
 }
+
+var totals = regexp.MustCompile(`[1-9][0-9]* pages`)
+
+// uncounted is what was printed without totals of pages, which every new sheet moves.
+func uncounted(printed string) string { return totals.ReplaceAllString(printed, "… pages") }
 
 // lines are the lines that a stream printed.
 func lines(printed string) []string {

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+	"time"
 	"unsafe"
 
 	"github.com/stretchr/testify/assert"
@@ -57,9 +58,12 @@ func TestTerminalGetsExcerpts(t *testing.T) {
 	cmd := child("main", "check", "testdata/slips.yaml")
 	cmd.Stderr = terminal
 	assert.Error(t, cmd.Run())
-	text := make([]byte, 1<<12)
-	n, err := screen.Read(text)
-	require.NoError(t, err)
-	shown := strings.ReplaceAll(string(text[:n]), "\r\n", "\n")
-	assert.Contains(t, shown, "testdata/slips.yaml:7:13: 32.5 has no unit; write 32.5 kg or 32.5 lb\n          mass: 32.5\n                ^\n")
+	const want = "testdata/slips.yaml:7:13: 32.5 has no unit; write 32.5 kg or 32.5 lb\n          mass: 32.5\n                ^\n"
+	require.NoError(t, screen.SetReadDeadline(time.Now().Add(time.Minute)))
+	for shown := ""; !strings.Contains(strings.ReplaceAll(shown, "\r\n", "\n"), want); { // it comes in pieces
+		piece := make([]byte, 1<<12)
+		n, err := screen.Read(piece)
+		require.NoError(t, err, "%q", shown)
+		shown += string(piece[:n])
+	}
 }

@@ -14,6 +14,7 @@ import (
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
 
@@ -214,7 +215,7 @@ func TestChangesAsData(t *testing.T) {
 // one, and in the report; and the sheet of the longest names fits.
 func TestChangesReadBack(t *testing.T) {
 	r := rand.New(rand.NewSource(10))
-	for seed := range int64(40) {
+	for seed := range int64(deep.Of(10, 40)) {
 		g := trials.Gamble(27_000 + seed)
 		g.Wild = seed%2 == 0
 		yaml := g.Job()

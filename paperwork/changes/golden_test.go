@@ -23,7 +23,7 @@ func TestGoldenChanges(t *testing.T) {
 	} {
 		pdf, err := c.Paper()
 		require.NoError(t, err)
-		trials.Golden(t, name+".changes", trials.InkIn(pdf, nil))
+		trials.Golden(t, name+".changes", trials.InkIn(pdf))
 		report, err := c.Report()
 		require.NoError(t, err)
 		trials.Golden(t, name+".changed", report)

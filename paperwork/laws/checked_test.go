@@ -15,7 +15,7 @@ import (
 	"hangpack/testdata/trials"
 )
 
-// TestChecked runs every check of figures and sheets that is made against something
+// TestChecked runs every check of figures that is made against something
 // outside the code that makes them, every law among them, and writes down what it was
 // and how it came out; and which figures of check -json no page of checks names.
 func TestChecked(t *testing.T) {

@@ -13,6 +13,7 @@ import (
 	"testing"
 
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/plausible"
 	"hangpack/testdata/proof"
 	"hangpack/testdata/trials"
@@ -104,7 +105,7 @@ func seedsOfRun() (seeds []int64) {
 	if n, err := strconv.ParseInt(os.Getenv("HANGPACK_SEED"), 10, 64); err == nil {
 		return []int64{n}
 	}
-	from, count := int64(100_000), int64(1000)
+	from, count := int64(100_000), int64(deep.Of(100, 1000))
 	if n, err := strconv.ParseInt(os.Getenv("HANGPACK_SEEDS"), 10, 64); err == nil {
 		from, count = 1_000_000, n
 	}
@@ -186,7 +187,7 @@ func (l *law) held(t *testing.T) (cases int, worst float64) {
 	r := l.try()
 	t.Logf("%d cases, worst difference %.1e", r.cases, r.worst)
 	if r.broken > 0 {
-		t.Errorf("%s\n%d jobs break it; of seed %d:\n  %s\nHANGPACK_SEED=%d go test ./paperwork -run 'TestLaws/%s' tries that one again",
+		t.Errorf("%s\n%d jobs break it; of seed %d:\n  %s\nHANGPACK_SEED=%d go test ./paperwork/laws -run 'TestLaws/%s' tries that one again",
 			l.why, r.broken, r.seed, strings.Join(r.faults[:min(len(r.faults), 8)], "\n  "), r.seed, l.name)
 	}
 	if r.cases == 0 && os.Getenv("HANGPACK_SEED") == "" {

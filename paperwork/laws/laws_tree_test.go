@@ -7,7 +7,9 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"gopkg.in/yaml.v3"
 
 	"hangpack/paperwork/job"
@@ -176,9 +178,10 @@ var toSI = map[string]float64{"mm": 1e-3, "cm": 1e-2, "m": 1, "in": 0.0254, "ft"
 var quantity = regexp.MustCompile(`^(-?[0-9.]+)(?: ([0-9]+)/([0-9]+))? ?([a-zA-Z%/]*)`)
 
 // si is the magnitude of a quantity in SI, a mass as kg and a force as N, without
-// its way.
+// its way. A sign is that of all that follows it: '-2 7/16 in', '-1 ft 5 in'.
 func (n tree) si() (sum float64) {
-	for rest := n.Value; rest != ""; {
+	size, negative := strings.CutPrefix(n.Value, "-")
+	for rest := size; rest != ""; {
 		m := quantity.FindStringSubmatch(rest)
 		x := trials.Number(m[1])
 		if m[2] != "" {
@@ -190,7 +193,19 @@ func (n tree) si() (sum float64) {
 		}
 		rest = strings.TrimSpace(strings.TrimPrefix(rest, m[0]))
 	}
+	if negative {
+		return -sum
+	}
 	return sum
+}
+
+// TestSizesOfTrees: by hand, in inches of 25.4 mm.
+func TestSizesOfTrees(t *testing.T) {
+	for says, inches := range map[string]float64{"11 7/16 in": 11.4375, "-2 7/16 in": -2.4375, "-0 1/2 in": -0.5, "1 ft 5 in": 17, "-1 ft 5 1/2 in": -17.5, "-3 in": -3, "2 ft": 24} {
+		assert.InDelta(t, inches*0.0254, asTree(strconv.Quote(says)).si(), 1e-12, says)
+		read := trials.OpenJob(t, trials.Edited(t, "ahead_of_hinge: 60 mm", "ahead_of_hinge: "+says)).Stacks[0].Bar.PickHoles[0].At.Behind
+		assert.InDelta(t, -inches*0.0254, read, 1e-12, "%s, as a job is read", says)
+	}
 }
 
 // unitSI is the SI unit of what a quantity is written in.

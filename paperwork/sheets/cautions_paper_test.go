@@ -21,7 +21,7 @@ func solid(s string) string { return strings.Join(strings.Fields(s), "") }
 // how many pages they are. None is small, and no ink runs off the page.
 func cautionPages(t *testing.T, j *worked.Job) (string, []paper.Mark, int) {
 	t.Helper()
-	pdf, pages := paperOf(t, j)
+	pdf, pages := paperOfKind(t, j, "cautions")
 	var b strings.Builder
 	var marks []paper.Mark
 	n, bottom := 0, 287.0

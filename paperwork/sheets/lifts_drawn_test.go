@@ -14,6 +14,7 @@ import (
 	"hangpack/layouts/drawings"
 	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
 
@@ -43,7 +44,7 @@ func sequences(t *testing.T, ask func(s sequence)) {
 			n++
 		}
 	}
-	require.Greater(t, n, 20)
+	require.Greater(t, n, deep.Of(15, 40))
 }
 
 // ofCards are the slips of the cards, in the order of the pages.
@@ -215,7 +216,7 @@ func TestTabOfTheCard(t *testing.T) {
 			}
 		}
 	})
-	require.Greater(t, tabs, 100)
+	require.Greater(t, tabs, deep.Of(60, 100))
 }
 
 // hangsAt reads the scale of the drawings of a sheet.
@@ -244,7 +245,7 @@ func TestCardsToScale(t *testing.T) {
 			}
 		}
 	})
-	require.Greater(t, drawn, 60)
+	require.Greater(t, drawn, deep.Of(40, 60))
 }
 
 // drawnTo asserts that the cabinets of a view are drawn to a scale.

@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"regexp"
 	"slices"
@@ -273,11 +274,11 @@ func crowded() string {
 // TestPlanKeyNamesPalePoints: where a page shows points whose figures stand on
 // another one, its key says so, of stacks' points and of others.
 func TestPlanKeyNamesPalePoints(t *testing.T) {
-	jobs := trials.ReadJobs(t)
+	jobs := maps.Clone(trials.ReadJobs(t))
 	jobs["crowded"] = trials.OpenJob(t, crowded())
 	seen := map[bool]int{}
 	for name, j := range jobs {
-		pdf, pages := paperOf(t, j)
+		pdf, pages := paperOfKind(t, j, "points")
 		for _, s := range sketches(pdf, pages) {
 			want := map[bool]bool{}
 			for _, p := range plannedPoints(j) {

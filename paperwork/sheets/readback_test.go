@@ -47,6 +47,22 @@ func paperOf(t *testing.T, j *worked.Job) (paper.Drawn, []string) {
 	return pdf, pages
 }
 
+// paperOfKind is a pack of the sheets of one kind alone, for jobs of many sheets.
+func paperOfKind(t *testing.T, j *worked.Job, kind string) (paper.Drawn, []string) {
+	t.Helper()
+	var some []paper.Sheet
+	for _, s := range All(j) {
+		if s.Kind == kind {
+			some = append(some, s.Sheet)
+		}
+	}
+	pack, err := PackOf(j, some)
+	require.NoError(t, err)
+	pdf, err := paper.DrawAll(pack)
+	require.NoError(t, err)
+	return pdf, trials.Contents(t, pdf.PDF)
+}
+
 // pinned is what is read of one stack: its pick holes, and the hole of each
 // cabinet's joint.
 type pinned struct {
@@ -207,24 +223,20 @@ func TestCornersAsDrawn(t *testing.T) {
 	scale := regexp.MustCompile(`^From the side, 1:([0-9]+)$`)
 	for name, j := range trials.ReadJobs(t) {
 		pdf, pages := paperOf(t, j)
-		for _, h := range j.Stacks {
-			if len(h.Holds) > 0 {
+		for n, page := range pages {
+			words := trials.WordsOn(page)
+			id, sheet, _ := strings.Cut(trials.SheetOf(words), " ")
+			if !strings.HasPrefix(sheet, "PINS") {
 				continue
 			}
-			for n, page := range pages {
-				words := trials.WordsOn(page)
-				if !strings.HasPrefix(trials.SheetOf(words), h.ID+" PINS") {
-					continue
+			per := 0.0
+			for _, w := range words {
+				if m := scale.FindStringSubmatch(w.S); m != nil {
+					per = trials.Number(m[1])
 				}
-				per := 0.0
-				for _, w := range words {
-					if m := scale.FindStringSubmatch(w.S); m != nil {
-						per = trials.Number(m[1])
-					}
-				}
-				require.NotZero(t, per, name)
-				cornersOf(t, name, pdf.Marks, n+1, h, per)
 			}
+			require.NotZero(t, per, name)
+			cornersOf(t, name, pdf.Marks, n+1, j.Stack(id), per)
 		}
 	}
 }

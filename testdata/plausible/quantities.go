@@ -92,7 +92,7 @@ func (w *writer) below(m float64) string {
 		return "below_hinge: " + w.length(m)
 	}
 	says := w.length(-m)
-	if m < 0 && w.rarely(8) && !strings.Contains(says, "/") { // the laws do not read -2 3/8 in
+	if m < 0 && w.rarely(8) && !strings.Contains(says, "/") { // or every seed would write another job
 		return "below_hinge: -" + says
 	}
 	return "above_hinge: " + says

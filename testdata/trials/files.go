@@ -29,6 +29,7 @@ func Golden(t *testing.T, name, got string) {
 	t.Helper()
 	file := File("testdata/golden/" + name)
 	if os.Getenv("UPDATE_GOLDEN") != "" {
+		require.NoError(t, os.MkdirAll(filepath.Dir(file), 0o755))
 		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
 	}
 	want, err := os.ReadFile(file)

@@ -12,6 +12,7 @@ import (
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
+	"hangpack/testdata/deep"
 	"hangpack/testdata/plausible"
 )
 
@@ -70,7 +71,7 @@ func ReadJobs(t *testing.T) map[string]*worked.Job {
 	for _, name := range Examples {
 		jobs[name] = OpenFile(t, "examples/"+name+".yaml")
 	}
-	for seed := range int64(40) {
+	for seed := range int64(deep.Of(12, 40)) {
 		jobs[fmt.Sprintf("seed %d", seed)] = OpenJob(t, Gamble(1000+seed).Job())
 	}
 	jobsRead = jobs

@@ -32,15 +32,16 @@ func TextOf(pages []string, prefix string) string {
 	return strings.Join(strings.Fields(strings.Join(all, " ")), " ")
 }
 
-// InkIn is the texts of a pack, of all pages or of those that are wanted, and after
-// those of a block how many lines and outlines it has, with a digest of where they
-// stand and what they are drawn with.
-func InkIn(pdf paper.Drawn, wanted map[int]bool) string {
+// InkIn is the texts of some pages, and after those of a block how many lines and
+// outlines it has, with a digest of where they stand and what they are drawn with.
+// An empty line parts pages. Which number a page has is left out, so that one more
+// sheet before it does not matter: TestPageNumbers holds the numbers.
+func InkIn(pdf paper.Drawn) string {
 	var b strings.Builder
 	last, strokes, digest := paper.Mark{}, 0, fnv.New32a()
 	end := func() {
 		if strokes > 0 {
-			fmt.Fprintf(&b, "%2d  %-10s %d drawn %08x\n", last.Page, last.Block, strokes, digest.Sum32())
+			fmt.Fprintf(&b, "%-10s %d drawn %08x\n", last.Block, strokes, digest.Sum32())
 		}
 		strokes, digest = 0, fnv.New32a()
 	}
@@ -48,18 +49,31 @@ func InkIn(pdf paper.Drawn, wanted map[int]bool) string {
 		if m.Page != last.Page || m.In != last.In {
 			end()
 		}
-		last = m
-		switch {
-		case wanted != nil && !wanted[m.Page]:
-		case m.Text != "":
-			fmt.Fprintf(&b, "%2d  %-10s %6.1f %6.1f %5.1f  %s\n", m.Page, m.Block, m.X0, m.Y1, m.Pt, m.Text)
-		default:
-			strokes++
-			fmt.Fprintf(digest, "%s %.1f %.1f %.1f %.1f %.1f %.1f %d;", m.Kind, m.X0, m.Y0, m.X1, m.Y1, m.Corners, m.Pen, m.Fill)
+		if m.Page != last.Page && last.Page > 0 {
+			b.WriteString("\n")
 		}
+		last = m
+		if m.Text != "" {
+			fmt.Fprintf(&b, "%-10s %s\n", m.Block, textOfMark(m))
+			continue
+		}
+		strokes++
+		fmt.Fprintf(digest, "%s %.1f %.1f %.1f %.1f %.1f %.1f %d;", m.Kind, m.X0, m.Y0, m.X1, m.Y1, m.Corners, m.Pen, m.Fill)
 	}
 	end()
 	return b.String()
+}
+
+var pageNumbers = regexp.MustCompile(`(\bpage |#page=)[0-9]+( of [0-9]+)?`)
+
+// textOfMark is where a text stands, how tall it is and what it says. One that names
+// a page may start elsewhere for a wider number.
+func textOfMark(m paper.Mark) string {
+	says, x := pageNumbers.ReplaceAllString(m.Text, "$1…"), fmt.Sprintf("%6.1f", m.X0)
+	if says != m.Text {
+		x = "     …"
+	}
+	return fmt.Sprintf("%s %6.1f %5.1f  %s", x, m.Y1, m.Pt, says)
 }
 
 // A Word is one text of a page as it stands in the PDF: its baseline from the
