@@ -240,7 +240,7 @@ func TestChangesReadBack(t *testing.T) {
 			require.True(t, found, "seed %d: %v", seed, m)
 			from, to := was.Cabinets[m.Cabinet-1].Hole.Label, h.Cabinets[m.Cabinet-1].Hole.Label
 			_, after, found := strings.Cut(" "+rest, " "+from+" "+to+" ")
-			assert.True(t, found && trials.InOrder(" "+after, []string{sheets.SetName(h, h.Sets.Of(m.Cabinet))}), "seed %d: %v: %.200s", seed, m, rest)
+			assert.True(t, found && trials.InOrder(" "+after, []string{sheets.SetName(h.Hung, h.Sets.Of(m.Cabinet))}), "seed %d: %v: %.200s", seed, m, rest)
 		}
 		text, err := c.Report()
 		require.NoError(t, err)

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
@@ -20,7 +21,7 @@ func (c Changes) Report() (string, error) {
 		say.Under(&b, s)
 	}
 	for _, id := range c.changedStacks() {
-		c.reportStack(&b, c.new.Stack(id))
+		c.reportStack(&b, c.new.Stack(id).Hung)
 	}
 	c.reportPoints(&b)
 	b.WriteString("\n")
@@ -73,7 +74,7 @@ func (c Changes) jointsOf(stack string) (joints []JointChange) {
 	return joints
 }
 
-func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
+func (c Changes) reportStack(b *strings.Builder, h *rig.Hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.Stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
@@ -89,10 +90,10 @@ func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 }
 
 // stackWords are a stack's changes besides its joints, a sentence each.
-func (c Changes) stackWords(h *rules.Checked) (all []string) {
+func (c Changes) stackWords(h *rig.Hung) (all []string) {
 	for _, p := range c.Picks {
 		if p.Stack == h.ID {
-			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.Stack(h.ID).Hung), rules.PickHoles(h.Hung)))
+			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.Stack(h.ID).Hung), rules.PickHoles(h)))
 		}
 	}
 	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {

@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
-	"hangpack/paperwork/rules"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
 )
@@ -17,7 +17,7 @@ func (c Changes) sheet() (layouts.Changes, error) {
 		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: pdf, Closing: c.closing() + ".",
 	}
 	for _, id := range c.changedStacks() {
-		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id)))
+		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id).Hung))
 	}
 	for _, p := range c.Points {
 		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
@@ -34,7 +34,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 }
 
 // stackBlock is what changes of one stack.
-func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
+func (c Changes) stackBlock(h *rig.Hung) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.Stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {

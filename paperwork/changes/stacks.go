@@ -25,12 +25,12 @@ func (c *Changes) compareStacks(was, h *rules.Checked) {
 		return
 	}
 	c.compareJoints(was, h)
-	if from, to := pickLabels(was), pickLabels(h); !slices.Equal(from, to) {
+	if from, to := pickLabels(was.Hung), pickLabels(h.Hung); !slices.Equal(from, to) {
 		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
 	}
 }
 
-func pickLabels(h *rules.Checked) (labels []rig.Label) {
+func pickLabels(h *rig.Hung) (labels []rig.Label) {
 	for _, hole := range h.Holes {
 		labels = append(labels, h.Label(hole))
 	}
@@ -73,9 +73,9 @@ func partsOf(was, h *rules.Checked) (all []rules.Difference) {
 			all = append(all, rules.Difference{Of: of, This: this, Other: other})
 		}
 	}
-	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
-	differ("place", placeWords(was), placeWords(h))
-	for _, d := range rules.PartDifferences(was, h) {
+	differ("cabinets", sheets.HoldsWords(was.Hung, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h.Hung, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ("place", placeWords(was.Hung), placeWords(h.Hung))
+	for _, d := range rules.PartDifferences(was.Hung, h.Hung) {
 		if d.Of != "pick holes" && d.Of != "number of cabinets" {
 			all = append(all, d)
 		}
@@ -84,7 +84,7 @@ func partsOf(was, h *rules.Checked) (all []rules.Difference) {
 }
 
 // placeWords write where a stack's bar stands in plan, and its pan.
-func placeWords(h *rules.Checked) string {
+func placeWords(h *rig.Hung) string {
 	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
 	if h.Pan != 0 {
 		way := "left"

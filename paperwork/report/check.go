@@ -55,15 +55,15 @@ func verdictOf(j *worked.Job) string {
 func reportHung(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
-		reportFindings(h, b, "", h.Holds)
+		reportFindings(b, "", h.Holds)
 	} else {
 		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, h.Verdict()))
 		reportStack(h, b)
-		reportJoints(h, b)
-		reportLifts(h, b)
+		reportJoints(h.Hung, b)
+		reportLifts(h.Hung, b)
 	}
-	reportPoints(h, b)
-	reportFindings(h, b, "caution  ", h.Cautions)
+	reportPoints(h.Hung, b)
+	reportFindings(b, "caution  ", h.Cautions)
 }
 
 func reportStack(h *rules.Checked, b *strings.Builder) {
@@ -74,7 +74,7 @@ func reportStack(h *rules.Checked, b *strings.Builder) {
 	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
 }
 
-func reportJoints(h *rules.Checked, b *strings.Builder) {
+func reportJoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
 	for k, c := range h.Cabinets {
@@ -92,7 +92,7 @@ func linkWords(u say.Units, n float64) string {
 	return u.Force(n)
 }
 
-func reportLifts(h *rules.Checked, b *strings.Builder) {
+func reportLifts(h *rig.Hung, b *strings.Builder) {
 	if len(h.Lifts) == 0 {
 		return
 	}
@@ -105,7 +105,7 @@ func reportLifts(h *rules.Checked, b *strings.Builder) {
 }
 
 // hookWords writes what the hooks hold, front first.
-func hookWords(h *rules.Checked, s *rig.State) string {
+func hookWords(h *rig.Hung, s *rig.State) string {
 	var hooks []string
 	for i := range s.Loads {
 		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))
@@ -113,7 +113,7 @@ func hookWords(h *rules.Checked, s *rig.State) string {
 	return strings.Join(hooks, ", ")
 }
 
-func reportPoints(h *rules.Checked, b *strings.Builder) {
+func reportPoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
 	for _, p := range h.Points {
@@ -122,7 +122,7 @@ func reportPoints(h *rules.Checked, b *strings.Builder) {
 }
 
 // reportFindings writes findings in columns, long sentences on lines of their own.
-func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings []rules.Finding) {
+func reportFindings(b *strings.Builder, kind string, findings []rules.Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
 		for _, line := range say.Folded(f.Says, say.Columns-len([]rune(head))-1) {

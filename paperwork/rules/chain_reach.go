@@ -24,7 +24,7 @@ func checkChain(h *check) {
 		}
 		lowest, wanted := h.Reach(i)
 		h.measured("chain reach", wanted-lowest, func() (rig.Where, string, string) {
-			return rig.Where{End: h.End(i)}, reachSum(h, i, lowest), "down to " + h.Unit().Length(wanted) + ", onto the bar on dolly A"
+			return rig.Where{End: h.End(i)}, reachSum(h.Hung, i, lowest), "down to " + h.Unit().Length(wanted) + ", onto the bar on dolly A"
 		})
 		if lowest > wanted+rig.Within {
 			write := h.Unit().Apart(lowest, wanted)
@@ -35,7 +35,7 @@ func checkChain(h *check) {
 }
 
 // reachSum writes how low hoist i lets its hook down.
-func reachSum(h *check, i int, lowest float64) string {
+func reachSum(h *rig.Hung, i int, lowest float64) string {
 	u, m := h.Unit(), h.Picks[i].Hoist
 	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.HighHook(i)), u.Length(m.Headroom),
 		u.Length(m.ChainLength), u.Length(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))

@@ -25,7 +25,7 @@ func cautionLightPick(h *check) {
 			}
 		}
 		if worst != nil && len(h.Picks) > 1 {
-			h.caution(rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPickWords(h, worst, i)).By = -least
+			h.caution(rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPickWords(h.Hung, worst, i)).By = -least
 		}
 	}
 }
@@ -40,23 +40,23 @@ func checkPicks(h *check, s *rig.State) {
 	for i, kg := range s.Loads {
 		at, part := rig.Where{Lift: s.Lift, End: h.End(i)}, math.Max(kg, 0)/s.Centre.Mass
 		h.measured(string(h.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift}, pickShare(h, s, i), "at least " + say.Share(least) + " finished"
+			return rig.Where{Lift: s.Lift}, pickShare(h.Hung, s, i), "at least " + say.Share(least) + " finished"
 		})
 		switch {
 		case kg*calc.G < -rig.Alike:
 			h.hold(at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
 		case s.Lift == 0 && part < least-rig.Within:
-			h.hold(at, "%s", lightPickWords(h, s, i)).By = least - part
+			h.hold(at, "%s", lightPickWords(h.Hung, s, i)).By = least - part
 		}
 	}
 }
 
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func pickShare(h *check, s *rig.State, i int) string {
+func pickShare(h *rig.Hung, s *rig.State, i int) string {
 	kg := math.Max(s.Loads[i], 0)
 	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
 }
 
-func lightPickWords(h *check, s *rig.State, i int) string {
+func lightPickWords(h *rig.Hung, s *rig.State, i int) string {
 	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }

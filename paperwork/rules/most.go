@@ -12,7 +12,7 @@ import (
 var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
 
 // limited reports whether the bar's maker limits how many of a type it takes.
-func limited(h *check, t *job.Cabinet) bool {
+func limited(h *rig.Hung, t *job.Cabinet) bool {
 	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }
 

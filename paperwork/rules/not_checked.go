@@ -27,7 +27,7 @@ func checkUnchecked(h *check) {
 	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
 	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
 	for _, t := range h.Types() {
-		unchecked(b.Most == nil || limited(h, t), b.Key, "most of "+t.Key+" below the bar")
+		unchecked(b.Most == nil || limited(h.Hung, t), b.Key, "most of "+t.Key+" below the bar")
 	}
 	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
 	for _, t := range h.Types() {

@@ -188,7 +188,7 @@ func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
 func checkAlone(h *check, i int) {
 	for _, c := range AloneChecks(h.Hung, i) {
 		if c.rule == h.rule.ID && c.Over() {
-			f := h.alone(c.where(), "%s", aloneWords(h, c, i))
+			f := h.alone(c.where(), "%s", aloneWords(h.Hung, c, i))
 			f.Of, f.By = c.Part, c.Load/c.Limit
 		}
 	}
@@ -209,7 +209,7 @@ func checkSwung(h *check, i int) {
 
 // aloneWords say what one part holds with hoist i alone, and what to do so of a
 // hoist that need not hold it.
-func aloneWords(h *check, c AloneCheck, i int) string {
+func aloneWords(h *rig.Hung, c AloneCheck, i int) string {
 	switch {
 	case c.rule != oneHoistID:
 		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())

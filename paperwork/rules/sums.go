@@ -65,7 +65,7 @@ func pinLimit(h *rig.Hung, rating float64) string {
 }
 
 // HoistSum writes a hoist, the most that it holds and how much of it that is.
-func HoistSum(h *Checked, i int) string {
+func HoistSum(h *rig.Hung, i int) string {
 	m, peak := h.Picks[i].Hoist, h.Peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h.Hung, h.Hook(peak, i)), HoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
 }

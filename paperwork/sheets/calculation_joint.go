@@ -9,13 +9,12 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
 // a hinge and a link.
-func jointSteps(h *rules.Checked, k int, all []part) []layouts.Formula {
+func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
 	b := hangsBelow(h, k, all)
 	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
 	return append(steps, pinSteps(h, k)...)
@@ -30,7 +29,7 @@ type hanging struct {
 	level               float64
 }
 
-func hangsBelow(h *rules.Checked, k int, all []part) hanging {
+func hangsBelow(h *rig.Hung, k int, all []part) hanging {
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
 	b := hanging{hinge: parts[0].hinge}
 	b.mass, b.behind, b.below = moments(parts)
@@ -40,7 +39,7 @@ func hangsBelow(h *rules.Checked, k int, all []part) hanging {
 }
 
 // belowSteps place the centre of gravity of what hangs below a joint.
-func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
+func belowSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u := h.Unit()
 	m := symbol{"M", u.Tenth(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
@@ -53,7 +52,7 @@ func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
 
 // forceSteps: moments about the hinge, then forces along and across the mean of
 // the two bodies.
-func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
+func forceSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
 	phi := h.Finished.Poses[k].Aim - c.Splay/2
 	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
@@ -73,7 +72,7 @@ func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
 }
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func pinSteps(h *rules.Checked, k int) []layouts.Formula {
+func pinSteps(h *rig.Hung, k int) []layouts.Formula {
 	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
@@ -82,7 +81,7 @@ func pinSteps(h *rules.Checked, k int) []layouts.Formula {
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.
-func pinStep(h *rules.Checked, name string, force float64, pins int, rating float64) []layouts.Formula {
+func pinStep(h *rig.Hung, name string, force float64, pins int, rating float64) []layouts.Formula {
 	u, p := h.Unit(), h.Job.Practice
 	of, side := "one "+name+" pin, with side share s, tolerance t and dynamic factor D", p.SideShare
 	if pins == 1 {
@@ -100,7 +99,7 @@ func pinStep(h *rules.Checked, name string, force float64, pins int, rating floa
 }
 
 // jointRow is what joint k, counted from 0, carries.
-func jointRow(h *rules.Checked, k int) []string {
+func jointRow(h *rig.Hung, k int) []string {
 	u, s, j, c := h.Unit(), h.Finished, h.Finished.Joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
 	if rated := h.Ratings(k); rated != nil {

@@ -10,7 +10,6 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -45,7 +44,7 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func hangSteps(h *rules.Checked, all []part) []layouts.Formula {
+func hangSteps(h *rig.Hung, all []part) []layouts.Formula {
 	steps := centreSteps(h, all)
 	if len(h.Picks) == 1 {
 		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
@@ -54,7 +53,7 @@ func hangSteps(h *rules.Checked, all []part) []layouts.Formula {
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func centreSteps(h *rules.Checked, all []part) []layouts.Formula {
+func centreSteps(h *rig.Hung, all []part) []layouts.Formula {
 	u := h.Unit()
 	mass, behind, below := moments(all)
 	m := symbol{"M", u.Tenth(mass)}
@@ -66,7 +65,7 @@ func centreSteps(h *rules.Checked, all []part) []layouts.Formula {
 
 // onePickSteps: the stack turns until its centre of gravity hangs plumb below
 // the pick hole.
-func onePickSteps(h *rules.Checked) []layouts.Formula {
+func onePickSteps(h *rig.Hung) []layouts.Formula {
 	u, hole := h.Unit(), h.Hole(0)
 	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
@@ -76,14 +75,14 @@ func onePickSteps(h *rules.Checked) []layouts.Formula {
 }
 
 // heldStep: two hoists hold the wanted aim.
-func heldStep(h *rules.Checked) layouts.Formula {
+func heldStep(h *rig.Hung) layouts.Formula {
 	u := h.Unit()
 	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
 		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
-func aimSteps(h *rules.Checked) []layouts.Formula {
+func aimSteps(h *rig.Hung) []layouts.Formula {
 	u, n := h.Unit(), len(h.Cabinets)
 	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
 	steps := []layouts.Formula{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
@@ -97,7 +96,7 @@ func aimSteps(h *rules.Checked) []layouts.Formula {
 }
 
 // twoPickSteps: reactions from moments about each hook.
-func twoPickSteps(h *rules.Checked) []layouts.Formula {
+func twoPickSteps(h *rig.Hung) []layouts.Formula {
 	u, s := h.Unit(), h.Finished
 	tilt := symbol{"tilt", u.Turn(s.Tilt)}
 	behind := func(of, name string, at calc.Offset, x float64) layouts.Formula {
@@ -120,7 +119,7 @@ func twoPickSteps(h *rules.Checked) []layouts.Formula {
 }
 
 // pointSteps are what the roof carries.
-func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
+func pointSteps(h *rig.Hung) (steps []layouts.Formula) {
 	u, p := h.Unit(), h.Job.Practice
 	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
@@ -141,13 +140,13 @@ func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Formula {
+func staticStep(h *rig.Hung, s *rig.State, i int, of string, line []symbol) layouts.Formula {
 	u, static := h.Unit(), h.Static(s, i)
 	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Formula {
+func designStep(h *rig.Hung, s *rig.State, i int, of string) layouts.Formula {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
 		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
@@ -155,7 +154,7 @@ func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Formul
 
 // worstJoint returns the joint, counted from 0, whose pins are used most as the
 // stack hangs finished; where none has a rating, the one with the largest force.
-func worstJoint(h *rules.Checked) int {
+func worstJoint(h *rig.Hung) int {
 	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
 	for k, j := range h.Finished.Joints {
 		c := h.Cabinets[k]

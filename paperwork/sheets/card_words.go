@@ -12,13 +12,13 @@ import (
 )
 
 // viewOf is a state as it hangs.
-func viewOf(h *rules.Checked, s *rig.State) *drawings.Elevation {
+func viewOf(h *rig.Hung, s *rig.State) *drawings.Elevation {
 	e := sideOf(h, s, 0)
 	return &e
 }
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
-func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
+func cardJoint(h *rig.Hung, k int) *layouts.CardJoint {
 	n := h.Sets.First(k)
 	above := fmt.Sprint(n)
 	if n == 0 {
@@ -28,7 +28,7 @@ func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
 }
 
 // standsOn is what a set stands on before it flies.
-func standsOn(h *rules.Checked, k int) string {
+func standsOn(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return SetName(h, k)
 	}
@@ -39,7 +39,7 @@ func standsOn(h *rules.Checked, k int) string {
 const tiedMost = 3
 
 // tiedTo names what is tied to cabinets from to, 0 for the bar: 'cable loom, laser'.
-func tiedTo(h *rules.Checked, from, to int) string {
+func tiedTo(h *rig.Hung, from, to int) string {
 	var names []string
 	for _, e := range h.Extras {
 		if e.Cabinet >= from && e.Cabinet <= to {
@@ -52,7 +52,7 @@ func tiedTo(h *rules.Checked, from, to int) string {
 	return strings.Join(names, ", ")
 }
 
-func bothTogether(h *rules.Checked) string {
+func bothTogether(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return " both hoists together"
 	}
@@ -61,7 +61,7 @@ func bothTogether(h *rules.Checked) string {
 
 // aboveFloor writes a height above what the dollies roll on, and where that is not
 // what heights are measured from, also the height.
-func aboveFloor(h *rules.Checked, m float64) string {
+func aboveFloor(h *rig.Hung, m float64) string {
 	if h.Floor == 0 {
 		return h.Unit().Length(m) + " above the floor"
 	}
@@ -70,7 +70,7 @@ func aboveFloor(h *rules.Checked, m float64) string {
 
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
-func swingOf(h *rules.Checked, k int, way float64) string {
+func swingOf(h *rig.Hung, k int, way float64) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
@@ -79,7 +79,7 @@ func swingOf(h *rules.Checked, k int, way float64) string {
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.
-func slackReads(h *rules.Checked) (reads []layouts.Instrument) {
+func slackReads(h *rig.Hung) (reads []layouts.Instrument) {
 	u := h.Unit()
 	for i, p := range h.Picks {
 		kg := p.Below.Mass + ownOfHoist(h, i)
@@ -89,7 +89,7 @@ func slackReads(h *rules.Checked) (reads []layouts.Instrument) {
 }
 
 // jointOf is the joint or the end that a finding names, in parentheses.
-func jointOf(h *rules.Checked, f rules.Finding) string {
+func jointOf(f rules.Finding) string {
 	if part := f.Where.Part(); part != "" {
 		return " (" + part + ")"
 	}

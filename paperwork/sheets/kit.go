@@ -55,29 +55,29 @@ func kitWords(j *worked.Job) string {
 func truckRows(j *worked.Job) (rows []layouts.TruckRow) {
 	for _, h := range j.Stacks {
 		if h.Dolly == nil {
-			rows = append(rows, noDollyRow(h))
+			rows = append(rows, noDollyRow(h.Hung))
 			continue
 		}
 		for k := range h.Sets {
-			rows = append(rows, dollyRow(h, k))
+			rows = append(rows, dollyRow(h.Hung, k))
 		}
 	}
 	return rows
 }
 
 // noDollyRow is a stack whose dollies are not known.
-func noDollyRow(h *rules.Checked) layouts.TruckRow {
+func noDollyRow(h *rig.Hung) layouts.TruckRow {
 	kg := 0.0
 	for k := range h.Sets {
-		set, _ := rig.SetMass(h.Hung, k)
+		set, _ := rig.SetMass(h, k)
 		kg += set
 	}
 	return layouts.TruckRow{Stack: h.ID, Dolly: "no dolly", Holds: HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}), Set: h.Unit().Load(kg), All: say.NotGiven, Height: say.NotGiven}
 }
 
 // dollyRow is the dolly of set k, counted from 0.
-func dollyRow(h *rules.Checked, k int) layouts.TruckRow {
-	kg, _ := rig.SetMass(h.Hung, k)
+func dollyRow(h *rig.Hung, k int) layouts.TruckRow {
+	kg, _ := rig.SetMass(h, k)
 	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
@@ -117,12 +117,12 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 func kitOf(j *worked.Job) (lists []kitList) {
 	for _, sort := range []struct {
 		of  string
-		add func(*kitList, *rules.Checked)
+		add func(*kitList, *rig.Hung)
 	}{{"Bars", barKit}, {"Cabinets", cabinetKit}, {"Pins, in their cabinets and bars", pinKit}, {"Hoists (motors)", hoistKit},
 		{"Rigging", riggingKit}, {"Dollies", dollyKit}, {"Tied on, and secondaries", extraKit}} {
 		l := kitList{of: sort.of}
 		for _, h := range j.Stacks {
-			sort.add(&l, h)
+			sort.add(&l, h.Hung)
 		}
 		if len(l.items) > 0 {
 			lists = append(lists, l)
@@ -131,16 +131,16 @@ func kitOf(j *worked.Job) (lists []kitList) {
 	return lists
 }
 
-func barKit(l *kitList, h *rules.Checked) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
+func barKit(l *kitList, h *rig.Hung) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
 
-func cabinetKit(l *kitList, h *rules.Checked) {
+func cabinetKit(l *kitList, h *rig.Hung) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
 	}
 }
 
 // pinKit counts the pins of each joint under the cabinet below it, with spares.
-func pinKit(l *kitList, h *rules.Checked) {
+func pinKit(l *kitList, h *rig.Hung) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, c.HingePins, kitItem{what: "hinge pins of " + c.Name, weighs: "in it"})
 		l.add(h.ID, c.LinkPins, kitItem{what: "link pins of " + c.Name, weighs: "in it"})
@@ -150,7 +150,7 @@ func pinKit(l *kitList, h *rules.Checked) {
 	}
 }
 
-func hoistKit(l *kitList, h *rules.Checked) {
+func hoistKit(l *kitList, h *rig.Hung) {
 	for _, p := range h.Picks {
 		m := p.Hoist
 		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
@@ -158,7 +158,7 @@ func hoistKit(l *kitList, h *rules.Checked) {
 	}
 }
 
-func riggingKit(l *kitList, h *rules.Checked) {
+func riggingKit(l *kitList, h *rig.Hung) {
 	add := func(where string, r job.Rigging) {
 		if r.Mass > 0 || r.Length > 0 {
 			l.add(h.ID, 1, kitItem{what: fmt.Sprintf("%s, %s long", where, h.Unit().Fine(r.Length)), each: r.Mass})
@@ -170,18 +170,18 @@ func riggingKit(l *kitList, h *rules.Checked) {
 	}
 }
 
-func dollyKit(l *kitList, h *rules.Checked) {
+func dollyKit(l *kitList, h *rig.Hung) {
 	if h.Dolly != nil {
 		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
 	}
 }
 
-func extraKit(l *kitList, h *rules.Checked) {
+func extraKit(l *kitList, h *rig.Hung) {
 	for _, e := range h.Extras {
 		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})
 	}
 	if h.Secondary != nil {
-		l.add(h.ID, 1, kitItem{what: rules.SecondaryWords(h.Hung), weighs: say.NotGiven})
+		l.add(h.ID, 1, kitItem{what: rules.SecondaryWords(h), weighs: say.NotGiven})
 	}
 }
 

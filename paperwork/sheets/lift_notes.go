@@ -5,12 +5,11 @@ import (
 	"math"
 
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // liftNotes say what the readings assume, and how the next joint comes together.
-func liftNotes(h *rules.Checked, k int) (notes []string) {
+func liftNotes(h *rig.Hung, k int) (notes []string) {
 	s, u := h.Joined(k), h.Unit()
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
@@ -26,7 +25,7 @@ func liftNotes(h *rules.Checked, k int) (notes []string) {
 
 // offLevel says how far the lowest cabinet is off level after lift k, counted
 // from 0.
-func offLevel(h *rules.Checked, k int) string {
+func offLevel(h *rig.Hung, k int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
 	words := h.Unit().Between(from, to, say.Aim)
 	if words == say.Aim(0) {
@@ -36,7 +35,7 @@ func offLevel(h *rules.Checked, k int) string {
 }
 
 // movedWords say what a degree of tilt does to two readings.
-func movedWords(h *rules.Checked, s *rig.State) string {
+func movedWords(h *rig.Hung, s *rig.State) string {
 	kg := h.Moved(s)
 	from, to := "front", "rear"
 	if kg < 0 {
@@ -47,7 +46,7 @@ func movedWords(h *rules.Checked, s *rig.State) string {
 
 // swingWords say how the flown part turns when set k, counted from 0, hangs on it,
 // from hanging free before to hanging free after.
-func swingWords(h *rules.Checked, k int) string {
+func swingWords(h *rig.Hung, k int) string {
 	words := swingOf(h, k, 1)
 	if words == "" {
 		return "Joined and free it keeps that aim."

@@ -93,7 +93,7 @@ func stackSheets(h *rules.Checked) (sheets []Sheet) {
 	for _, s := range pinSheets(h) {
 		add("pins", s)
 	}
-	for _, s := range dollySheets(h) {
+	for _, s := range dollySheets(h.Hung) {
 		add("dollies", s)
 	}
 	add("lifts", liftSheet(h))

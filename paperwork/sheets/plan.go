@@ -8,6 +8,7 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts/drawings"
 	"hangpack/layouts/plan"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
 )
@@ -56,7 +57,7 @@ type chalk struct {
 }
 
 // chalksOf are the points of a stack, front first.
-func chalksOf(h *rules.Checked) (marks []chalk) {
+func chalksOf(h *rig.Hung) (marks []chalk) {
 	for _, p := range h.Points {
 		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
 	}
@@ -74,7 +75,7 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 	stacks := slices.Clone(j.Stacks)
 	slices.SortStableFunc(stacks, func(a, b *rules.Checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
 	for i, h := range stacks {
-		marks := chalksOf(h)
+		marks := chalksOf(h.Hung)
 		if len(marks) == 2 {
 			add(marks[0], marks[1])
 		}
@@ -82,7 +83,7 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 			break
 		}
 		for _, from := range marks {
-			for _, to := range chalksOf(stacks[i+1]) {
+			for _, to := range chalksOf(stacks[i+1].Hung) {
 				add(from, to)
 			}
 		}
@@ -96,7 +97,7 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 // allChalks are the points of all stacks, then the others.
 func allChalks(j *worked.Job) (marks []chalk) {
 	for _, h := range j.Stacks {
-		marks = append(marks, chalksOf(h)...)
+		marks = append(marks, chalksOf(h.Hung)...)
 	}
 	for _, o := range j.Figures.Others {
 		marks = append(marks, chalk{o.ID, o.StageLeft, o.Downstage})

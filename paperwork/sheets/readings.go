@@ -12,7 +12,7 @@ import (
 )
 
 // cellWords say what a load cell's reading counts.
-func cellWords(h *rules.Checked) string {
+func cellWords(h *rig.Hung) string {
 	switch h.LoadCell {
 	case job.AboveHoist:
 		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
@@ -22,7 +22,7 @@ func cellWords(h *rules.Checked) string {
 	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
 }
 
-func heightWords(h *rules.Checked) string {
+func heightWords(h *rig.Hung) string {
 	if h.Floor == 0 {
 		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
 	}
@@ -35,7 +35,7 @@ func heightWords(h *rules.Checked) string {
 
 // betweenWords say why figures lie between two, where a centre of gravity is not
 // known.
-func betweenWords(h *rules.Checked) string {
+func betweenWords(h *rig.Hung) string {
 	if types := h.Unknown(); len(types) > 0 {
 		return " " + rules.UnknownCentres(types) + "."
 	}
@@ -44,7 +44,7 @@ func betweenWords(h *rules.Checked) string {
 
 // ownOfHoist is what a load cell reads besides the hook's load: above the hoist
 // its mass and all of its chain.
-func ownOfHoist(h *rules.Checked, i int) float64 {
+func ownOfHoist(h *rig.Hung, i int) float64 {
 	if h.LoadCell != job.AboveHoist {
 		return 0
 	}
@@ -53,7 +53,7 @@ func ownOfHoist(h *rules.Checked, i int) float64 {
 }
 
 // cellReads are what the load cells should read.
-func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Instrument) {
+func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument) {
 	u := h.Unit()
 	for i, r := range readings {
 		own := ownOfHoist(h, i)
@@ -65,14 +65,14 @@ func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Instru
 
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
-func aimRead(h *rules.Checked, k, n int) layouts.Instrument {
+func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	off := h.Job.Practice.AimTolerance
 	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
-func aimReads(h *rules.Checked, k int) []layouts.Instrument {
+func aimReads(h *rig.Hung, k int) []layouts.Instrument {
 	s := h.Joined(k)
 	reads := []layouts.Instrument{aimRead(h, k, 1)}
 	if s.Flown == 1 {

@@ -7,13 +7,12 @@ import (
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
 
 // HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func HoldsWords(h *rules.Checked, s say.Span) string {
+func HoldsWords(h *rig.Hung, s say.Span) string {
 	var parts []string
 	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
 		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
@@ -22,7 +21,7 @@ func HoldsWords(h *rules.Checked, s say.Span) string {
 }
 
 // SetName names set k, counted from 0, as what rolls in and out.
-func SetName(h *rules.Checked, k int) string {
+func SetName(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return "dolly " + say.Dolly(k)
 	}
@@ -33,10 +32,10 @@ func SetName(h *rules.Checked, k int) string {
 }
 
 // pinTarget names a stack's pin sheet to codes and clicks.
-func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
+func pinTarget(h *rig.Hung) string { return "pins " + h.ID }
 
 // stackHead is what stands at the top of a stack's sheets.
-func stackHead(h *rules.Checked) parts.Head {
+func stackHead(h *rig.Hung) parts.Head {
 	picks := "one pick"
 	if len(h.Picks) == 2 {
 		picks = "two picks"
@@ -67,7 +66,7 @@ func label(word string, end rig.End) string {
 
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
-func aimOf(h *rules.Checked, n int) string {
+func aimOf(h *rig.Hung, n int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
 	return h.Unit().Between(from, to, say.Aim)
 }

@@ -134,17 +134,17 @@ func stackFigures(h *rules.Checked) StackFigures {
 		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
 		LastAim:         say.Degrees(s.Poses[len(s.Poses)-1].Aim),
 		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
-		Picks:           pickFigures(h), Options: optionFigures(h),
+		Picks:           pickFigures(h.Hung), Options: optionFigures(h.Hung),
 		Lowest:   h.Raise + s.Lowest(),
-		Cabinets: cabinetFigures(h), Points: h.Points, Lifts: liftFigures(h),
-		HookFigures: hookFigures(h, len(h.Lifts)), Alone: aloneFigures(h),
+		Cabinets: cabinetFigures(h.Hung), Points: h.Points, Lifts: liftFigures(h.Hung),
+		HookFigures: hookFigures(h.Hung, len(h.Lifts)), Alone: aloneFigures(h.Hung),
 	}
 }
 
 // list is findings, never null.
 func list(f []rules.Finding) []rules.Finding { return append([]rules.Finding{}, f...) }
 
-func pickFigures(h *rules.Checked) (picks []PickFigures) {
+func pickFigures(h *rig.Hung) (picks []PickFigures) {
 	for i, hole := range h.Holes {
 		kg := h.Finished.Loads[i]
 		picks = append(picks, PickFigures{h.Label(hole), kg, kg / h.Finished.Centre.Mass})
@@ -152,7 +152,7 @@ func pickFigures(h *rules.Checked) (picks []PickFigures) {
 	return picks
 }
 
-func optionFigures(h *rules.Checked) []OptionFigures {
+func optionFigures(h *rig.Hung) []OptionFigures {
 	options := []OptionFigures{}
 	for i, o := range h.Options {
 		options = append(options, OptionFigures{h.Label(i), say.Degrees(o.Aim)})
@@ -160,7 +160,7 @@ func optionFigures(h *rules.Checked) []OptionFigures {
 	return options
 }
 
-func cabinetFigures(h *rules.Checked) (cabinets []CabinetFigures) {
+func cabinetFigures(h *rig.Hung) (cabinets []CabinetFigures) {
 	for k, c := range h.Cabinets {
 		j := h.Finished.Joints[k]
 		cabinets = append(cabinets, CabinetFigures{
@@ -199,11 +199,11 @@ type LiftFigures struct {
 	PickClear *float64 `json:"pick_clear_m,omitempty"`
 }
 
-func liftFigures(h *rules.Checked) []LiftFigures {
+func liftFigures(h *rig.Hung) []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
 		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: hookFigures(h, k),
-			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
+			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h, k), LastAim: say.Degrees(s.LastAim())}
 		if h.Dolly != nil {
 			clear := h.RollIn(k)
 			f.PickClear = &clear
@@ -214,7 +214,7 @@ func liftFigures(h *rules.Checked) []LiftFigures {
 }
 
 // hookFigures are of the stack after lift k, counted from 0.
-func hookFigures(h *rules.Checked, k int) (f HookFigures) {
+func hookFigures(h *rig.Hung, k int) (f HookFigures) {
 	for _, r := range h.Readings(k) {
 		f.Hooks, f.Low, f.High = append(f.Hooks, r.Is), append(f.Low, r.Low), append(f.High, r.High)
 	}
@@ -222,7 +222,7 @@ func hookFigures(h *rules.Checked, k int) (f HookFigures) {
 }
 
 // aloneFigures are what each of two hooks holds with the other one slack, in kg.
-func aloneFigures(h *rules.Checked) []float64 {
+func aloneFigures(h *rig.Hung) []float64 {
 	alone := []float64{}
 	for i := range h.Swung {
 		alone = append(alone, h.AloneOnHook(i))
