@@ -15,7 +15,7 @@ import (
 
 // compareStacks compares a stack that both revisions have.
 func (c *Changes) compareStacks(was, h *rules.Checked) {
-	for _, d := range partsOf(was, h) {
+	for _, d := range partsOf(was.Hung, h.Hung) {
 		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
 	}
 	if was.Held() && !h.Held() {
@@ -24,7 +24,7 @@ func (c *Changes) compareStacks(was, h *rules.Checked) {
 	if was.Held() || h.Held() {
 		return
 	}
-	c.compareJoints(was, h)
+	c.compareJoints(was.Hung, h.Hung)
 	if from, to := pickLabels(was.Hung), pickLabels(h.Hung); !slices.Equal(from, to) {
 		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
 	}
@@ -39,7 +39,7 @@ func pickLabels(h *rig.Hung) (labels []rig.Label) {
 
 // compareJoints compares joints by the number of the cabinet below them. A cabinet of
 // another type is another cabinet, whose joint is set anew.
-func (c *Changes) compareJoints(was, h *rules.Checked) {
+func (c *Changes) compareJoints(was, h *rig.Hung) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
 		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
 		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
@@ -67,15 +67,15 @@ func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
 
 // partsOf are what two revisions of a stack do not have alike besides joints and
 // pick holes: cabinets by type, place, and all that twins are compared by.
-func partsOf(was, h *rules.Checked) (all []rules.Difference) {
+func partsOf(was, h *rig.Hung) (all []rules.Difference) {
 	differ := func(of, this, other string) {
 		if this != other {
 			all = append(all, rules.Difference{Of: of, This: this, Other: other})
 		}
 	}
-	differ("cabinets", sheets.HoldsWords(was.Hung, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h.Hung, say.Span{From: 1, To: len(h.Cabinets)}))
-	differ("place", placeWords(was.Hung), placeWords(h.Hung))
-	for _, d := range rules.PartDifferences(was.Hung, h.Hung) {
+	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ("place", placeWords(was), placeWords(h))
+	for _, d := range rules.PartDifferences(was, h) {
 		if d.Of != "pick holes" && d.Of != "number of cabinets" {
 			all = append(all, d)
 		}

@@ -6,7 +6,7 @@ import (
 )
 
 // build turns what was read into a job, and checks one thing against another.
-func (r builder) build(root *value) *Job {
+func (b builder) build(root *value) *Job {
 	j := &Job{
 		Title: root.word("job.title"), Venue: root.word("job.venue"),
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
@@ -15,35 +15,35 @@ func (r builder) build(root *value) *Job {
 		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
-		Fingerprint: r.in.fingerprint(), GearFiles: r.in.paths,
+		Fingerprint: b.in.fingerprint(), GearFiles: b.in.paths,
 	}
-	r.uniqueIDs(root)
-	g := r.gear(root)
-	j.Stacks = r.stacks(root.list("stacks"), g)
+	b.uniqueIDs(root)
+	g := b.gear(root)
+	j.Stacks = b.stacks(root.list("stacks"), g)
 	for _, v := range root.list("other_points") {
-		j.OtherPoints = append(j.OtherPoints, r.otherPoint(v))
+		j.OtherPoints = append(j.OtherPoints, b.otherPoint(v))
 	}
 	return j
 }
 
 // uniqueIDs complains of an id of a stack or of another point that stands for
 // the second time in the file, whichever of the two lists comes first.
-func (r builder) uniqueIDs(root *value) {
+func (b builder) uniqueIDs(root *value) {
 	all := slices.Concat(root.list("stacks"), root.list("other_points"))
 	slices.SortStableFunc(all, func(a, b *value) int {
 		return cmp.Or(cmp.Compare(a.line, b.line), cmp.Compare(a.col, b.col))
 	})
 	seen := map[string]int{}
 	for _, v := range all {
-		r.unique(seen, v.field("id"))
+		b.unique(seen, v.field("id"))
 	}
 }
 
 // gear reads what the stacks are made of.
-func (r builder) gear(root *value) gear {
-	all := r.in.allGear(root)
-	cabinets := each(all, "cabinets", r.cabinet)
-	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
+func (b builder) gear(root *value) gear {
+	all := b.in.allGear(root)
+	cabinets := each(all, "cabinets", b.cabinet)
+	bar := func(key string, v *value) *Bar { return b.bar(key, v, cabinets) }
 	return gear{
 		cabinets: cabinets,
 		bars:     each(all, "bars", bar),

@@ -21,12 +21,12 @@ type gear struct {
 type builder struct{ in *reader }
 
 // unique complains of a text that stands for the second time.
-func (r builder) unique(seen map[string]int, v *value) {
+func (b builder) unique(seen map[string]int, v *value) {
 	if v == nil || v.bad {
 		return
 	}
 	if line, twice := seen[v.text]; twice {
-		r.in.at(v, "%q stands here again; it is already on line %d", v.text, line)
+		b.in.at(v, "%q stands here again; it is already on line %d", v.text, line)
 		return
 	}
 	seen[v.text] = v.line
@@ -53,18 +53,18 @@ func each[T any](gear *value, kind string, read func(key string, v *value) *T) m
 
 // named looks up what a value names among the gear of one kind, and complains
 // of a name that refers to nothing. See each for gear that is nil.
-func named[T any](r builder, v *value, among map[string]*T, section string) *T {
-	if v == nil || v.bad || among == nil || r.in.gearLost {
+func named[T any](b builder, v *value, among map[string]*T, section string) *T {
+	if v == nil || v.bad || among == nil || b.in.gearLost {
 		return nil
 	}
 	if found := among[v.text]; found != nil {
 		return found
 	}
 	right := oneOfThose
-	if len(among) <= hintsMost && len(r.in.complaints) <= hintsMost {
+	if len(among) <= hintsMost && len(b.in.complaints) <= hintsMost {
 		right = whatThereIs(v.text, slices.Sorted(maps.Keys(among)))
 	}
-	r.in.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
+	b.in.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
 	return nil
 }
 

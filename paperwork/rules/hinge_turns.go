@@ -8,11 +8,11 @@ import (
 // hingeTurns: the pull of a hinge changes its sign from lift to lift.
 var hingeTurns = Rule{ID: "hinge_turns", Title: "Hinge turns over", Severity: Caution, stack: checkHinges}
 
-func checkHinges(h *check) {
-	for k := range h.Cabinets {
-		if t, ok := h.Turning(k); ok {
-			h.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-				say.Pulled(t.From), say.Pulled(-t.From), liftName(h.Hung, h.Joined(t.Lift)))
+func checkHinges(c *check) {
+	for k := range c.Cabinets {
+		if t, ok := c.Turning(k); ok {
+			c.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+				say.Pulled(t.From), say.Pulled(-t.From), liftName(c.Hung, c.Joined(t.Lift)))
 		}
 	}
 }

@@ -161,16 +161,16 @@ func alonePinSum(h *rig.Hung, force float64, pins int) string {
 	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
 }
 
-func checkOneHoist(h *check) {
-	for i := range h.Swung {
-		checkAlone(h, i)
+func checkOneHoist(c *check) {
+	for i := range c.Swung {
+		checkAlone(c, i)
 	}
 }
 
-func checkOneHoistGear(h *check) {
-	for i := range h.Swung {
-		checkAlone(h, i)
-		checkSwung(h, i)
+func checkOneHoistGear(c *check) {
+	for i := range c.Swung {
+		checkAlone(c, i)
+		checkSwung(c, i)
 	}
 }
 
@@ -185,24 +185,24 @@ func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
 
 // checkAlone names the parts of the rule that could not hold the stack from hook i
 // alone.
-func checkAlone(h *check, i int) {
-	for _, c := range AloneChecks(h.Hung, i) {
-		if c.rule == h.rule.ID && c.Over() {
-			f := h.alone(c.where(), "%s", aloneWords(h.Hung, c, i))
-			f.Of, f.By = c.Part, c.Load/c.Limit
+func checkAlone(c *check, i int) {
+	for _, part := range AloneChecks(c.Hung, i) {
+		if part.rule == c.rule.ID && part.Over() {
+			f := c.alone(part.where(), "%s", aloneWords(c.Hung, part, i))
+			f.Of, f.By = part.Part, part.Load/part.Limit
 		}
 	}
 }
 
 // checkSwung: hung from hook i alone the stack tips over, or a link is pushed that
 // may only be pulled.
-func checkSwung(h *check, i int) {
-	if lever := h.Swung[i].Lever; lever <= rig.Within {
-		f := h.alone(rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
+func checkSwung(c *check, i int) {
+	if lever := c.Swung[i].Lever; lever <= rig.Within {
+		f := c.alone(rig.Where{End: c.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", c.End(i))
 		f.Of, f.By = "balance", -lever
 	}
-	if k, force := PushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
-		f := h.alone(rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
+	if k, force := PushedAlone([]*rig.Hung{c.Hung}, i, false); k >= 0 {
+		f := c.alone(rig.Where{Joint: k + 1, End: c.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", c.End(i), c.Unit().Force(force))
 		f.Of, f.By = "push", -force
 	}
 }
