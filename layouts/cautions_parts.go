@@ -85,7 +85,7 @@ func cautionGroup(c *paper.Canvas, g CautionGroup) []paper.Piece {
 	for _, item := range g.Items {
 		rows = append(rows, advicePiece(c, item))
 	}
-	return paper.Under(head, rows)
+	return paper.Headed(head, rows)
 }
 
 func advicePiece(c *paper.Canvas, g Advice) paper.Piece {

@@ -37,7 +37,7 @@ func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
 		s.head = c.Wrap(paper.SmallBold, s.boxes-4, p.Bar+p.Above)
 		words := float64(len(s.head))*paper.SmallBold.Lead() + s.tabs.Height/2 + 0.8
 		left := room.H - scheduleUp - float64(len(s.foot))*paper.Small.Lead() - 5
-		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
+		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.leastRow())
 		s.bar = max(s.row, words)
 	}
 	return s
@@ -123,7 +123,7 @@ const typeRoom = nameWidth - 13
 // nameLines is how many lines of a name a row has room for.
 func (p Pins) nameLines(row float64) int {
 	two := 9.5
-	if p.rowLeast() == rowCut {
+	if p.leastRow() == rowCut {
 		two = 12.4
 	}
 	if row < two {

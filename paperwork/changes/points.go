@@ -62,7 +62,7 @@ func pointCalled(all []pointAt, id string) (p pointAt, found bool) {
 }
 
 // comparePoints compares the points that both revisions have, and names the others.
-func (c *Changes) comparePoints() {
+func (c *List) comparePoints() {
 	was, now := pointsAt(c.old), pointsAt(c.new)
 	for _, p := range now {
 		switch q, both := pointCalled(was, p.id); {

@@ -13,17 +13,17 @@ import (
 // Report writes the changes for a person at a terminal, at most 100 columns; the
 // count of joints last. It draws both packs to tell which sheets change, and returns
 // an error where one does not fit on paper.
-func (c Changes) Report() (string, error) {
+func (c List) Report() (string, error) {
 	var b strings.Builder
 	pdf, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
-		say.Under(&b, s)
+		say.Inset(&b, s)
 	}
 	for _, id := range c.changedStacks() {
-		c.reportStack(&b, c.new.Stack(id).Hung)
+		c.writeStack(&b, c.new.Stack(id).Hung)
 	}
-	c.reportPoints(&b)
+	c.writePoints(&b)
 	b.WriteString("\n")
 	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), pdf, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
@@ -32,12 +32,12 @@ func (c Changes) Report() (string, error) {
 }
 
 // revisions names both, with their fingerprints.
-func (c Changes) revisions() string {
+func (c List) revisions() string {
 	return fmt.Sprintf("REV %s %s, now REV %s %s", c.old.Revision, c.Old, c.new.Revision, c.New)
 }
 
 // warnings are what has to be known before all else.
-func (c Changes) warnings() (all []string) {
+func (c List) warnings() (all []string) {
 	if c.old.Revision == c.new.Revision && c.Old != c.New {
 		all = append(all, "TWO DIFFERENT JOBS ARE CALLED REV "+c.new.Revision+": give the new one another revision, or sheets of both will be mixed up.")
 	}
@@ -52,7 +52,7 @@ func (c Changes) warnings() (all []string) {
 
 // changedStacks are the stacks that both revisions have and that have changes of
 // their own, in the order of the new one.
-func (c Changes) changedStacks() (ids []string) {
+func (c List) changedStacks() (ids []string) {
 	for _, h := range c.new.Stacks {
 		own := func(id string) bool { return id == h.ID }
 		if slices.ContainsFunc(c.Joints, func(j JointChange) bool { return own(j.Stack) }) ||
@@ -65,7 +65,7 @@ func (c Changes) changedStacks() (ids []string) {
 }
 
 // jointsOf are the joints of a stack that move.
-func (c Changes) jointsOf(stack string) (joints []JointChange) {
+func (c List) jointsOf(stack string) (joints []JointChange) {
 	for _, j := range c.Joints {
 		if j.Stack == stack {
 			joints = append(joints, j)
@@ -74,7 +74,7 @@ func (c Changes) jointsOf(stack string) (joints []JointChange) {
 	return joints
 }
 
-func (c Changes) reportStack(b *strings.Builder, h *rig.Hung) {
+func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.Stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
@@ -85,15 +85,15 @@ func (c Changes) reportStack(b *strings.Builder, h *rig.Hung) {
 		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, say.Dolly(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
-		say.Under(b, s)
+		say.Inset(b, s)
 	}
 }
 
 // stackWords are a stack's changes besides its joints, a sentence each.
-func (c Changes) stackWords(h *rig.Hung) (all []string) {
+func (c List) stackWords(h *rig.Hung) (all []string) {
 	for _, p := range c.Picks {
 		if p.Stack == h.ID {
-			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.Stack(h.ID).Hung), rules.PickHoles(h)))
+			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoleWords(c.old.Stack(h.ID).Hung), rules.PickHoleWords(h)))
 		}
 	}
 	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {
@@ -117,7 +117,7 @@ func numbersOf(changes []CabinetChange, stack string) string {
 }
 
 // otherWords are the other changes of a stack, or of the job where stack is "".
-func (c Changes) otherWords(stack string) (all []string) {
+func (c List) otherWords(stack string) (all []string) {
 	for _, o := range c.Others {
 		if o.Stack == stack {
 			all = append(all, fmt.Sprintf("%s: %s, now %s", o.What, o.From, o.To))
@@ -126,7 +126,7 @@ func (c Changes) otherWords(stack string) (all []string) {
 	return all
 }
 
-func (c Changes) reportPoints(b *strings.Builder) {
+func (c List) writePoints(b *strings.Builder) {
 	u := c.new.Unit()
 	for i, p := range c.Points {
 		if i == 0 {
@@ -138,13 +138,13 @@ func (c Changes) reportPoints(b *strings.Builder) {
 		}
 		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), moved)
 		if most := mostWords(u, p); most != "" {
-			say.Under(b, p.ID+": "+most)
+			say.Inset(b, p.ID+": "+most)
 		}
 	}
 }
 
 // jobWords are changes of the whole job, and of stacks that one revision has alone.
-func (c Changes) jobWords() []string {
+func (c List) jobWords() []string {
 	all := append(c.otherWords(""), listed("",
 		nameList{"stacks added", c.Added}, nameList{"stacks gone", c.Gone}, nameList{"points added", c.PointsAdded}, nameList{"points gone", c.PointsGone})...)
 	if c.Old != c.New && len(all)+len(c.Joints)+len(c.Picks)+len(c.Points)+len(c.Others) == 0 {
@@ -170,7 +170,7 @@ func listed(end string, lists ...nameList) (all []string) {
 }
 
 // pins counts the link pins of the joints that move.
-func (c Changes) pins() (n int) {
+func (c List) pins() (n int) {
 	for _, j := range c.Joints {
 		n += c.new.Stack(j.Stack).Cabinets[j.Cabinet-1].LinkPins
 	}
@@ -178,7 +178,7 @@ func (c Changes) pins() (n int) {
 }
 
 // closing is the count by which a crew knows that it is done.
-func (c Changes) closing() string {
+func (c List) closing() string {
 	verb := "move"
 	if c.Move == 1 {
 		verb = "moves"

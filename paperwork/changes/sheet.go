@@ -11,7 +11,7 @@ import (
 
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.
-func (c Changes) sheet() (layouts.Changes, error) {
+func (c List) sheet() (layouts.Changes, error) {
 	pdf, err := c.paperWords()
 	s := layouts.Changes{
 		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: pdf, Closing: c.closing() + ".",
@@ -34,7 +34,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 }
 
 // stackBlock is what changes of one stack.
-func (c Changes) stackBlock(h *rig.Hung) layouts.ChangedStack {
+func (c List) stackBlock(h *rig.Hung) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.Stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {
@@ -44,7 +44,7 @@ func (c Changes) stackBlock(h *rig.Hung) layouts.ChangedStack {
 		}
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
 			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: sheets.HoleOf(was.Cabinets[k].Hole), To: sheets.HoleOf(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
+			From: sheets.JointHole(was.Cabinets[k].Hole), To: sheets.JointHole(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
 		})
 	}
 	return s

@@ -19,7 +19,7 @@ var (
 )
 
 // venueWords say what the venue has to accept anew.
-func (c Changes) venueWords() []string {
+func (c List) venueWords() []string {
 	again := c.again()
 	if len(again) == 0 {
 		return []string{"Nothing that the cover wants accepted again has changed. The venue may want the new revision all the same: ask."}
@@ -28,7 +28,7 @@ func (c Changes) venueWords() []string {
 }
 
 // again is what the venue has to accept anew.
-func (c Changes) again() (again []string) {
+func (c List) again() (again []string) {
 	for _, p := range c.Points {
 		again = append(again, "point "+p.ID)
 	}
@@ -49,24 +49,24 @@ func (c Changes) again() (again []string) {
 	return again
 }
 
-// sheetChanges are sheets of both revisions by what has to be done with them.
-type sheetChanges struct{ other, same, added, gone []string }
+// pageChanges are sheets of both revisions by what has to be done with them.
+type pageChanges struct{ other, same, added, gone []string }
 
-// sheetChanges draws both packs and compares them page by page, but for what every
+// changedPages draws both packs and compares them page by page, but for what every
 // new revision changes: its spine, its REV, page numbers, fingerprints and codes.
-func (c Changes) sheetChanges() (sheetChanges, error) {
+func (c List) changedPages() (pageChanges, error) {
 	was, err := pageWordsOf(c.old)
 	if err != nil {
-		return sheetChanges{}, err
+		return pageChanges{}, err
 	}
 	now, err := pageWordsOf(c.new)
 	if err != nil {
-		return sheetChanges{}, err
+		return pageChanges{}, err
 	}
 	return compareSheets(was, now), nil
 }
 
-func compareSheets(was, now pageWords) (s sheetChanges) {
+func compareSheets(was, now pageWords) (s pageChanges) {
 	for _, name := range now.names {
 		switch text, both := was.says[name]; {
 		case !both:
@@ -128,8 +128,8 @@ func said(m paper.Mark, everNew *strings.Replacer) string {
 }
 
 // paperWords say which sheets to bin and which to print again.
-func (c Changes) paperWords() ([]string, error) {
-	s, err := c.sheetChanges()
+func (c List) paperWords() ([]string, error) {
+	s, err := c.changedPages()
 	if err != nil {
 		return nil, err
 	}
@@ -142,7 +142,7 @@ func (c Changes) paperWords() ([]string, error) {
 }
 
 // Paper sets the changes on paper.
-func (c Changes) Paper() (paper.Drawn, error) {
+func (c List) Paper() (paper.Drawn, error) {
 	sheet, err := c.sheet()
 	if err != nil {
 		return paper.Drawn{}, err

@@ -14,7 +14,7 @@ import (
 )
 
 // compareStacks compares a stack that both revisions have.
-func (c *Changes) compareStacks(was, h *rules.Checked) {
+func (c *List) compareStacks(was, h *rules.Checked) {
 	for _, d := range partsOf(was.Hung, h.Hung) {
 		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
 	}
@@ -39,7 +39,7 @@ func pickLabels(h *rig.Hung) (labels []rig.Label) {
 
 // compareJoints compares joints by the number of the cabinet below them. A cabinet of
 // another type is another cabinet, whose joint is set anew.
-func (c *Changes) compareJoints(was, h *rig.Hung) {
+func (c *List) compareJoints(was, h *rig.Hung) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
 		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
 		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
@@ -56,7 +56,7 @@ func (c *Changes) compareJoints(was, h *rig.Hung) {
 }
 
 // compareJoint compares the hole of the joint above cabinet n.
-func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
+func (c *List) compareJoint(stack string, n int, was, now job.Hole) {
 	if was == now {
 		c.Stay++
 		return
@@ -97,7 +97,7 @@ func placeWords(h *rig.Hung) string {
 }
 
 // compareJobs compares what is of the whole job.
-func (c *Changes) compareJobs() {
+func (c *List) compareJobs() {
 	u := c.new.Unit()
 	now := jobFacts(c.new, u)
 	for i, was := range jobFacts(c.old, u) {

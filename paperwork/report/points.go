@@ -17,8 +17,8 @@ import (
 // columns wide: places and loads, heights and hoists, totals.
 func Points(j *worked.Job) string {
 	var b strings.Builder
-	reportPlaces(j, &b)
-	reportHeights(j, &b)
+	writePlaces(j, &b)
+	writeHeights(j, &b)
 	u := j.Unit()
 	fmt.Fprintf(&b, "\n%-48s %10s %10s  %10s\n", "total of", "static", "", "design")
 	for _, t := range worked.Sums(j) {
@@ -26,13 +26,13 @@ func Points(j *worked.Job) string {
 	}
 	p := j.Practice
 	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		rules.Factors(p), say.Trimmed(1+p.MassTolerance), j.HeightsFrom)
+		rules.FactorWords(p), say.Trimmed(1+p.MassTolerance), j.HeightsFrom)
 	b.WriteString("\n" + strings.Join(say.Folded(says, say.Columns), "\n") + "\n" + strings.Join(say.Folded(verdictOf(j), say.Columns), "\n") + "\n")
 	return b.String()
 }
 
-// reportPlaces writes where each point is and what it carries.
-func reportPlaces(j *worked.Job, b *strings.Builder) {
+// writePlaces writes where each point is and what it carries.
+func writePlaces(j *worked.Job, b *strings.Builder) {
 	u := j.Unit()
 	row := func(id, across, upDown, static, design, alone string) {
 		line := strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " ")
@@ -59,8 +59,8 @@ func reportPlaces(j *worked.Job, b *strings.Builder) {
 	}
 }
 
-// reportHeights writes the heights of each point and the use of its hoist.
-func reportHeights(j *worked.Job, b *strings.Builder) {
+// writeHeights writes the heights of each point and the use of its hoist.
+func writeHeights(j *worked.Job, b *strings.Builder) {
 	u := j.Unit()
 	fmt.Fprintf(b, "\n%-12s %16s %16s %16s %16s  %s\n", "point", "pick hole", "low hook", "high hook", "chain needed", "hoist used")
 	for i, h := range j.Stacks {
@@ -68,12 +68,12 @@ func reportHeights(j *worked.Job, b *strings.Builder) {
 			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.Length(p.PickHeight), u.Length(p.LowHook), u.Known(p.HighHook), u.Known(p.ChainNeeded), say.Percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
-			say.Under(b, p.ID+": "+rules.HoistSum(h.Hung, n))
+			say.Inset(b, p.ID+": "+rules.HoistSum(h.Hung, n))
 		}
 	}
 	for _, o := range j.Figures.Others {
 		fmt.Fprintf(b, "%-12s %16s %16s\n", o.ID, "", u.Length(o.Height))
-		say.Under(b, o.ID+": "+o.What)
+		say.Inset(b, o.ID+": "+o.What)
 	}
 }
 
@@ -115,7 +115,7 @@ func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 	if h.Held() {
 		held = "yes"
 	}
-	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactly(p.HighHook), exactly(p.ChainNeeded),
+	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactOrNone(p.HighHook), exactOrNone(p.ChainNeeded),
 		exact(p.Static), exact(p.Design), exact(say.Kilonewtons(p.Static)), exact(say.Kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
 		"hoist, chain and rigging", secondary, rating}
 }
@@ -123,8 +123,8 @@ func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 // exact writes a number with all its digits.
 func exact(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
 
-// exactly writes a number with all its digits, or nothing where it is not known.
-func exactly(x *float64) string {
+// exactOrNone writes a number with all its digits, or nothing where it is not known.
+func exactOrNone(x *float64) string {
 	if x == nil {
 		return ""
 	}

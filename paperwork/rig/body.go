@@ -6,13 +6,13 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func hoistFor(h *job.Hoist) calc.Hoist {
+func calcHoist(h *job.Hoist) calc.Hoist {
 	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }
 
-// body gives calc a stack of the job, with unknown centres of gravity at a place
+// calcStack gives calc a stack of the job, with unknown centres of gravity at a place
 // of their middle third.
-func body(s *job.Stack, at Third) calc.Stack {
+func calcStack(s *job.Stack, at Third) calc.Stack {
 	b := calc.Stack{Bar: calc.Bar{
 		Mass:            s.Bar.Mass,
 		CentreOfGravity: s.Bar.CentreOfGravity,

@@ -23,7 +23,7 @@ func (h *Hung) chainNeeded(i int) *float64 {
 	if high == nil || h.Dolly == nil {
 		return nil
 	}
-	need := calc.ChainNeeded(*high, h.lowestHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
+	need := calc.ChainNeeded(*high, h.lowestHook(i), calcHoist(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
 	return &need
 }
 
@@ -45,7 +45,7 @@ func (h *Hung) OnDolly(set int) float64 {
 
 // Reach returns how low hoist i lets its hook down, and how low it has to come.
 func (h *Hung) Reach(i int) (lowest, wanted float64) {
-	return calc.LowestHook(*h.HighHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.lowestHook(i)
+	return calc.LowestHook(*h.HighHook(i), calcHoist(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.lowestHook(i)
 }
 
 // lowestHook returns how low hook i has to come: onto the bar that stands level

@@ -94,7 +94,7 @@ func (s *State) Words() string {
 // Static returns what point i carries at rest in a state, in kg.
 func (h *Hung) Static(s *State, i int) float64 {
 	p := h.Picks[i]
-	return calc.Static(s.Loads[i], p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass)
+	return calc.Static(s.Loads[i], p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass)
 }
 
 // Carried returns what point i carries in a state.
@@ -110,7 +110,7 @@ func (h *Hung) Alone(i int) float64 {
 		return 0
 	}
 	p := h.Picks[i]
-	return calc.Alone(h.Finished.Centre.Mass, p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass, h.Job.Practice.MassTolerance)
+	return calc.Alone(h.Finished.Centre.Mass, p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass, h.Job.Practice.MassTolerance)
 }
 
 // HoistUse returns how much of what practice allows of hoist i is used.

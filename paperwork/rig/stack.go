@@ -44,7 +44,7 @@ type Option struct {
 
 // Hang works out one stack of a job.
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
-	h := &Hung{Stack: s, Job: j, Body: body(s, Third{})}
+	h := &Hung{Stack: s, Job: j, Body: calcStack(s, Third{})}
 	h.Centre = h.Body.CentreInBar()
 	chooseHoles(h)
 	if err := workStates(h); err != nil {

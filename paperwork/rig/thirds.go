@@ -60,7 +60,7 @@ func workCorners(h *Hung) error {
 		return nil
 	}
 	for _, t := range thirds {
-		v := &Hung{Stack: h.Stack, Job: h.Job, Body: body(h.Stack, t), Holes: h.Holes, Third: t}
+		v := &Hung{Stack: h.Stack, Job: h.Job, Body: calcStack(h.Stack, t), Holes: h.Holes, Third: t}
 		v.Centre = v.Body.CentreInBar()
 		if err := workStates(v); err != nil {
 			return err

@@ -25,8 +25,8 @@ func (f Finding) Lead() string {
 	return say.Before(f.Title, ": ")
 }
 
-// OnPaper is where a finding applies, in words for paper.
-func OnPaper(at rig.Where) string {
+// WhereWords is where a finding applies, in words for paper.
+func WhereWords(at rig.Where) string {
 	if at == (rig.Where{}) {
 		return "the finished stack"
 	}
@@ -43,5 +43,5 @@ func OnPaper(at rig.Where) string {
 
 // Sentence is a finding as one sentence.
 func (f Finding) Sentence() string {
-	return f.Lead() + f.Says + " (" + OnPaper(f.Where) + ")"
+	return f.Lead() + f.Says + " (" + WhereWords(f.Where) + ")"
 }

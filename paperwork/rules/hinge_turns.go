@@ -10,7 +10,7 @@ var hingeTurns = Rule{ID: "hinge_turns", Title: "Hinge turns over", Severity: Ca
 
 func checkHinges(c *check) {
 	for k := range c.Cabinets {
-		if t, ok := c.Turning(k); ok {
+		if t, ok := c.HingeTurn(k); ok {
 			c.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
 				say.Pulled(t.From), say.Pulled(-t.From), liftName(c.Hung, c.Joined(t.Lift)))
 		}

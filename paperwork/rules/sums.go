@@ -25,13 +25,11 @@ func HoistLimit(h *rig.Hung, m *job.Hoist) string {
 
 // designSum writes a static load and its design load as a sum.
 func designSum(h *rig.Hung, kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorsOf(h), h.Unit().Load(h.Job.Practice.Design(kg)))
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorWords(h.Job.Practice), h.Unit().Load(h.Job.Practice.Design(kg)))
 }
 
-func FactorsOf(h *rig.Hung) string { return Factors(h.Job.Practice) }
-
-// Factors writes the factors of a design load: '1.05 x 1.25'.
-func Factors(p job.Practice) string {
+// FactorWords writes the factors of a design load: '1.05 x 1.25'.
+func FactorWords(p job.Practice) string {
 	return say.Trimmed(1+p.MassTolerance) + " x " + say.Trimmed(p.DynamicFactor)
 }
 
@@ -52,7 +50,7 @@ func pinSum(h *rig.Hung, force float64, pins int) string {
 	if pins > 1 {
 		of += " x " + say.Share(h.Job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, FactorsOf(h), h.Unit().Force(one))
+	return fmt.Sprintf("%s x %s = %s", of, FactorWords(h.Job.Practice), h.Unit().Force(one))
 }
 
 // pinLimit writes a pin's rating and, where it is not used whole, how much is.

@@ -53,8 +53,8 @@ func takeMeasures(h *Checked, measures []Measure, said string) {
 	}
 }
 
-// UnknownCentres say of which types the centre of gravity is not known.
-func UnknownCentres(types []*job.Cabinet) string {
+// UnknownCentreWords say of which types the centre of gravity is not known.
+func UnknownCentreWords(types []*job.Cabinet) string {
 	var keys []string
 	for _, t := range types {
 		keys = append(keys, t.Key)

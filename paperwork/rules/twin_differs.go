@@ -79,16 +79,16 @@ var twinParts = []struct {
 }{
 	{"number of cabinets", func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
 	{"bar", func(h *rig.Hung) string { return h.Bar.Key }},
-	{"pick holes", func(h *rig.Hung) string { return PickHoles(h) }},
+	{"pick holes", func(h *rig.Hung) string { return PickHoleWords(h) }},
 	{"aim wanted", func(h *rig.Hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *rig.Hung) string { return TrimOf(h) + " at " + h.Unit().Exactly(h.Trim.Height) }},
+	{"trim", func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
 	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
 	{"load cell", func(h *rig.Hung) string { return say.Given(string(h.LoadCell)) }},
 	{"steel", eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
 		}
-		return u.Exactly(*p.Steel)
+		return u.ExactLength(*p.Steel)
 	})},
 	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
 	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
@@ -100,7 +100,7 @@ var twinParts = []struct {
 	}},
 	{"sets", func(h *rig.Hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
 	{"pins set", func(h *rig.Hung) string { return say.Given(string(h.PinsSet)) }},
-	{"floor", func(h *rig.Hung) string { return h.Unit().Exactly(h.Floor) }},
+	{"floor", func(h *rig.Hung) string { return h.Unit().ExactLength(h.Floor) }},
 	{"extras", func(h *rig.Hung) string { return extraWords(h) }},
 	{"secondary", func(h *rig.Hung) string {
 		if h.Secondary == nil {
@@ -130,7 +130,7 @@ func exactAim(rad float64) string {
 }
 
 func riggingWords(u say.Units, r job.Rigging) string {
-	return u.Weighed(r.Mass) + ", " + u.Exactly(r.Length)
+	return u.ExactMass(r.Mass) + ", " + u.ExactLength(r.Length)
 }
 
 // extraWords write what else hangs with a stack and where.
@@ -141,7 +141,7 @@ func extraWords(h *rig.Hung) string {
 		if e.Cabinet > 0 {
 			at = fmt.Sprintf("cabinet %d", e.Cabinet)
 		}
-		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.Weighed(e.Mass), at, u.Exactly(e.At.Behind), u.Exactly(e.At.Below)))
+		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.ExactMass(e.Mass), at, u.ExactLength(e.At.Behind), u.ExactLength(e.At.Below)))
 	}
 	if len(all) == 0 {
 		return "none"

@@ -22,8 +22,8 @@ func (h *Checked) ShortVerdict() string {
 	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
 }
 
-// PickHoles names the pick holes in use.
-func PickHoles(h *rig.Hung) string {
+// PickHoleWords names the pick holes in use.
+func PickHoleWords(h *rig.Hung) string {
 	if len(h.Holes) == 1 {
 		return "pick hole " + h.Label(h.Holes[0]).Text
 	}
@@ -46,8 +46,8 @@ func (h *Checked) MostUsedWords() string {
 	}
 }
 
-// TrimOf says what the height of the trim is of.
-func TrimOf(h *rig.Hung) string {
+// TrimWords says what the height of the trim is of.
+func TrimWords(h *rig.Hung) string {
 	if h.Trim.OfPick {
 		return "highest pick hole"
 	}

@@ -262,7 +262,7 @@ func (u Units) Difference(from, to float64) string {
 }
 
 // Between writes a figure, or what it lies between where that is not known.
-func (u Units) Between(from, to float64, write func(float64) string) string {
+func Between(from, to float64, write func(float64) string) string {
 	a, b := write(from), write(to)
 	if a == b {
 		return a

@@ -29,14 +29,14 @@ func calculationSheet(h *rules.Checked) layouts.Calculation {
 // inputFacts are what the job gives and the calculation uses.
 func inputFacts(h *rig.Hung) []parts.Fact {
 	u := h.Unit()
-	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.FineMass(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.GearLength(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.Types() {
 		facts = append(facts, parts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
 	}
 	for i, pick := range h.Picks {
 		facts = append(facts, parts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
 	}
-	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimOf(h), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimWords(h), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
 		parts.Fact{Of: "Splays, top down", Is: splayList(h)},
 		parts.Fact{Of: "Wanted", Is: wanted},
@@ -60,17 +60,17 @@ func cabinetInputs(h *rig.Hung, t *job.Cabinet) string {
 	}
 	centre := u.Place(t.CentreOfGravity)
 	if t.CentreUnknown {
-		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.Dot(t.Depth/6), u.Dot(t.FrontHeight/6))
+		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.GearLength(t.Depth/6), u.GearLength(t.FrontHeight/6))
 	}
 	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
-		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
+		u.FineMass(t.Mass), centre, u.GearLength(t.HingePitch), u.GearLength(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
 func hoistInputs(h *rig.Hung, p job.Pick) string {
 	u, m := h.Unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
-		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
-		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
+		m.Key, u.Limit(m.Capacity), u.FineMass(m.Mass), u.PerLength(m.ChainMass), u.ChainLength(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
+		u.FineMass(p.Below.Mass), u.Length(p.Below.Length), u.FineMass(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
 func splayList(h *rig.Hung) string {
@@ -85,7 +85,7 @@ func splayList(h *rig.Hung) string {
 func checkRows(h *rules.Checked) (rows [][]string) {
 	row := func(of string, says rules.Wording, used string) {
 		at, worked, most := says()
-		rows = append(rows, []string{of, rules.OnPaper(at), worked, most, used})
+		rows = append(rows, []string{of, rules.WhereWords(at), worked, most, used})
 	}
 	for _, u := range h.Uses {
 		row(u.Part, u.Says, say.Percent(u.Of))

@@ -41,12 +41,12 @@ func hangsBelow(h *rig.Hung, k int, all []part) hanging {
 // belowSteps place the centre of gravity of what hangs below a joint.
 func belowSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u := h.Unit()
-	m := symbol{"M", u.Tenth(b.mass)}
+	m := symbol{"M", u.FineMass(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
 	return []layouts.Formula{
-		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.Dot(b.from.Behind), "", symbol{"S_b", u.Turning(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.Dot(b.hinge.Behind)}),
-		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.Dot(b.from.Below), "", symbol{"S_d", u.Turning(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.Dot(b.hinge.Below)}),
-		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.Finished.Tilt)}),
+		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.GearLength(b.from.Behind), "", symbol{"S_b", u.BareMoment(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.GearLength(b.hinge.Behind)}),
+		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.GearLength(b.from.Below), "", symbol{"S_d", u.BareMoment(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.GearLength(b.hinge.Below)}),
+		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.GearLength(b.level), "", symbol{"b", u.GearLength(b.from.Behind)}, symbol{"d", u.GearLength(b.from.Below)}, symbol{"tilt", say.FineAngle(h.Finished.Tilt)}),
 	}
 }
 
@@ -55,16 +55,16 @@ func belowSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 func forceSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
 	phi := h.Finished.Poses[k].Aim - c.Splay/2
-	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
+	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", say.FineAngle(phi)}, symbol{"link", u.Newtons(j.Link)}
 	weight := step("weight below the joint", "W = M", u.Newtons(b.mass*calc.G), "", symbol{"M", say.Fixed(b.mass/say.PoundKg, 1) + " lbf"})
 	if !u.Imperial {
-		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.Tenth(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
+		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.FineMass(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
 	}
 	return []layouts.Formula{
 		weight,
-		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.Finished.Poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
+		step("mean turn of the two bodies", "phi = aim - splay / 2", say.FineAngle(phi), "", symbol{"aim", say.FineAngle(h.Finished.Poses[k].Aim)}, symbol{"splay", say.FineAngle(c.Splay)}),
 		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
-			symbol{"e", u.Dot(b.level)}, symbol{"arm", u.Dot(h.Body.Arm(k))}, symbol{"splay", u.Turn(c.Splay)}),
+			symbol{"e", u.GearLength(b.level)}, symbol{"arm", u.GearLength(h.Body.Arm(k))}, symbol{"splay", say.FineAngle(c.Splay)}),
 		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
 		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", w, lean),
 		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.Newtons(j.Hinge()), u.Force(j.Hinge()), symbol{"pull", u.Newtons(j.HingePull)}, symbol{"side", u.Newtons(j.HingeSide)}),

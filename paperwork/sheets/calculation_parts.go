@@ -65,10 +65,10 @@ func partTable(h *rig.Hung, all []part) layouts.Table {
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, []string{p.name, u.Part(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.Bare(p.hinge.Behind), u.Bare(p.hinge.Below),
-			u.Bare(p.at.Behind), u.Bare(p.at.Below), u.Turning(p.mass * p.at.Behind), u.Turning(p.mass * p.at.Below)})
+		t.Rows = append(t.Rows, []string{p.name, u.BareMass(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.BareGearLength(p.hinge.Behind), u.BareGearLength(p.hinge.Below),
+			u.BareGearLength(p.at.Behind), u.BareGearLength(p.at.Below), u.BareMoment(p.mass * p.at.Behind), u.BareMoment(p.mass * p.at.Below)})
 	}
 	mass, behind, below := moments(all)
-	t.Rows = append(t.Rows, []string{"sum", u.Part(mass), "", "", "", "", "", u.Turning(behind), u.Turning(below)})
+	t.Rows = append(t.Rows, []string{"sum", u.BareMass(mass), "", "", "", "", "", u.BareMoment(behind), u.BareMoment(below)})
 	return t
 }

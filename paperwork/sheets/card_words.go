@@ -24,7 +24,7 @@ func cardJoint(h *rig.Hung, k int) *layouts.CardJoint {
 	if n == 0 {
 		above = "bar"
 	}
-	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: HoleOf(h.Cabinets[n].Hole)}
+	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: JointHole(h.Cabinets[n].Hole)}
 }
 
 // standsOn is what a set stands on before it flies.
@@ -75,7 +75,7 @@ func swingOf(h *rig.Hung, k int, way float64) string {
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}
-	return h.Unit().Between(from, to, say.Turned)
+	return say.Between(from, to, say.Turned)
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.

@@ -68,9 +68,9 @@ func gatheredCautions(first string, findings []rules.Finding) (items []parts.Rem
 		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
 			n++
 		}
-		at := rules.OnPaper(f.Where)
+		at := rules.WhereWords(f.Where)
 		if last := findings[n-1]; n-i == 2 {
-			at += ", " + rules.OnPaper(last.Where)
+			at += ", " + rules.WhereWords(last.Where)
 		} else if n-i > 2 {
 			at = "joints " + jointList(findings[i:n])
 		}
@@ -87,7 +87,7 @@ func jointList(findings []rules.Finding) string {
 		if f.Where == (rig.Where{Joint: f.Where.Joint}) {
 			all = append(all, fmt.Sprint(f.Where.Joint))
 		} else {
-			all = append(all, rules.OnPaper(f.Where))
+			all = append(all, rules.WhereWords(f.Where))
 		}
 	}
 	return strings.Join(all, ", ")

@@ -10,7 +10,7 @@ import (
 func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
 	d := layouts.DoNotFly{Target: pinTarget(h.Hung), Head: stackHead(h.Hung), Code: codeOf(h), Says: heldText(h.Hung)}
 	for _, f := range h.Holds {
-		d.Reasons = append(d.Reasons, parts.Remark{Where: rules.OnPaper(f.Where), Says: f.Lead() + f.Says})
+		d.Reasons = append(d.Reasons, parts.Remark{Where: rules.WhereWords(f.Where), Says: f.Lead() + f.Says})
 	}
 	return d
 }

@@ -174,5 +174,5 @@ func downNotes(h *rig.Hung, k int) []string {
 	}
 	s := h.Joined(k - 1)
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k - 1).LastAim() })
-	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", SetName(h, k), say.Count(s.Flown, "cabinet"), s.Flown, h.Unit().Between(from, to, say.Aim)))
+	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", SetName(h, k), say.Count(s.Flown, "cabinet"), s.Flown, say.Between(from, to, say.Aim)))
 }

@@ -32,7 +32,7 @@ func kitSheet(j *worked.Job) layouts.Kit {
 }
 
 func kitRow(u say.Units, i kitItem) layouts.KitRow {
-	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.Tenth(i.each), All: u.Load(float64(i.count) * i.each)}
+	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.FineMass(i.each), All: u.Load(float64(i.count) * i.each)}
 	if i.weighs != "" {
 		r.Each, r.All = i.weighs, i.weighs
 	}
@@ -154,7 +154,7 @@ func hoistKit(l *kitList, h *rig.Hung) {
 	for _, p := range h.Picks {
 		m := p.Hoist
 		l.add(h.ID, 1, kitItem{what: m.Key + ", without chain", each: m.Mass})
-		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.Unit().Span(m.ChainLength)), each: m.ChainMass * m.ChainLength})
+		l.add(h.ID, 1, kitItem{what: fmt.Sprintf("chain of %s, %s each", m.Key, h.Unit().ChainLength(m.ChainLength)), each: m.ChainMass * m.ChainLength})
 	}
 }
 

@@ -68,7 +68,7 @@ func riseSteps(h *rig.Hung, k int) []layouts.Task {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
 	return []layouts.Task{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", bothTogether(h), aboveFloor(h, h.Level(k)), SetName(h, k+1)), Strong: true},
-		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},
+		{Says: fmt.Sprintf("Highest pick hole then at %s.", say.Between(from, to, u.Length))},
 	}
 }
 

@@ -10,9 +10,9 @@ import (
 
 // liftNotes say what the readings assume, and how the next joint comes together.
 func liftNotes(h *rig.Hung, k int) (notes []string) {
-	s, u := h.Joined(k), h.Unit()
+	s := h.Joined(k)
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
-	bar := "Bar " + u.Between(from, to, say.Aim) + ", as it settles."
+	bar := "Bar " + say.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
 		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), movedWords(h, s))
 	}
@@ -27,7 +27,7 @@ func liftNotes(h *rig.Hung, k int) (notes []string) {
 // from 0.
 func offLevel(h *rig.Hung, k int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
-	words := h.Unit().Between(from, to, say.Aim)
+	words := say.Between(from, to, say.Aim)
 	if words == say.Aim(0) {
 		return words
 	}

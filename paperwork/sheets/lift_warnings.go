@@ -70,7 +70,7 @@ func turnsFrom(h *rig.Hung, k int, from float64) string {
 // turnsAt reports whether joint n, counted from 1, turns over so.
 func turnsAt(h *rig.Hung, n int, so rig.Turn) bool {
 	return slices.ContainsFunc(h.Ways(), func(v *rig.Hung) bool {
-		t, ok := v.Turning(n - 1)
+		t, ok := v.HingeTurn(n - 1)
 		return ok && t == so
 	})
 }

@@ -46,7 +46,7 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 		}
 		if i == 0 {
 			strip := barStrip(h.Hung)
-			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoles(h.Hung), &strip
+			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoleWords(h.Hung), &strip
 			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
 		} else {
 			p.Target = ""
@@ -62,7 +62,7 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 func pinRows(h *rig.Hung, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
-		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: HoleOf(c.Hole), Pins: c.LinkPins}
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: JointHole(c.Hole), Pins: c.LinkPins}
 		for i, other := range c.Joint {
 			if other == c.Hole {
 				r.Ladder = parts.Ladder{Of: len(c.Joint), Right: i}
@@ -128,7 +128,7 @@ func pinFigures(h *rules.Checked) []parts.FigureLine {
 	for _, p := range h.Points {
 		lines = append(lines, parts.FigureLine{
 			Of: "Point " + p.ID, Figure: u.Load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorsOf(h.Hung), moreAt(u, p.Most)),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorWords(h.Job.Practice), moreAt(u, p.Most)),
 		})
 	}
 	return append(lines, inclinometer(h.Hung)...)
@@ -164,7 +164,7 @@ func massWords(h *rules.Checked) string {
 func inclinometer(h *rig.Hung) []parts.FigureLine {
 	poses := h.Finished.Poses
 	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
-	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
+	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), say.Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
@@ -187,7 +187,7 @@ func pinNotes(h *rules.Checked) []string {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
 	if types := h.Unknown(); len(types) > 0 {
-		notes = append(notes, rules.UnknownCentres(types)+".")
+		notes = append(notes, rules.UnknownCentreWords(types)+".")
 	}
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
 }

@@ -137,8 +137,8 @@ func staticSums(h *rig.Hung, i int) []string {
 func staticSum(h *rig.Hung, s *rig.State, i int, of string) string {
 	u, p := h.Unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
-		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
-		u.Part(p.Above.Mass), u.Part(h.Static(s, i)), u.MassUnit())
+		u.BareMass(s.Loads[i]), u.BareMass(p.Below.Mass), u.BareMass(p.Hoist.Mass), u.BareMass(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.BareMass(p.Above.Mass), u.BareMass(h.Static(s, i)), u.MassUnit())
 }
 
 // steelWords write how high the steel is, over each pick where that differs.

@@ -30,7 +30,7 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 			for n, p := range s.Points {
 				cases++
 				assert.Contains(t, pdf, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
-				assert.Contains(t, pdf, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, " = "+u.BareMass(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
 				hoist := j.Stacks[i].Picks[n].Hoist
 				assert.Contains(t, pdf, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}

@@ -37,7 +37,7 @@ func heightWords(h *rig.Hung) string {
 // known.
 func betweenWords(h *rig.Hung) string {
 	if types := h.Unknown(); len(types) > 0 {
-		return " " + rules.UnknownCentres(types) + "."
+		return " " + rules.UnknownCentreWords(types) + "."
 	}
 	return ""
 }
@@ -57,7 +57,7 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 	u := h.Unit()
 	for i, r := range readings {
 		own := ownOfHoist(h, i)
-		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: say.Between(r.From+own, r.To+own, u.Reading),
 			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
 	return reads
@@ -68,7 +68,7 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	off := h.Job.Practice.AimTolerance
-	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
+	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }
 
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.

@@ -46,9 +46,9 @@ func stackHead(h *rig.Hung) parts.Head {
 	}
 }
 
-// HoleOf is a hole as it prints: as stamped, with its splay beside it where the
+// JointHole is a hole as it prints: as stamped, with its splay beside it where the
 // label is not the same figure.
-func HoleOf(at job.Hole) parts.JointHole {
+func JointHole(at job.Hole) parts.JointHole {
 	p := parts.JointHole{Label: at.Label}
 	if !say.SameFigure(at.Label, at.Splay) {
 		p.Splay = say.Splay(at.Splay) + "°"
@@ -68,7 +68,7 @@ func label(word string, end rig.End) string {
 // centres of gravity lie.
 func aimOf(h *rig.Hung, n int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
-	return h.Unit().Between(from, to, say.Aim)
+	return say.Between(from, to, say.Aim)
 }
 
 // datumOf is what the plan is measured from, in words.
