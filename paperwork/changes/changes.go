@@ -102,6 +102,16 @@ func Compare(old, new *worked.Job) List {
 	return c
 }
 
+// unchanged has every list, empty: as data none of them is null.
+func unchanged(old, new *worked.Job) List {
+	return List{
+		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
+		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
+		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
+		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
+	}
+}
+
 // inUnitsOf is a job with words in the units of another one, so that only what
 // differs reads differently.
 func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
@@ -117,14 +127,4 @@ func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
 		same.Stacks = append(same.Stacks, &again)
 	}
 	return &same
-}
-
-// unchanged has every list, empty: as data none of them is null.
-func unchanged(old, new *worked.Job) List {
-	return List{
-		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
-		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
-		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
-		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
-	}
 }

@@ -4,10 +4,24 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
 )
+
+// Paper sets the changes on paper.
+func (c List) Paper() (paper.Drawn, error) {
+	sheet, err := c.sheet()
+	if err != nil {
+		return paper.Drawn{}, err
+	}
+	pack, err := sheets.PackOf(c.new, []paper.Sheet{sheet})
+	if err != nil {
+		return paper.Drawn{}, err
+	}
+	return paper.DrawAll(pack)
+}
 
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.

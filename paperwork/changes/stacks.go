@@ -30,6 +30,37 @@ func (c *List) compareStacks(was, h *rules.Checked) {
 	}
 }
 
+// partsOf are what two revisions of a stack do not have alike besides joints and
+// pick holes: cabinets by type, place, and all that twins are compared by.
+func partsOf(was, h *rig.Hung) (all []rules.Difference) {
+	differ := func(of, this, other string) {
+		if this != other {
+			all = append(all, rules.Difference{Of: of, This: this, Other: other})
+		}
+	}
+	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ("place", placeWords(was), placeWords(h))
+	for _, d := range rules.PartDifferences(was, h) {
+		if d.Of != "pick holes" && d.Of != "number of cabinets" {
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// placeWords write where a stack's bar stands in plan, and its pan.
+func placeWords(h *rig.Hung) string {
+	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
+	if h.Pan != 0 {
+		way := "left"
+		if h.Pan < 0 {
+			way = "right"
+		}
+		words += ", pan " + say.Trimmed(math.Abs(say.Degrees(h.Pan))) + "° stage " + way
+	}
+	return words
+}
+
 func pickLabels(h *rig.Hung) (labels []rig.Label) {
 	for _, hole := range h.Holes {
 		labels = append(labels, h.Label(hole))
@@ -63,37 +94,6 @@ func (c *List) compareJoint(stack string, n int, was, now job.Hole) {
 	}
 	c.Move++
 	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
-}
-
-// partsOf are what two revisions of a stack do not have alike besides joints and
-// pick holes: cabinets by type, place, and all that twins are compared by.
-func partsOf(was, h *rig.Hung) (all []rules.Difference) {
-	differ := func(of, this, other string) {
-		if this != other {
-			all = append(all, rules.Difference{Of: of, This: this, Other: other})
-		}
-	}
-	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
-	differ("place", placeWords(was), placeWords(h))
-	for _, d := range rules.PartDifferences(was, h) {
-		if d.Of != "pick holes" && d.Of != "number of cabinets" {
-			all = append(all, d)
-		}
-	}
-	return all
-}
-
-// placeWords write where a stack's bar stands in plan, and its pan.
-func placeWords(h *rig.Hung) string {
-	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
-	if h.Pan != 0 {
-		way := "left"
-		if h.Pan < 0 {
-			way = "right"
-		}
-		words += ", pan " + say.Trimmed(math.Abs(say.Degrees(h.Pan))) + "° stage " + way
-	}
-	return words
 }
 
 // compareJobs compares what is of the whole job.

@@ -28,30 +28,6 @@ func Check(j *worked.Job) string {
 	return b.String()
 }
 
-// writeOthers writes what else the job hangs from the roof.
-func writeOthers(j *worked.Job, b *strings.Builder) {
-	u := j.Unit()
-	for i, o := range j.Figures.Others {
-		if i == 0 {
-			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
-		}
-		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
-	}
-	if len(j.Figures.Others) > 0 {
-		b.WriteString("\n")
-	}
-}
-
-// pointLine is how a point stands in a report.
-const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
-
-// verdictOf is the last line: how many stacks, which are held, the roof's total.
-func verdictOf(j *worked.Job) string {
-	u, t := j.Unit(), j.Figures.Total
-	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
-		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
-}
-
 func writeStack(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
@@ -121,6 +97,9 @@ func writePoints(h *rig.Hung, b *strings.Builder) {
 	}
 }
 
+// pointLine is how a point stands in a report.
+const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
+
 // writeFindings writes findings in columns, long sentences on lines of their own.
 func writeFindings(b *strings.Builder, kind string, findings []rules.Finding) {
 	for _, f := range findings {
@@ -130,4 +109,25 @@ func writeFindings(b *strings.Builder, kind string, findings []rules.Finding) {
 			head = strings.Repeat(" ", len([]rune(head)))
 		}
 	}
+}
+
+// writeOthers writes what else the job hangs from the roof.
+func writeOthers(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
+	for i, o := range j.Figures.Others {
+		if i == 0 {
+			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
+		}
+		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
+	}
+	if len(j.Figures.Others) > 0 {
+		b.WriteString("\n")
+	}
+}
+
+// verdictOf is the last line: how many stacks, which are held, the roof's total.
+func verdictOf(j *worked.Job) string {
+	u, t := j.Unit(), j.Figures.Total
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
+		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
 }

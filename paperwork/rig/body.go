@@ -6,10 +6,6 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func calcHoist(h *job.Hoist) calc.Hoist {
-	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
-}
-
 // calcStack gives calc a stack of the job, with unknown centres of gravity at a place
 // of their middle third.
 func calcStack(s *job.Stack, at Third) calc.Stack {
@@ -36,4 +32,8 @@ func calcStack(s *job.Stack, at Third) calc.Stack {
 		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: e.At})
 	}
 	return b
+}
+
+func calcHoist(h *job.Hoist) calc.Hoist {
+	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }

@@ -16,20 +16,6 @@ const LightPick = "light_pick"
 // a hold of the finished stack, a caution of a lift.
 var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
 
-func cautionLightPick(c *check) {
-	for i := range c.Picks {
-		least, worst := c.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
-		for _, s := range c.Lifts {
-			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
-				least, worst = share, s
-			}
-		}
-		if worst != nil && len(c.Picks) > 1 {
-			c.caution(rig.Where{Lift: worst.Lift, End: c.End(i)}, "%s", lightPickWords(c.Hung, worst, i)).By = -least
-		}
-	}
-}
-
 // checkPicks: a pick that would have to push, on the finished stack or on a
 // lift; and one that carries less than its least share of the finished stack.
 func checkPicks(c *check, s *rig.State) {
@@ -51,12 +37,26 @@ func checkPicks(c *check, s *rig.State) {
 	}
 }
 
-// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func pickShare(h *rig.Hung, s *rig.State, i int) string {
-	kg := math.Max(s.Loads[i], 0)
-	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
+func cautionLightPick(c *check) {
+	for i := range c.Picks {
+		least, worst := c.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
+		for _, s := range c.Lifts {
+			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
+				least, worst = share, s
+			}
+		}
+		if worst != nil && len(c.Picks) > 1 {
+			c.caution(rig.Where{Lift: worst.Lift, End: c.End(i)}, "%s", lightPickWords(c.Hung, worst, i)).By = -least
+		}
+	}
 }
 
 func lightPickWords(h *rig.Hung, s *rig.State, i int) string {
 	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
+}
+
+// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
+func pickShare(h *rig.Hung, s *rig.State, i int) string {
+	kg := math.Max(s.Loads[i], 0)
+	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
 }

@@ -1,6 +1,8 @@
 package rules
 
-import "hangpack/paperwork/rig"
+import (
+	"hangpack/paperwork/rig"
+)
 
 // LinkPushed is the rule's name to who treats its findings apart.
 const LinkPushed = "link_pushed"
@@ -8,6 +10,20 @@ const LinkPushed = "link_pushed"
 // linkPushed: a link in compression: a hold where a maker of its joint does not allow that,
 // else a caution.
 var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, states: checkLinks, stack: cautionLinks}
+
+// checkLinks: a link in compression where its makers do not allow that.
+func checkLinks(c *check, s *rig.State) {
+	for k, j := range s.Joints {
+		if !c.MayPush(k) && c.Measures.closer("rear link", j.Link) {
+			c.measured("rear link", j.Link, func() (rig.Where, string, string) {
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, c.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
+			})
+		}
+		if j.Link < -rig.Alike && !c.MayPush(k) {
+			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", c.Unit().Force(j.Link)).By = -j.Link
+		}
+	}
+}
 
 func cautionLinks(c *check) {
 	states := c.States()
@@ -20,20 +36,6 @@ func cautionLinks(c *check) {
 		}
 		if at.Joint > 0 {
 			c.caution(at, "the link is pushed with %s; its maker allows that", c.Unit().Force(worst)).By = -worst
-		}
-	}
-}
-
-// checkLinks: a link in compression where its makers do not allow that.
-func checkLinks(c *check, s *rig.State) {
-	for k, j := range s.Joints {
-		if !c.MayPush(k) && c.Measures.closer("rear link", j.Link) {
-			c.measured("rear link", j.Link, func() (rig.Where, string, string) {
-				return rig.Where{Lift: s.Lift, Joint: k + 1}, c.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
-			})
-		}
-		if j.Link < -rig.Alike && !c.MayPush(k) {
-			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", c.Unit().Force(j.Link)).By = -j.Link
 		}
 	}
 }

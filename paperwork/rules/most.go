@@ -2,19 +2,12 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
-	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
 // most: more cabinets of a type than the bar's maker allows.
 var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
-
-// limited reports whether the bar's maker limits how many of a type it takes.
-func limited(h *rig.Hung, t *job.Cabinet) bool {
-	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
-}
 
 // checkMost: more cabinets of a type than the bar's maker allows.
 func checkMost(c *check, s *rig.State) {

@@ -2,7 +2,9 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
@@ -38,6 +40,11 @@ func checkUnchecked(c *check) {
 			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", c.ID))
 		}
 	}
+}
+
+// limited reports whether the bar's maker limits how many of a type it takes.
+func limited(h *rig.Hung, t *job.Cabinet) bool {
+	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }
 
 // Unchecked writes what is not checked of a stack: of its gear under the gear's

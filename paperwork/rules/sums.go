@@ -8,6 +8,12 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// HoistSum writes a hoist, the most that it holds and how much of it that is.
+func HoistSum(h *rig.Hung, i int) string {
+	m, peak := h.Picks[i].Hoist, h.Peak(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
+}
+
 // PlusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
 func PlusTolerance(h *rig.Hung, kg float64) string {
 	tolerance := h.Job.Practice.MassTolerance
@@ -60,10 +66,4 @@ func pinLimit(h *rig.Hung, rating float64) string {
 		return h.Unit().ForceLimit(rating)
 	}
 	return fmt.Sprintf("%s x %s = %s", h.Unit().ForceLimit(rating), say.Share(use), h.Unit().ForceLimit(rating*use))
-}
-
-// HoistSum writes a hoist, the most that it holds and how much of it that is.
-func HoistSum(h *rig.Hung, i int) string {
-	m, peak := h.Picks[i].Hoist, h.Peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
 }

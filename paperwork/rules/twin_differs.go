@@ -64,11 +64,25 @@ func PartDifferences(h, other *rig.Hung) (all []Difference) {
 	return all
 }
 
-func holeAs(at job.Hole) string {
-	if say.SameFigure(at.Label, at.Splay) {
-		return at.Label
+// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
+// "" where in nothing.
+func TwinWords(h *Checked) string {
+	if h.Twin == nil {
+		return ""
 	}
-	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
+	var joints, parts []string
+	for _, d := range differences(h.Hung, h.Twin.Hung) {
+		switch k := fmt.Sprint(d.Joint); {
+		case d.Joint == 0:
+			parts = append(parts, d.Of)
+		case len(joints) == 0 || joints[len(joints)-1] != k:
+			joints = append(joints, k)
+		}
+	}
+	if len(joints) > 0 {
+		parts = append([]string{"joints " + strings.Join(joints, ", ")}, parts...)
+	}
+	return strings.Join(parts, "; ")
 }
 
 // twinParts are what twins have alike besides their joints, each in words that
@@ -149,23 +163,9 @@ func extraWords(h *rig.Hung) string {
 	return strings.Join(all, "; ")
 }
 
-// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
-// "" where in nothing.
-func TwinWords(h *Checked) string {
-	if h.Twin == nil {
-		return ""
+func holeAs(at job.Hole) string {
+	if say.SameFigure(at.Label, at.Splay) {
+		return at.Label
 	}
-	var joints, parts []string
-	for _, d := range differences(h.Hung, h.Twin.Hung) {
-		switch k := fmt.Sprint(d.Joint); {
-		case d.Joint == 0:
-			parts = append(parts, d.Of)
-		case len(joints) == 0 || joints[len(joints)-1] != k:
-			joints = append(joints, k)
-		}
-	}
-	if len(joints) > 0 {
-		parts = append([]string{"joints " + strings.Join(joints, ", ")}, parts...)
-	}
-	return strings.Join(parts, "; ")
+	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
 }

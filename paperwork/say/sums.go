@@ -1,7 +1,6 @@
 package say
 
 import (
-	"math"
 	"strings"
 
 	"hangpack/calc"
@@ -55,6 +54,18 @@ func (u Units) SmallUnit() string {
 // GearLength writes a length of gear with its unit.
 func (u Units) GearLength(m float64) string { return u.BareGearLength(m) + " " + u.SmallUnit() }
 
+// Place writes a place in a part's axes, in words.
+func (u Units) Place(o calc.Offset) string {
+	words := []string{u.GearLength(o.Behind) + " behind", u.GearLength(o.Below) + " below"}
+	if o.Behind < 0 {
+		words[0] = u.GearLength(-o.Behind) + " ahead"
+	}
+	if o.Below < 0 {
+		words[1] = u.GearLength(-o.Below) + " above"
+	}
+	return strings.Join(words, ", ")
+}
+
 // BareMoment writes a mass times a length, given in kg m, without its unit.
 func (u Units) BareMoment(kgm float64) string {
 	if u.Imperial {
@@ -87,9 +98,6 @@ func (u Units) Newtons(n float64) string {
 	return plain(Fixed(n/1000, 4)) + " kN"
 }
 
-// FineAngle writes an angle given in rad, positive down.
-func FineAngle(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
-
 // ChainLength writes a length of chain.
 func (u Units) ChainLength(m float64) string {
 	if u.Imperial {
@@ -104,36 +112,4 @@ func (u Units) PerLength(kgPerM float64) string {
 		return Trimmed(round(kgPerM/PoundKg*12*inchM, 4)) + " lb/ft"
 	}
 	return Trimmed(kgPerM) + " kg/m"
-}
-
-// Place writes a place in a part's axes, in words.
-func (u Units) Place(o calc.Offset) string {
-	words := []string{u.GearLength(o.Behind) + " behind", u.GearLength(o.Below) + " below"}
-	if o.Behind < 0 {
-		words[0] = u.GearLength(-o.Behind) + " ahead"
-	}
-	if o.Below < 0 {
-		words[1] = u.GearLength(-o.Below) + " above"
-	}
-	return strings.Join(words, ", ")
-}
-
-// Kilonewtons is a load as a force, in kN, unrounded.
-func Kilonewtons(kg float64) float64 { return kg * calc.G / 1000 }
-
-// ExactLength writes a length so that two that differ read differently: with all its
-// digits, in metres also on imperial paper where sixteenths of an inch do not do.
-func (u Units) ExactLength(m float64) string {
-	if sixteenths := m / inchM * 16; u.Imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
-		return feet(m, 16)
-	}
-	return Trimmed(m) + " m"
-}
-
-// ExactMass writes a mass with all its digits.
-func (u Units) ExactMass(kg float64) string {
-	if u.Imperial {
-		return Trimmed(kg/PoundKg) + " lb"
-	}
-	return Trimmed(kg) + " kg"
 }

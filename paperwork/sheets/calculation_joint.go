@@ -12,12 +12,22 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// jointSteps work out joint k, counted from 0, in full: what hangs below it on
-// a hinge and a link.
-func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
-	b := hangsBelow(h, k, all)
-	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
-	return append(steps, pinSteps(h, k)...)
+// worstJoint returns the joint, counted from 0, whose pins are used most as the
+// stack hangs finished; where none has a rating, the one with the largest force.
+func worstJoint(h *rig.Hung) int {
+	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
+	for k, j := range h.Finished.Joints {
+		c := h.Cabinets[k]
+		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
+		forces[k] = math.Max(hinge, link)
+		if r := h.Ratings(k); r != nil {
+			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
+		}
+	}
+	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
+		return worst
+	}
+	return slices.Index(forces, slices.Max(forces))
 }
 
 // A hanging is what hangs below a joint: its mass and first moments, in kg and
@@ -27,6 +37,14 @@ type hanging struct {
 	mass, behind, below float64
 	hinge, from         calc.Offset
 	level               float64
+}
+
+// jointSteps work out joint k, counted from 0, in full: what hangs below it on
+// a hinge and a link.
+func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
+	b := hangsBelow(h, k, all)
+	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
+	return append(steps, pinSteps(h, k)...)
 }
 
 func hangsBelow(h *rig.Hung, k int, all []part) hanging {

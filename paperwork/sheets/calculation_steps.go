@@ -2,7 +2,6 @@ package sheets
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -149,22 +148,4 @@ func designStep(h *rig.Hung, s *rig.State, i int, of string) layouts.Formula {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
 	return step(of, "design = S · (1 + t) · D", u.FineMass(c.Design), u.Venue(c.Design),
 		symbol{"S", u.FineMass(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
-}
-
-// worstJoint returns the joint, counted from 0, whose pins are used most as the
-// stack hangs finished; where none has a rating, the one with the largest force.
-func worstJoint(h *rig.Hung) int {
-	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
-	for k, j := range h.Finished.Joints {
-		c := h.Cabinets[k]
-		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
-		forces[k] = math.Max(hinge, link)
-		if r := h.Ratings(k); r != nil {
-			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
-		}
-	}
-	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
-		return worst
-	}
-	return slices.Index(forces, slices.Max(forces))
 }

@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"hangpack/layouts"
@@ -68,6 +69,26 @@ func aboveFloor(h *rig.Hung, m float64) string {
 	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.Unit().Length(m), h.Unit().Length(h.Floor+m))
 }
 
+func heightWords(h *rig.Hung) string {
+	if h.Floor == 0 {
+		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
+	}
+	way := "above"
+	if h.Floor < 0 {
+		way = "below"
+	}
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
+}
+
+// betweenWords say why figures lie between two, where a centre of gravity is not
+// known.
+func betweenWords(h *rig.Hung) string {
+	if types := h.Unknown(); len(types) > 0 {
+		return " " + rules.UnknownCentreWords(types) + "."
+	}
+	return ""
+}
+
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
 func swingOf(h *rig.Hung, k int, way float64) string {
@@ -76,16 +97,6 @@ func swingOf(h *rig.Hung, k int, way float64) string {
 		return ""
 	}
 	return say.Between(from, to, say.Turned)
-}
-
-// slackReads are of chains that carry their rigging and nothing below it.
-func slackReads(h *rig.Hung) (reads []layouts.Instrument) {
-	u := h.Unit()
-	for i, p := range h.Picks {
-		kg := p.Below.Mass + ownOfHoist(h, i)
-		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.Job.Practice.ReadingFloor)})
-	}
-	return reads
 }
 
 // jointOf is the joint or the end that a finding names, in parentheses.

@@ -14,19 +14,6 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// includesOthers says that the total counts other points too, where there are any.
-func includesOthers(j *worked.Job) string {
-	if len(j.Figures.Others) == 0 {
-		return ""
-	}
-	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
-}
-
-// approvedAgain is what the venue has to accept anew. Common practice: venues ask
-// that any addition or deviation is approved before it flies.
-const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
-	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
-
 // coverSheet is the first sheet.
 func coverSheet(j *worked.Job) layouts.Cover {
 	u, t := j.Unit(), j.Figures.Total
@@ -46,6 +33,19 @@ func coverSheet(j *worked.Job) layouts.Cover {
 		}
 	}
 	return c
+}
+
+// approvedAgain is what the venue has to accept anew. Common practice: venues ask
+// that any addition or deviation is approved before it flies.
+const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
+
+// includesOthers says that the total counts other points too, where there are any.
+func includesOthers(j *worked.Job) string {
+	if len(j.Figures.Others) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
 }
 
 // aloneWords name the stacks that one of their two hoists could not hold alone, with

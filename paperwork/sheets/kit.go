@@ -14,6 +14,23 @@ import (
 	"hangpack/paperwork/worked"
 )
 
+// A kitItem is some pieces of gear that are alike: how many, where they go, and
+// what one weighs.
+type kitItem struct {
+	what   string
+	stacks []string // ids, each once
+	count  int
+	spare  int     // pins alone have spares
+	each   float64 // kg
+	weighs string  // in place of each where no mass is given for it
+}
+
+// A kitList is items of one sort.
+type kitList struct {
+	of    string
+	items []kitItem
+}
+
 // kitSheet is what has to come out of the truck and go back into it.
 func kitSheet(j *worked.Job) layouts.Kit {
 	u, lists := j.Unit(), kitOf(j)
@@ -31,6 +48,15 @@ func kitSheet(j *worked.Job) layouts.Kit {
 	return k
 }
 
+// kitWords say what is on the list and what is not.
+func kitWords(j *worked.Job) string {
+	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + say.After("; ", j.IncludesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
+	if j.Spares > 0 {
+		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", say.Share(j.Spares))
+	}
+	return words + " Spares: the job asks for none."
+}
+
 func kitRow(u say.Units, i kitItem) layouts.KitRow {
 	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.FineMass(i.each), All: u.Load(float64(i.count) * i.each)}
 	if i.weighs != "" {
@@ -42,13 +68,13 @@ func kitRow(u say.Units, i kitItem) layouts.KitRow {
 	return r
 }
 
-// kitWords say what is on the list and what is not.
-func kitWords(j *worked.Job) string {
-	words := "Out: counted out of the truck. In: counted in again. All that this job names, of every stack" + say.After("; ", j.IncludesHeld()) + ". Shackles, steels, cables and tools that the job does not name are not on it."
-	if j.Spares > 0 {
-		return words + fmt.Sprintf(" Spare: %s of the pins, up to whole ones.", say.Share(j.Spares))
+// stackList writes ids, where there are few, and how many there are else.
+func stackList(ids []string) string {
+	const most = 6
+	if len(ids) > most {
+		return fmt.Sprintf("%d stacks", len(ids))
 	}
-	return words + " Spares: the job asks for none."
+	return strings.Join(ids, ", ")
 }
 
 // truckRows are a line per dolly.
@@ -82,37 +108,6 @@ func dollyRow(h *rig.Hung, k int) layouts.TruckRow {
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
-// A kitItem is some pieces of gear that are alike: how many, where they go, and
-// what one weighs.
-type kitItem struct {
-	what   string
-	stacks []string // ids, each once
-	count  int
-	spare  int     // pins alone have spares
-	each   float64 // kg
-	weighs string  // in place of each where no mass is given for it
-}
-
-// A kitList is items of one sort.
-type kitList struct {
-	of    string
-	items []kitItem
-}
-
-// add counts pieces to the item that is alike, or to a new one.
-func (l *kitList) add(stack string, n int, like kitItem) {
-	i := slices.IndexFunc(l.items, func(k kitItem) bool { return k.what == like.what && k.each == like.each })
-	if i < 0 {
-		i = len(l.items)
-		l.items = append(l.items, like)
-	}
-	k := &l.items[i]
-	k.count += n
-	if !slices.Contains(k.stacks, stack) {
-		k.stacks = append(k.stacks, stack)
-	}
-}
-
 // kitOf is all gear of the job, of held stacks too, sort by sort.
 func kitOf(j *worked.Job) (lists []kitList) {
 	for _, sort := range []struct {
@@ -129,6 +124,20 @@ func kitOf(j *worked.Job) (lists []kitList) {
 		}
 	}
 	return lists
+}
+
+// add counts pieces to the item that is alike, or to a new one.
+func (l *kitList) add(stack string, n int, like kitItem) {
+	i := slices.IndexFunc(l.items, func(k kitItem) bool { return k.what == like.what && k.each == like.each })
+	if i < 0 {
+		i = len(l.items)
+		l.items = append(l.items, like)
+	}
+	k := &l.items[i]
+	k.count += n
+	if !slices.Contains(k.stacks, stack) {
+		k.stacks = append(k.stacks, stack)
+	}
 }
 
 func barKit(l *kitList, h *rig.Hung) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
@@ -149,6 +158,9 @@ func pinKit(l *kitList, h *rig.Hung) {
 		l.items[i].spare = spares(l.items[i].count, h.Job.Spares)
 	}
 }
+
+// spares is a share of a number of pieces, up to whole ones.
+func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - rig.Within)) }
 
 func hoistKit(l *kitList, h *rig.Hung) {
 	for _, p := range h.Picks {
@@ -185,9 +197,6 @@ func extraKit(l *kitList, h *rig.Hung) {
 	}
 }
 
-// spares is a share of a number of pieces, up to whole ones.
-func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - rig.Within)) }
-
 // kitMass is what all of it weighs together, in kg, but for what has no mass given.
 func kitMass(lists []kitList) (kg float64) {
 	for _, l := range lists {
@@ -196,13 +205,4 @@ func kitMass(lists []kitList) (kg float64) {
 		}
 	}
 	return kg
-}
-
-// stackList writes ids, where there are few, and how many there are else.
-func stackList(ids []string) string {
-	const most = 6
-	if len(ids) > most {
-		return fmt.Sprintf("%d stacks", len(ids))
-	}
-	return strings.Join(ids, ", ")
 }

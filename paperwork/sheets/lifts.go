@@ -5,7 +5,6 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/layouts/drawings"
-	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -25,13 +24,6 @@ func liftSheet(h *rules.Checked) layouts.Sequence {
 		s.Cards = append(s.Cards, liftCard(h, k))
 	}
 	return s
-}
-
-// headOf is the head of a stack's sheet, with what the sheet is of.
-func headOf(h *rig.Hung, what string) parts.Head {
-	head := stackHead(h)
-	head.Says = what + " · " + head.Says
-	return head
 }
 
 // steerWords ask who steers a stack that hangs from one hook.

@@ -14,23 +14,6 @@ import (
 // pinsMost is how many cabinets one pin sheet holds.
 const pinsMost = 16
 
-// pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
-// two dollies where there is one to cut at.
-func pinSpans(h *rig.Hung) (spans []say.Span) {
-	from, n := 1, len(h.Cabinets)
-	for n-from+1 > pinsMost {
-		to := from + pinsMost - 1
-		for k := range h.Sets {
-			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
-				to = end
-			}
-		}
-		spans = append(spans, say.Span{From: from, To: to})
-		from = to + 1
-	}
-	return append(spans, say.Span{From: from, To: n})
-}
-
 // pinSheets are the pin sheets of a stack.
 func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 	spans := pinSpans(h.Hung)
@@ -57,6 +40,23 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 	return sheets
 }
 
+// pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
+// two dollies where there is one to cut at.
+func pinSpans(h *rig.Hung) (spans []say.Span) {
+	from, n := 1, len(h.Cabinets)
+	for n-from+1 > pinsMost {
+		to := from + pinsMost - 1
+		for k := range h.Sets {
+			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+				to = end
+			}
+		}
+		spans = append(spans, say.Span{From: from, To: to})
+		from = to + 1
+	}
+	return append(spans, say.Span{From: from, To: n})
+}
+
 // pinRows are the cabinets of a span with their joints. cuts marks where a dolly
 // ends.
 func pinRows(h *rig.Hung, s say.Span, cuts bool) (rows []layouts.PinRow) {
@@ -77,6 +77,23 @@ func pinRows(h *rig.Hung, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	return rows
 }
 
+// pinCaption says what the figures and the boxes of a pin sheet are.
+func pinCaption(h *rig.Hung, s say.Span) string {
+	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
+		" Seen: a second person walks the column and touches every pin."
+}
+
+// boxWords says which pins the boxes of a span are for.
+func boxWords(h *rig.Hung, s say.Span) string {
+	switch {
+	case !twoPins(h, s):
+		return "rear link pin, one in the middle: one box."
+	case onePin(h, s):
+		return "rear link pins, both sides; one box: one pin in the middle."
+	}
+	return "rear link pins, both sides."
+}
+
 // twoPins reports whether any joint of a span has a link pin each side.
 func twoPins(h *rig.Hung, s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
@@ -95,23 +112,6 @@ func onePin(h *rig.Hung, s say.Span) bool {
 		}
 	}
 	return false
-}
-
-// pinCaption says what the figures and the boxes of a pin sheet are.
-func pinCaption(h *rig.Hung, s say.Span) string {
-	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
-		" Seen: a second person walks the column and touches every pin."
-}
-
-// boxWords says which pins the boxes of a span are for.
-func boxWords(h *rig.Hung, s say.Span) string {
-	switch {
-	case !twoPins(h, s):
-		return "rear link pin, one in the middle: one box."
-	case onePin(h, s):
-		return "rear link pins, both sides; one box: one pin in the middle."
-	}
-	return "rear link pins, both sides."
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.

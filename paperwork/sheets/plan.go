@@ -13,6 +13,12 @@ import (
 	"hangpack/paperwork/worked"
 )
 
+// A chalk is a point as it is marked on the floor.
+type chalk struct {
+	id         string
+	left, down float64
+}
+
 // planSheet is all points from above, with what a tape should read between them.
 func planSheet(j *worked.Job) plan.Sheet {
 	u := j.Unit()
@@ -50,20 +56,6 @@ func footprintOf(h *rules.Checked) plan.Stack {
 		Corners: [4]drawings.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
 }
 
-// A chalk is a point as it is marked on the floor.
-type chalk struct {
-	id         string
-	left, down float64
-}
-
-// chalksOf are the points of a stack, front first.
-func chalksOf(h *rig.Hung) (marks []chalk) {
-	for _, p := range h.Points {
-		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
-	}
-	return marks
-}
-
 // tapeChecksOf are what a tape should read along the floor: from front to rear of
 // each stack, from each stack to the next one across, both ways and diagonally,
 // and from the datum to every point.
@@ -92,6 +84,14 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 		add(chalk{id: "datum"}, mark)
 	}
 	return checks
+}
+
+// chalksOf are the points of a stack, front first.
+func chalksOf(h *rig.Hung) (marks []chalk) {
+	for _, p := range h.Points {
+		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
+	}
+	return marks
 }
 
 // allChalks are the points of all stacks, then the others.
