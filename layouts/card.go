@@ -73,7 +73,7 @@ func cardPiece(c *paper.Canvas, v Card, size viewSize) paper.Piece {
 		which.Draw(c, mm.BoxAt(room.X+1.5, y, whichWidth-1.5, upper))
 		x := room.X + whichWidth
 		if v.View != nil {
-			drawings.DrawView(c, x+size.w/2-1.5, y, *v.View, size.scale)
+			drawings.DrawSmall(c, x+size.w/2-1.5, y, *v.View, size.scale)
 		}
 		x += size.w + cardGap
 		steps.Draw(c, mm.BoxAt(x, y, stepWidth, upper))

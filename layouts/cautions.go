@@ -29,6 +29,34 @@ type StackCautions struct {
 // A StackMark is what tells a stack from the others.
 type StackMark struct{ ID, Name, Shape string }
 
+// A Role is who answers for something, with room for a pen.
+type Role struct{ Is, Does string }
+
+// A Advice says what to do, in a few words that stand out, then more of
+// it, and where that comes from.
+type Advice struct {
+	Do, Says, From string
+	Picture        parts.Picture // "" for none
+}
+
+// A CautionGroup is what holds for every lift of its kind while one part of the
+// work lasts.
+type CautionGroup struct {
+	Head  string // 'while it moves'
+	Items []Advice
+}
+
+// A CheckList is what to look at before use, with boxes to tick.
+type CheckList struct {
+	Head   string
+	When   Inspection // when to look, and what to do with what is out of use
+	Items  []Inspection
+	Signed []string // words before the lines for a pen
+}
+
+// A Inspection is a thing, what puts it out of use, and where that comes from.
+type Inspection struct{ Thing, Out, From string }
+
 // Pages cuts the sheet.
 func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece

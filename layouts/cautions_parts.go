@@ -6,8 +6,9 @@ import (
 	"hangpack/layouts/parts"
 )
 
-// A Role is who answers for something, with room for a pen.
-type Role struct{ Is, Does string }
+// pictureWide is how far the words of a general caution stand from the left,
+// in mm: its picture stands there.
+const pictureWide = 12.0
 
 // rolesPieces are boxes, two to a line, each with lines for a name and for how to
 // reach it; then who may stop the lift, and by which word.
@@ -56,24 +57,6 @@ func anyonePiece(c *paper.Canvas, a Advice) paper.Piece {
 	}}
 }
 
-// A CautionGroup is what holds for every lift of its kind while one part of the
-// work lasts.
-type CautionGroup struct {
-	Head  string // 'while it moves'
-	Items []Advice
-}
-
-// A Advice says what to do, in a few words that stand out, then more of
-// it, and where that comes from.
-type Advice struct {
-	Do, Says, From string
-	Picture        parts.Picture // "" for none
-}
-
-// pictureWide is how far the words of a general caution stand from the left,
-// in mm: its picture stands there.
-const pictureWide = 12.0
-
 // cautionGroup makes pieces of a heading, which stands again on a page that the
 // group goes on to, and of its rows.
 func cautionGroup(c *paper.Canvas, g CautionGroup) []paper.Piece {
@@ -85,7 +68,7 @@ func cautionGroup(c *paper.Canvas, g CautionGroup) []paper.Piece {
 	for _, item := range g.Items {
 		rows = append(rows, advicePiece(c, item))
 	}
-	return paper.Under(head, rows)
+	return paper.Headed(head, rows)
 }
 
 func advicePiece(c *paper.Canvas, g Advice) paper.Piece {
@@ -100,17 +83,6 @@ func advicePiece(c *paper.Canvas, g Advice) paper.Piece {
 		c.Line(room.X+pictureWide, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }
-
-// A CheckList is what to look at before use, with boxes to tick.
-type CheckList struct {
-	Head   string
-	When   Inspection // when to look, and what to do with what is out of use
-	Items  []Inspection
-	Signed []string // words before the lines for a pen
-}
-
-// A Inspection is a thing, what puts it out of use, and where that comes from.
-type Inspection struct{ Thing, Out, From string }
 
 // checkWide is how far the words of a check stand from its box.
 const checkWide = 9.0

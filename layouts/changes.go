@@ -116,7 +116,7 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 		rows = append(rows, changedJoint(c, j))
 	}
 	head := changedHead(c, s)
-	pieces := paper.Under(head, rows)
+	pieces := paper.Headed(head, rows)
 	return append(pieces, paragraphs(c, s.Says)...)
 }
 

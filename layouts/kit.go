@@ -58,7 +58,7 @@ func goods(c *paper.Canvas, groups []KitGroup) []paper.Piece {
 			rows = append(rows, countedRow(c, columns, []string{r.Of, r.Where, r.Count, r.Spare, r.Each, r.All}))
 		}
 	}
-	return paper.Under(paper.TableHead(c, columns), rows)
+	return paper.Headed(paper.TableHead(c, columns), rows)
 }
 
 // trucks is the table of loaded dollies.
@@ -67,7 +67,7 @@ func trucks(c *paper.Canvas, all []TruckRow) []paper.Piece {
 	for _, t := range all {
 		rows = append(rows, countedRow(c, columns, []string{t.Stack, t.Dolly, t.Holds, t.Set, t.All, t.Height}))
 	}
-	return paper.Under(paper.TableHead(c, columns), rows)
+	return paper.Headed(paper.TableHead(c, columns), rows)
 }
 
 // groupName stands over the rows of one sort.

@@ -51,8 +51,8 @@ const (
 	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 
-// rowLeast is how tall rows have to be for what stands on their lines.
-func (p Pins) rowLeast() float64 {
+// leastRow is how tall rows have to be for what stands on their lines.
+func (p Pins) leastRow() float64 {
 	cut, tall := false, false
 	for _, r := range p.Rows {
 		cut, tall = cut || r.Cut != "", tall || parts.Accented(r.Type)

@@ -19,7 +19,7 @@ func (p Pins) Pages(c *paper.Canvas) []paper.Page {
 func pinsFit(c *paper.Canvas, p Pins) bool {
 	room := p.Head.Below(c, c.Body())
 	room.H -= belowHeight(c, p, room.W)
-	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.rowLeast()
+	return len(p.Rows) < 2 || scheduleFor(c, p, room).row > p.leastRow()
 }
 
 // halves cuts a sheet in two; the figures stay with the first.

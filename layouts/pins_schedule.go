@@ -24,6 +24,9 @@ const (
 	scheduleUp = 9.0 // headings above the first box
 )
 
+// typeRoom is the width of a cabinet's name in its row.
+const typeRoom = nameWidth - 13
+
 // scheduleFor makes rows as tall as the page allows, and gives the rest of the
 // width to the drawing.
 func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
@@ -37,10 +40,22 @@ func scheduleFor(c *paper.Canvas, p Pins, room mm.Box) (s scheduleStyle) {
 		s.head = c.Wrap(paper.SmallBold, s.boxes-4, p.Bar+p.Above)
 		words := float64(len(s.head))*paper.SmallBold.Lead() + s.tabs.Height/2 + 0.8
 		left := room.H - scheduleUp - float64(len(s.foot))*paper.Small.Lead() - 5
-		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.rowLeast())
+		s.row = max(min(left/float64(len(p.Rows)+1), (left-words)/float64(len(p.Rows)), rowMost), p.leastRow())
 		s.bar = max(s.row, words)
 	}
 	return s
+}
+
+// nameLines is how many lines of a name a row has room for.
+func (p Pins) nameLines(row float64) int {
+	two := 9.5
+	if p.leastRow() == rowCut {
+		two = 12.4
+	}
+	if row < two {
+		return 1
+	}
+	return 2
 }
 
 func pinTabs(c *paper.Canvas, p Pins, row float64) parts.Tabs {
@@ -81,17 +96,6 @@ func scheduleHeads(c *paper.Canvas, y, ladderX, tickX float64, both bool) {
 	c.Text(ladderX-1, y+7, paper.Small, "the joint")
 }
 
-// seenBoxes draws the boxes of one joint: two, or one for a pin in the middle.
-func seenBoxes(c *paper.Canvas, x, y float64, pins int) {
-	for n := range pins {
-		at := x + parts.TickSide*float64(n)
-		if pins == 1 {
-			at += parts.TickSide / 2
-		}
-		parts.Tick(c, at, y-parts.TickSide/2, parts.TickSide)
-	}
-}
-
 // barBox draws what the first joint hangs from: the bar, or a cabinet of the
 // sheet before.
 func barBox(c *paper.Canvas, b mm.Box, bar bool, words []string) {
@@ -117,17 +121,13 @@ func drawPinRow(c *paper.Canvas, b mm.Box, r PinRow, name []string) {
 	c.Lines(b.X+12, base-0.4-float64(len(name)-1)*paper.Small.Lead()/2, paper.Small, name)
 }
 
-// typeRoom is the width of a cabinet's name in its row.
-const typeRoom = nameWidth - 13
-
-// nameLines is how many lines of a name a row has room for.
-func (p Pins) nameLines(row float64) int {
-	two := 9.5
-	if p.rowLeast() == rowCut {
-		two = 12.4
+// seenBoxes draws the boxes of one joint: two, or one for a pin in the middle.
+func seenBoxes(c *paper.Canvas, x, y float64, pins int) {
+	for n := range pins {
+		at := x + parts.TickSide*float64(n)
+		if pins == 1 {
+			at += parts.TickSide / 2
+		}
+		parts.Tick(c, at, y-parts.TickSide/2, parts.TickSide)
 	}
-	if row < two {
-		return 1
-	}
-	return 2
 }

@@ -78,7 +78,7 @@ func pointGroup(c *paper.Canvas, g PointGroup, columns []paper.Column) []paper.P
 	for _, p := range g.Points {
 		rows = append(rows, venuePoint(c, p, columns))
 	}
-	return paper.Under(pointHead(c, g, columns), rows)
+	return paper.Headed(pointHead(c, g, columns), rows)
 }
 
 // pointHead is a group's name over the headings of its points.

@@ -28,3 +28,29 @@ type call struct {
 	flags          map[string]string // those given, with their values
 	stdout, stderr *stream
 }
+
+// operand is the one operand of a command that wants one.
+func (c *call) operand() string { return c.operands[0] }
+
+func (c *call) has(flag string) bool {
+	_, given := c.flags[flag]
+	return given
+}
+
+// option returns the flag of a name, or nil where the command has none.
+func (c *command) option(name string) *option {
+	for i := range c.flags {
+		if c.flags[i].name == name {
+			return &c.flags[i]
+		}
+	}
+	return nil
+}
+
+// flagNames are the names of the command's flags.
+func (c *command) flagNames() (all []string) {
+	for _, o := range c.flags {
+		all = append(all, o.name)
+	}
+	return all
+}

@@ -55,7 +55,7 @@ func (c *call) both() (old, new *worked.Job, code int) {
 }
 
 // writeChanges writes the sheet of changes, over none of the files of both jobs.
-func (c *call) writeChanges(moved changes.Changes, out outlet, files []string) int {
+func (c *call) writeChanges(moved changes.List, out outlet, files []string) int {
 	if err := out.clash(files); err != nil {
 		say(c.stderr, "changes: %v", err)
 		return exitWrong
@@ -72,7 +72,7 @@ func (c *call) writeChanges(moved changes.Changes, out outlet, files []string) i
 }
 
 // tellChanges prints them, for a program or for a person.
-func (c *call) tellChanges(to *stream, moved changes.Changes) int {
+func (c *call) tellChanges(to *stream, moved changes.List) int {
 	if c.has("json") {
 		printJSON(to, moved)
 		return exitDone

@@ -6,14 +6,6 @@ import (
 	"hangpack/paperwork"
 )
 
-// operand is the one operand of a command that wants one.
-func (c *call) operand() string { return c.operands[0] }
-
-func (c *call) has(flag string) bool {
-	_, given := c.flags[flag]
-	return given
-}
-
 const (
 	aJob     = "a job file"
 	exitsJob = `0 done, nothing held
@@ -94,16 +86,6 @@ read from, are not packed. The exit code is the worst of them: 1, then 2, then 3
 	run:     version,
 }}
 
-// commandOf returns the command of a name, or nil.
-func commandOf(name string) *command {
-	for i := range commands {
-		if commands[i].name == name {
-			return &commands[i]
-		}
-	}
-	return nil
-}
-
 // names are the names of all commands.
 func names() (all []string) {
 	for _, c := range commands {
@@ -112,22 +94,14 @@ func names() (all []string) {
 	return all
 }
 
-// option returns the flag of a name, or nil where the command has none.
-func (c *command) option(name string) *option {
-	for i := range c.flags {
-		if c.flags[i].name == name {
-			return &c.flags[i]
+// commandOf returns the command of a name, or nil.
+func commandOf(name string) *command {
+	for i := range commands {
+		if commands[i].name == name {
+			return &commands[i]
 		}
 	}
 	return nil
-}
-
-// flagNames are the names of the command's flags.
-func (c *command) flagNames() (all []string) {
-	for _, o := range c.flags {
-		all = append(all, o.name)
-	}
-	return all
 }
 
 // optionOf returns the flag of a name, whichever command it belongs to, or

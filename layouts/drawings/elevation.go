@@ -9,6 +9,50 @@ import (
 	"hangpack/layouts/tagging"
 )
 
+// An Elevation is a stack seen from the side, the audience to the right, as it
+// hangs. Places are metres; Z is a height, as the levels say it.
+type Elevation struct {
+	Ruler    Ruler
+	Cabinets []Side
+	Bar      []Place // its outline
+	Holes    []Place // all pick holes
+	Picks    []Place // the pick holes in use, with their hook lines
+	Centre   Place   // of gravity
+	Levels   []Level // the picks' first
+	From, To int     // the cabinets that get labels, counted from 1
+}
+
+// A Side is one cabinet from the side.
+type Side struct {
+	Number  string
+	Corners [4]Place // top front, bottom front, bottom rear, top rear
+	Hole    string   // of the joint above it
+	Looks   string   // '2.5° down'
+	Aim     float64  // rad, positive down: the way of its aim line
+}
+
+// A Level is a height marked at the side of the drawing.
+type Level struct {
+	Z     float64
+	Says  []string // lines, the one next to the mark first
+	Under bool     // the words stand under the column; else above the mark, to the right
+}
+
+// places of the elevation that its frame must hold.
+func (e Elevation) places() (all []Place) {
+	all = append(append(all, e.Bar...), e.Centre)
+	for _, s := range e.Cabinets {
+		all = append(all, s.Corners[:]...)
+	}
+	for _, l := range e.Levels {
+		all = append(all, Place{e.Centre.X, l.Z})
+	}
+	return all
+}
+
+// labelled are the cabinets of the sheet that the drawing stands on.
+func (e Elevation) labelled() []Side { return e.Cabinets[e.From-1 : e.To] }
+
 // Draw draws a stack from the side into a room and states its scale.
 func (e Elevation) Draw(c *paper.Canvas, room mm.Box) {
 	holes, looks := sideLabels(c, e)

@@ -13,6 +13,54 @@ import (
 	"hangpack/layouts/paper"
 )
 
+// A Place is a place in a drawing of the real thing, in metres: X to the right
+// of the page, Z up.
+type Place struct{ X, Z float64 }
+
+// A Ruler is how a drawing tells its scale: the scales it may take, and the
+// lengths its scale bar may have, longest first.
+type Ruler struct {
+	Imperial bool
+}
+
+const footM = 0.3048
+
+// Scales of drawings, largest first.
+var (
+	metricScales   = []int{5, 10, 20, 25, 50, 100, 200}
+	imperialScales = []int{6, 12, 24, 48, 96, 192}
+)
+
+func (r Ruler) scales() []int {
+	if r.Imperial {
+		return imperialScales
+	}
+	return metricScales
+}
+
+// Next returns the scale after one.
+func (r Ruler) Next(scale int) int {
+	for _, s := range r.scales() {
+		if s > scale {
+			return s
+		}
+	}
+	return 2 * scale
+}
+
+// a bar of the scale: its length in metres and its words.
+type barLength struct {
+	m    float64
+	says string
+}
+
+func (r Ruler) bars() []barLength {
+	if r.Imperial {
+		return []barLength{{20 * footM, "20 ft"}, {10 * footM, "10 ft"}, {5 * footM, "5 ft"}, {2 * footM, "2 ft"}, {footM, "1 ft"}, {footM / 2, "6 in"}}
+	}
+	return []barLength{{10, "10 m"}, {5, "5 m"}, {2, "2 m"}, {1, "1 m"}, {0.5, "0.5 m"}, {0.2, "0.2 m"}, {0.1, "0.1 m"}}
+}
+
 const tickApart = 13.0 // mm, at least
 
 // Step returns how far it is from tick to tick of an axis, in metres, and how
@@ -32,58 +80,6 @@ func (r Ruler) Step(scale int) (m float64, says func(n int) string) {
 	return step * unit, func(n int) string { return strconv.FormatFloat(float64(n)*step, 'g', 6, 64) + " " + name }
 }
 
-// Next returns the scale after one.
-func (r Ruler) Next(scale int) int {
-	for _, s := range r.scales() {
-		if s > scale {
-			return s
-		}
-	}
-	return 2 * scale
-}
-
-// A Place is a place in a drawing of the real thing, in metres: X to the right
-// of the page, Z up.
-type Place struct{ X, Z float64 }
-
-// Scales of drawings, largest first.
-var (
-	metricScales   = []int{5, 10, 20, 25, 50, 100, 200}
-	imperialScales = []int{6, 12, 24, 48, 96, 192}
-)
-
-// A Ruler is how a drawing tells its scale: the scales it may take, and the
-// lengths its scale bar may have, longest first.
-type Ruler struct {
-	Imperial bool
-}
-
-func (r Ruler) scales() []int {
-	if r.Imperial {
-		return imperialScales
-	}
-	return metricScales
-}
-
-// a bar of the scale: its length in metres and its words.
-type barLength struct {
-	m    float64
-	says string
-}
-
-const footM = 0.3048
-
-// ScaleMost is where a drawing gives up looking for a smaller scale: its ink
-// then leaves its block, and the pack fails.
-const ScaleMost = 100_000
-
-func (r Ruler) bars() []barLength {
-	if r.Imperial {
-		return []barLength{{20 * footM, "20 ft"}, {10 * footM, "10 ft"}, {5 * footM, "5 ft"}, {2 * footM, "2 ft"}, {footM, "1 ft"}, {footM / 2, "6 in"}}
-	}
-	return []barLength{{10, "10 m"}, {5, "5 m"}, {2, "2 m"}, {1, "1 m"}, {0.5, "0.5 m"}, {0.2, "0.2 m"}, {0.1, "0.1 m"}}
-}
-
 // A Frame is a drawing's room and the real room it shows.
 type Frame struct {
 	Scale  int
@@ -96,6 +92,10 @@ func (f Frame) At(p Place) mm.Spot {
 	k := 1000 / float64(f.Scale)
 	return mm.At(f.Origin.X+(p.X-f.Lo.X)*k, f.Origin.Y-(p.Z-f.Lo.Z)*k)
 }
+
+// ScaleMost is where a drawing gives up looking for a smaller scale: its ink
+// then leaves its block, and the pack fails.
+const ScaleMost = 100_000
 
 // FrameFor returns the largest scale at which places from lo to hi fit into a
 // room, and stands them in its middle from its top. If none of the usual
@@ -127,6 +127,9 @@ func Extent(places ...Place) (lo, hi Place) {
 	return lo, hi
 }
 
+// ScaleWords writes a scale.
+func ScaleWords(f Frame) string { return fmt.Sprintf("1:%d", f.Scale) }
+
 // scaleBar draws a bar that stays true when a copier shrinks the page: the
 // longest that takes at most w.
 func scaleBar(c *paper.Canvas, r Ruler, f Frame, x, y, w float64) {
@@ -145,6 +148,3 @@ func scaleBar(c *paper.Canvas, r Ruler, f Frame, x, y, w float64) {
 	}
 	c.Text(x+l+1.5, y+1, paper.Small, bar.says)
 }
-
-// ScaleWords writes a scale.
-func ScaleWords(f Frame) string { return fmt.Sprintf("1:%d", f.Scale) }

@@ -43,8 +43,8 @@ func ViewHeight(e Elevation, scale int) float64 {
 	return viewStub + (hi.Z-lo.Z)*1000/float64(scale) + 4
 }
 
-// DrawView draws a stack around x from the top of its hook lines down.
-func DrawView(c *paper.Canvas, x, y float64, e Elevation, scale int) {
+// DrawSmall draws a stack around x from the top of its hook lines down.
+func DrawSmall(c *paper.Canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := Extent(e.places()...)
 	f := Frame{scale, lo, mm.At(x-(hi.X-lo.X)*k/2, y+viewStub+(hi.Z-lo.Z)*k)}
@@ -68,7 +68,7 @@ func Views(c *paper.Canvas, of string, r Ruler, views []View, most float64) []pa
 	return []paper.Piece{ViewHead(of, r, scale), {H: tall + 5, Draw: func(c *paper.Canvas, room mm.Box) {
 		for i, v := range views {
 			mid := room.X + cell*(float64(i)+0.5)
-			DrawView(c, mid, room.Y, v.Side, scale)
+			DrawSmall(c, mid, room.Y, v.Side, scale)
 			c.Centre(mid, room.Bottom()-1, paper.SmallBold, v.Says)
 		}
 	}}}

@@ -10,7 +10,9 @@ import (
 	"hangpack/layouts/mm"
 )
 
-func canvasFor() *Canvas { return drawn(Pack{Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)}) }
+func canvasFor() *Canvas {
+	return newDrawingCanvas(Pack{Day: time.Date(2027, 6, 12, 0, 0, 0, 0, time.UTC)})
+}
 
 // Ink outside its block fails the pack: here text that is wider than its room.
 func TestInkOutsideItsBlockFails(t *testing.T) {

@@ -7,6 +7,14 @@ import (
 	qrcode "github.com/skip2/go-qrcode"
 )
 
+// A Code is a square code that a phone reads. Text is what it carries: any
+// {page} in it stands for the page of the sheet To, to which a click leads.
+type Code struct{ Text, To string }
+
+func (code Code) filled(pages map[string]int) string {
+	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
+}
+
 // Filled returns the code's text with its page filled in.
 func (c *Canvas) Filled(code Code) string { return code.filled(c.pages) }
 

@@ -9,9 +9,9 @@ import (
 	"golang.org/x/image/font/gofont/goregular"
 )
 
-// drawn returns a canvas that draws a pack. All that could differ from run to run is
+// newDrawingCanvas returns a canvas that draws a pack. All that could differ from run to run is
 // fixed: dates, order, the fonts' own bytes.
-func drawn(p Pack) *Canvas {
+func newDrawingCanvas(p Pack) *Canvas {
 	c := newCanvas(p.Letter, p.Spine.Revision)
 	c.links, c.pages = map[string]int{}, map[string]int{}
 	c.pdf = fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: c.w, Ht: c.h}})

@@ -1,20 +1,10 @@
 package paper
 
 import (
-	"fmt"
-	"strings"
 	"sync"
 
 	qrcode "github.com/skip2/go-qrcode"
 )
-
-// A Code is a square code that a phone reads. Text is what it carries: any
-// {page} in it stands for the page of the sheet To, to which a click leads.
-type Code struct{ Text, To string }
-
-func (code Code) filled(pages map[string]int) string {
-	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
-}
 
 // A bitmap is the modules of a code, true for black, without its quiet zone.
 type bitmap [][]bool

@@ -17,6 +17,13 @@ func (c *Canvas) Line(x0, y0, x1, y1, pen float64) {
 	c.pdf.Line(x0, y0, x1, y1)
 }
 
+// Leader draws a leader, and keeps both its ends on record.
+func (c *Canvas) Leader(s mm.Segment, pen float64) {
+	c.mark("leader", min(s.A.X, s.B.X), min(s.A.Y, s.B.Y), max(s.A.X, s.B.X), max(s.A.Y, s.B.Y)).Corners = [][2]float64{{s.A.X, s.A.Y}, {s.B.X, s.B.Y}}
+	c.now.pen(pen)
+	c.pdf.Line(s.A.X, s.A.Y, s.B.X, s.B.Y)
+}
+
 // Dashed draws with broken lines.
 func (c *Canvas) Dashed(dash, gap float64, draw func()) {
 	c.pdf.SetDashPattern([]float64{dash, gap}, 0)
@@ -30,16 +37,6 @@ func (c *Canvas) Chain(x0, y0, x1, y1 float64) {
 	c.Line(x0, y0, x1, y1, Light)
 	c.pdf.SetDashPattern(nil, 0)
 }
-
-// Leader draws a leader, and keeps both its ends on record.
-func (c *Canvas) Leader(s mm.Segment, pen float64) {
-	c.mark("leader", min(s.A.X, s.B.X), min(s.A.Y, s.B.Y), max(s.A.X, s.B.X), max(s.A.Y, s.B.Y)).Corners = [][2]float64{{s.A.X, s.A.Y}, {s.B.X, s.B.Y}}
-	c.now.pen(pen)
-	c.pdf.Line(s.A.X, s.A.Y, s.B.X, s.B.Y)
-}
-
-// with records what a mark is drawn with.
-func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
 
 // Rect draws a rectangle; a pen of 0 draws no line.
 func (c *Canvas) Rect(b mm.Box, pen float64, fill int) {
@@ -69,6 +66,9 @@ func (c *Canvas) Shape(kind string, corners []mm.Spot, pen float64, fill int) {
 	m.with(pen, fill)
 	c.pdf.Polygon(points, c.now.style(pen, fill))
 }
+
+// with records what a mark is drawn with.
+func (m *Mark) with(pen float64, fill int) { m.Pen, m.Fill = pen, fill }
 
 // Disc draws a circle. Its path is the same for all of them, which writes and packs
 // in a fraction of the room that the PDF library's takes.

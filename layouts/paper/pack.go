@@ -46,7 +46,7 @@ func Lay(p Pack) (l *Laid, err error) {
 	cut, faults := make([][]Page, len(p.Sheets)), make([]error, len(p.Sheets))
 	onAllCores(len(p.Sheets)+1, func(i int) {
 		if i == len(p.Sheets) {
-			l.blank = drawn(p)
+			l.blank = newDrawingCanvas(p)
 			return
 		}
 		c := newCanvas(p.Letter, p.Spine.Revision)
@@ -91,7 +91,7 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (whole Drawn, err error) {
 func (l *Laid) canvas() *Canvas {
 	c := l.blank
 	if l.blank = nil; c == nil {
-		c = drawn(l.pack)
+		c = newDrawingCanvas(l.pack)
 	}
 	return c
 }

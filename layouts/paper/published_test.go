@@ -31,7 +31,7 @@ func TestChecked(t *testing.T) {
 }
 
 func paperOf(r published.Row) map[string]float64 {
-	c := drawn(Pack{Letter: r.Text("paper") == "Letter"})
+	c := newDrawingCanvas(Pack{Letter: r.Text("paper") == "Letter"})
 	c.pdf.AddPage()
 	w, h := c.pdf.GetPageSize()
 	k := c.pdf.GetConversionRatio()

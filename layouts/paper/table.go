@@ -26,7 +26,7 @@ func Table(c *Canvas, columns []Column, rows [][]string, f Face) []Piece {
 	for _, r := range rows {
 		pieces = append(pieces, TableRow(c, columns, r, f, false))
 	}
-	return Under(TableHead(c, columns), pieces)
+	return Headed(TableHead(c, columns), pieces)
 }
 
 // TableHead makes a piece of a table's headings.
@@ -80,8 +80,8 @@ func Rest(c *Canvas, columns []Column) []Column {
 	return columns
 }
 
-// Under is rows below a head, which stands again on every page that they go on to.
-func Under(head Piece, rows []Piece) []Piece {
+// Headed is rows below a head, which stands again on every page that they go on to.
+func Headed(head Piece, rows []Piece) []Piece {
 	for i := range rows {
 		rows[i].Head = &head
 	}

@@ -20,9 +20,6 @@ func (c *Canvas) units(of []uint16, s string) (units int) {
 	return units
 }
 
-// unitsIn returns how many units of its em a face has in w mm.
-func (f Face) unitsIn(w float64) int { return int(math.Floor(w/f.Em()*perEm + 1e-6)) }
-
 // advance returns how far the pen moves after a character, and faults one that the
 // font lacks: it would print an empty box.
 func (c *Canvas) advance(of []uint16, r rune) int {
@@ -32,6 +29,9 @@ func (c *Canvas) advance(of []uint16, r rune) int {
 	}
 	return units
 }
+
+// unitsIn returns how many units of its em a face has in w mm.
+func (f Face) unitsIn(w float64) int { return int(math.Floor(w/f.Em()*perEm + 1e-6)) }
 
 // Text writes s with its left end at x and its baseline at y.
 func (c *Canvas) Text(x, y float64, f Face, s string) {

@@ -16,12 +16,6 @@ func Heading(s string) paper.Piece {
 	return paper.Piece{H: 9, Draw: func(c *paper.Canvas, room mm.Box) { c.Text(room.X, room.Y+6.4, paper.Section, s) }, Keep: true}
 }
 
-// Blank is a word with a line after it for a pen, w wide in all.
-func Blank(c *paper.Canvas, x, y, w float64, s string) {
-	c.Text(x, y, paper.Small, s)
-	c.Line(x+c.Width(paper.Small, s)+1.5, y+0.6, x+w, y+0.6, paper.Light)
-}
-
 // A Fact is a word and what it is for this job.
 type Fact struct{ Of, Is string }
 

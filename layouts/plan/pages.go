@@ -22,19 +22,19 @@ func (v Sheet) Pages(c *paper.Canvas) []paper.Page {
 	if len(views) == 1 && len(checks) > 0 && left >= leastDrawing {
 		lower := v.views(c, mm.BoxAt(room.X, room.Y, room.W, left))
 		if len(lower) == 1 && lower[0].frame.Scale == views[0].frame.Scale {
-			return v.numbered(lower, [][]paper.Piece{checks})
+			return numbered(lower, [][]paper.Piece{checks})
 		}
 	}
 	below := make([][]paper.Piece, len(views))
 	if len(checks) > 0 {
 		below = append(below, paper.IntoPages(checks, room.H)...)
 	}
-	return v.numbered(views, below)
+	return numbered(views, below)
 }
 
 // numbered makes the pages, each with its drawing, if it has one, and what
 // stands beneath.
-func (v Sheet) numbered(views []drawing, below [][]paper.Piece) (pages []paper.Page) {
+func numbered(views []drawing, below [][]paper.Piece) (pages []paper.Page) {
 	for i := range below {
 		which := paper.OfMany(i, len(below))
 		pages = append(pages, paper.Page{Target: target, Name: "PLAN" + which, Draw: func(c *paper.Canvas, room mm.Box) {

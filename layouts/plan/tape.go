@@ -31,7 +31,7 @@ func (v Sheet) checks(c *paper.Canvas) []paper.Piece {
 	for row := range slices.Chunk(v.Checks, max(1, int((c.Body().W+8)/w))) {
 		rows = append(rows, checkRow(row, w))
 	}
-	return append([]paper.Piece{air}, paper.Under(lead, rows)...)
+	return append([]paper.Piece{air}, paper.Headed(lead, rows)...)
 }
 
 func (t TapeCheck) between() string { return t.From + " to " + t.To }

@@ -4,6 +4,24 @@ import (
 	"hangpack/layouts/mm"
 )
 
+// A Tag is a frame with the names and both offsets of a point, or of a few
+// points whose marks would touch, and a leader to the mark. Name and figures
+// cannot part in it, as they can on two dimension lines.
+type Tag struct {
+	Points []int  // whose figures it has, by their numbers
+	At     mm.Box // where it stands; before, its size
+	To     Dot    // what the leader goes to
+	Leader mm.Segment
+	whole  mm.Box // of frame and leader
+	cost   int    // of its place
+}
+
+// A corner is where the top left corner of a tag may stand.
+type corner struct {
+	mm.Spot
+	cost int
+}
+
 // Air around tags and leaders, in mm.
 const (
 	tagAir  = 1.6 // between two tags
@@ -74,22 +92,4 @@ func Ring(marks []mm.Spot, radius float64) Dot {
 		r = max(r, mm.Distance(mid, p))
 	}
 	return Dot{Spot: mid, R: r + radius + ringAir}
-}
-
-// A Tag is a frame with the names and both offsets of a point, or of a few
-// points whose marks would touch, and a leader to the mark. Name and figures
-// cannot part in it, as they can on two dimension lines.
-type Tag struct {
-	Points []int  // whose figures it has, by their numbers
-	At     mm.Box // where it stands; before, its size
-	To     Dot    // what the leader goes to
-	Leader mm.Segment
-	whole  mm.Box // of frame and leader
-	cost   int    // of its place
-}
-
-// A corner is where the top left corner of a tag may stand.
-type corner struct {
-	mm.Spot
-	cost int
 }

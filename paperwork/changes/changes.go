@@ -7,10 +7,10 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// Changes are what moved from one revision of a job to the next, as data. Splays
+// List are what moved from one revision of a job to the next, as data. Splays
 // are in degrees, loads in kg, design loads where nothing else is said. A stack that
 // is held in either has none of its holes in it.
-type Changes struct {
+type List struct {
 	Move   int           `json:"move"` // joints whose link pins go to another hole
 	Stay   int           `json:"stay"`
 	Joints []JointChange `json:"joints"`
@@ -78,7 +78,7 @@ type OtherChange struct {
 }
 
 // Compare finds what moved from an old revision of a job to a new one.
-func Compare(old, new *worked.Job) Changes {
+func Compare(old, new *worked.Job) List {
 	c := unchanged(old, new)
 	c.compareJobs()
 	c.compareGear()
@@ -102,6 +102,16 @@ func Compare(old, new *worked.Job) Changes {
 	return c
 }
 
+// unchanged has every list, empty: as data none of them is null.
+func unchanged(old, new *worked.Job) List {
+	return List{
+		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
+		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
+		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
+		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
+	}
+}
+
 // inUnitsOf is a job with words in the units of another one, so that only what
 // differs reads differently.
 func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
@@ -117,14 +127,4 @@ func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
 		same.Stacks = append(same.Stacks, &again)
 	}
 	return &same
-}
-
-// unchanged has every list, empty: as data none of them is null.
-func unchanged(old, new *worked.Job) Changes {
-	return Changes{
-		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
-		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
-		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
-		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
-	}
 }

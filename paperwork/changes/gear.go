@@ -31,7 +31,7 @@ func gearOf(j *worked.Job) map[string]any {
 
 // compareGear names the gear that both revisions use and whose figures are others:
 // a speed or a rating may change with no load, hole or place.
-func (c *Changes) compareGear() {
+func (c *List) compareGear() {
 	old, new := gearOf(c.old), gearOf(c.new)
 	for _, key := range slices.Sorted(maps.Keys(new)) {
 		if was, both := old[key]; both && !reflect.DeepEqual(was, new[key]) {

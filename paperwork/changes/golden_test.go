@@ -17,7 +17,7 @@ func TestGoldenChanges(t *testing.T) {
 	text := trials.Text(t, long)
 	straight := regexp.MustCompile(`splay: .*}`).ReplaceAllString(text, "splay: ["+strings.Repeat("1, ", 23)+"1]}")
 	straight = strings.Replace(straight, "splay_holes: [0,", "splay_holes_for: joint_above\n      splay_holes: [0,", 1)
-	for name, c := range map[string]Changes{
+	for name, c := range map[string]List{
 		"concert":              Compare(trials.OpenFile(t, "examples/concert.yaml"), trials.OpenFile(t, "examples/concert-c.yaml")),
 		"twenty-four-cabinets": Compare(trials.OpenFile(t, long), trials.OpenJob(t, strings.Replace(straight, "revision: D", "revision: E", 1))),
 	} {

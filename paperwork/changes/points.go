@@ -1,11 +1,9 @@
 package changes
 
 import (
-	"fmt"
 	"math"
 
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
 
@@ -62,7 +60,7 @@ func pointCalled(all []pointAt, id string) (p pointAt, found bool) {
 }
 
 // comparePoints compares the points that both revisions have, and names the others.
-func (c *Changes) comparePoints() {
+func (c *List) comparePoints() {
 	was, now := pointsAt(c.old), pointsAt(c.new)
 	for _, p := range now {
 		switch q, both := pointCalled(was, p.id); {
@@ -77,13 +75,4 @@ func (c *Changes) comparePoints() {
 			c.PointsGone = append(c.PointsGone, p.id)
 		}
 	}
-}
-
-// mostWords say what a point carries at the most, where that is more than finished
-// in either revision: while it is being built, or with an unknown centre of gravity.
-func mostWords(u say.Units, p PointChange) string {
-	if p.FromMost <= p.From+loadDust && p.ToMost <= p.To+loadDust {
-		return ""
-	}
-	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.Load(p.FromMost), u.Load(p.ToMost), u.Difference(p.FromMost, p.ToMost))
 }

@@ -5,24 +5,24 @@ import (
 	"slices"
 	"strings"
 
-	"hangpack/paperwork/rules"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
 // Report writes the changes for a person at a terminal, at most 100 columns; the
 // count of joints last. It draws both packs to tell which sheets change, and returns
 // an error where one does not fit on paper.
-func (c Changes) Report() (string, error) {
+func (c List) Report() (string, error) {
 	var b strings.Builder
 	pdf, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
-		say.Under(&b, s)
+		say.Inset(&b, s)
 	}
 	for _, id := range c.changedStacks() {
-		c.reportStack(&b, c.new.Stack(id))
+		c.writeStack(&b, c.new.Stack(id).Hung)
 	}
-	c.reportPoints(&b)
+	c.writePoints(&b)
 	b.WriteString("\n")
 	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), pdf, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
@@ -30,50 +30,7 @@ func (c Changes) Report() (string, error) {
 	return b.String(), err
 }
 
-// revisions names both, with their fingerprints.
-func (c Changes) revisions() string {
-	return fmt.Sprintf("REV %s %s, now REV %s %s", c.old.Revision, c.Old, c.new.Revision, c.New)
-}
-
-// warnings are what has to be known before all else.
-func (c Changes) warnings() (all []string) {
-	if c.old.Revision == c.new.Revision && c.Old != c.New {
-		all = append(all, "TWO DIFFERENT JOBS ARE CALLED REV "+c.new.Revision+": give the new one another revision, or sheets of both will be mixed up.")
-	}
-	if len(c.Held) > 0 {
-		all = append(all, "DO NOT FLY "+strings.Join(c.Held, ", ")+": held in the new revision; no holes are listed.")
-	}
-	if len(c.WasHeld) > 0 {
-		all = append(all, strings.Join(c.WasHeld, ", ")+" was held and is not any more: set all its pins from the new sheets.")
-	}
-	return all
-}
-
-// changedStacks are the stacks that both revisions have and that have changes of
-// their own, in the order of the new one.
-func (c Changes) changedStacks() (ids []string) {
-	for _, h := range c.new.Stacks {
-		own := func(id string) bool { return id == h.ID }
-		if slices.ContainsFunc(c.Joints, func(j JointChange) bool { return own(j.Stack) }) ||
-			slices.ContainsFunc(c.Picks, func(p PickChange) bool { return own(p.Stack) }) ||
-			slices.ContainsFunc(c.Others, func(o OtherChange) bool { return own(o.Stack) }) {
-			ids = append(ids, h.ID)
-		}
-	}
-	return ids
-}
-
-// jointsOf are the joints of a stack that move.
-func (c Changes) jointsOf(stack string) (joints []JointChange) {
-	for _, j := range c.Joints {
-		if j.Stack == stack {
-			joints = append(joints, j)
-		}
-	}
-	return joints
-}
-
-func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
+func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.Stack(h.ID)
 	for i, j := range c.jointsOf(h.ID) {
@@ -84,48 +41,11 @@ func (c Changes) reportStack(b *strings.Builder, h *rules.Checked) {
 		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, say.Dolly(h.Sets.Of(j.Cabinet)))
 	}
 	for _, s := range c.stackWords(h) {
-		say.Under(b, s)
+		say.Inset(b, s)
 	}
 }
 
-// stackWords are a stack's changes besides its joints, a sentence each.
-func (c Changes) stackWords(h *rules.Checked) (all []string) {
-	for _, p := range c.Picks {
-		if p.Stack == h.ID {
-			all = append(all, fmt.Sprintf("pick holes: %s, now %s", rules.PickHoles(c.old.Stack(h.ID).Hung), rules.PickHoles(h.Hung)))
-		}
-	}
-	if new := numbersOf(c.CabinetsAdded, h.ID); new != "" {
-		all = append(all, "new or of another type: cabinets "+new+"; set their joints from the new dolly sheets")
-	}
-	if gone := numbersOf(c.CabinetsGone, h.ID); gone != "" {
-		all = append(all, "gone or of another type: cabinets "+gone)
-	}
-	return append(all, c.otherWords(h.ID)...)
-}
-
-// numbersOf lists the cabinets of a stack among some that changed: '3, 5 to 7'.
-func numbersOf(changes []CabinetChange, stack string) string {
-	most, changed := 0, map[int]bool{}
-	for _, c := range changes {
-		if c.Stack == stack {
-			most, changed[c.Cabinet] = max(most, c.Cabinet), true
-		}
-	}
-	return say.Those(most, func(n int) bool { return changed[n] })
-}
-
-// otherWords are the other changes of a stack, or of the job where stack is "".
-func (c Changes) otherWords(stack string) (all []string) {
-	for _, o := range c.Others {
-		if o.Stack == stack {
-			all = append(all, fmt.Sprintf("%s: %s, now %s", o.What, o.From, o.To))
-		}
-	}
-	return all
-}
-
-func (c Changes) reportPoints(b *strings.Builder) {
+func (c List) writePoints(b *strings.Builder) {
 	u := c.new.Unit()
 	for i, p := range c.Points {
 		if i == 0 {
@@ -137,50 +57,7 @@ func (c Changes) reportPoints(b *strings.Builder) {
 		}
 		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), moved)
 		if most := mostWords(u, p); most != "" {
-			say.Under(b, p.ID+": "+most)
+			say.Inset(b, p.ID+": "+most)
 		}
 	}
-}
-
-// jobWords are changes of the whole job, and of stacks that one revision has alone.
-func (c Changes) jobWords() []string {
-	all := append(c.otherWords(""), listed("",
-		nameList{"stacks added", c.Added}, nameList{"stacks gone", c.Gone}, nameList{"points added", c.PointsAdded}, nameList{"points gone", c.PointsGone})...)
-	if c.Old != c.New && len(all)+len(c.Joints)+len(c.Picks)+len(c.Points)+len(c.Others) == 0 {
-		all = append(all, "The jobs differ in nothing that is listed here.")
-	}
-	return all
-}
-
-// A nameList is a list of names and what they are.
-type nameList struct {
-	of    string
-	names []string
-}
-
-// listed writes those lists that have a name: 'stacks added: SL, SR'.
-func listed(end string, lists ...nameList) (all []string) {
-	for _, l := range lists {
-		if len(l.names) > 0 {
-			all = append(all, l.of+": "+strings.Join(l.names, ", ")+end)
-		}
-	}
-	return all
-}
-
-// pins counts the link pins of the joints that move.
-func (c Changes) pins() (n int) {
-	for _, j := range c.Joints {
-		n += c.new.Stack(j.Stack).Cabinets[j.Cabinet-1].LinkPins
-	}
-	return n
-}
-
-// closing is the count by which a crew knows that it is done.
-func (c Changes) closing() string {
-	verb := "move"
-	if c.Move == 1 {
-		verb = "moves"
-	}
-	return fmt.Sprintf("%s %s (%s), %d stay", say.Count(c.Move, "joint"), verb, say.Count(c.pins(), "pin"), c.Stay)
 }

@@ -4,20 +4,34 @@ import (
 	"fmt"
 
 	"hangpack/layouts"
-	"hangpack/paperwork/rules"
+	"hangpack/layouts/paper"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
 )
 
+// Paper sets the changes on paper.
+func (c List) Paper() (paper.Drawn, error) {
+	sheet, err := c.sheet()
+	if err != nil {
+		return paper.Drawn{}, err
+	}
+	pack, err := sheets.PackOf(c.new, []paper.Sheet{sheet})
+	if err != nil {
+		return paper.Drawn{}, err
+	}
+	return paper.DrawAll(pack)
+}
+
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.
-func (c Changes) sheet() (layouts.Changes, error) {
+func (c List) sheet() (layouts.Changes, error) {
 	pdf, err := c.paperWords()
 	s := layouts.Changes{
 		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: pdf, Closing: c.closing() + ".",
 	}
 	for _, id := range c.changedStacks() {
-		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id)))
+		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id).Hung))
 	}
 	for _, p := range c.Points {
 		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
@@ -34,7 +48,7 @@ func changedPoint(u say.Units, p PointChange) []string {
 }
 
 // stackBlock is what changes of one stack.
-func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
+func (c List) stackBlock(h *rig.Hung) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.Stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {
@@ -44,7 +58,7 @@ func (c Changes) stackBlock(h *rules.Checked) layouts.ChangedStack {
 		}
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
 			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: sheets.HoleOf(was.Cabinets[k].Hole), To: sheets.HoleOf(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
+			From: sheets.JointHole(was.Cabinets[k].Hole), To: sheets.JointHole(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
 		})
 	}
 	return s

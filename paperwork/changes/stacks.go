@@ -14,8 +14,8 @@ import (
 )
 
 // compareStacks compares a stack that both revisions have.
-func (c *Changes) compareStacks(was, h *rules.Checked) {
-	for _, d := range partsOf(was, h) {
+func (c *List) compareStacks(was, h *rules.Checked) {
+	for _, d := range partsOf(was.Hung, h.Hung) {
 		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
 	}
 	if was.Held() && !h.Held() {
@@ -24,50 +24,15 @@ func (c *Changes) compareStacks(was, h *rules.Checked) {
 	if was.Held() || h.Held() {
 		return
 	}
-	c.compareJoints(was, h)
-	if from, to := pickLabels(was), pickLabels(h); !slices.Equal(from, to) {
+	c.compareJoints(was.Hung, h.Hung)
+	if from, to := pickLabels(was.Hung), pickLabels(h.Hung); !slices.Equal(from, to) {
 		c.Picks = append(c.Picks, PickChange{h.ID, from, to})
 	}
 }
 
-func pickLabels(h *rules.Checked) (labels []rig.Label) {
-	for _, hole := range h.Holes {
-		labels = append(labels, h.Label(hole))
-	}
-	return labels
-}
-
-// compareJoints compares joints by the number of the cabinet below them. A cabinet of
-// another type is another cabinet, whose joint is set anew.
-func (c *Changes) compareJoints(was, h *rules.Checked) {
-	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
-		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
-		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
-			c.compareJoint(h.ID, k+1, was.Cabinets[k].Hole, h.Cabinets[k].Hole)
-			continue
-		}
-		if old {
-			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
-		}
-		if new {
-			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
-		}
-	}
-}
-
-// compareJoint compares the hole of the joint above cabinet n.
-func (c *Changes) compareJoint(stack string, n int, was, now job.Hole) {
-	if was == now {
-		c.Stay++
-		return
-	}
-	c.Move++
-	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
-}
-
 // partsOf are what two revisions of a stack do not have alike besides joints and
 // pick holes: cabinets by type, place, and all that twins are compared by.
-func partsOf(was, h *rules.Checked) (all []rules.Difference) {
+func partsOf(was, h *rig.Hung) (all []rules.Difference) {
 	differ := func(of, this, other string) {
 		if this != other {
 			all = append(all, rules.Difference{Of: of, This: this, Other: other})
@@ -84,7 +49,7 @@ func partsOf(was, h *rules.Checked) (all []rules.Difference) {
 }
 
 // placeWords write where a stack's bar stands in plan, and its pan.
-func placeWords(h *rules.Checked) string {
+func placeWords(h *rig.Hung) string {
 	words := h.Unit().Across(h.StageLeft) + ", " + h.Unit().UpDown(h.Downstage)
 	if h.Pan != 0 {
 		way := "left"
@@ -96,8 +61,43 @@ func placeWords(h *rules.Checked) string {
 	return words
 }
 
+func pickLabels(h *rig.Hung) (labels []rig.Label) {
+	for _, hole := range h.Holes {
+		labels = append(labels, h.Label(hole))
+	}
+	return labels
+}
+
+// compareJoints compares joints by the number of the cabinet below them. A cabinet of
+// another type is another cabinet, whose joint is set anew.
+func (c *List) compareJoints(was, h *rig.Hung) {
+	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
+		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
+		if both := old && new && was.Cabinets[k].Key == h.Cabinets[k].Key; both {
+			c.compareJoint(h.ID, k+1, was.Cabinets[k].Hole, h.Cabinets[k].Hole)
+			continue
+		}
+		if old {
+			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
+		}
+		if new {
+			c.CabinetsAdded = append(c.CabinetsAdded, CabinetChange{h.ID, k + 1, h.Cabinets[k].Hole.Splay})
+		}
+	}
+}
+
+// compareJoint compares the hole of the joint above cabinet n.
+func (c *List) compareJoint(stack string, n int, was, now job.Hole) {
+	if was == now {
+		c.Stay++
+		return
+	}
+	c.Move++
+	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
+}
+
 // compareJobs compares what is of the whole job.
-func (c *Changes) compareJobs() {
+func (c *List) compareJobs() {
 	u := c.new.Unit()
 	now := jobFacts(c.new, u)
 	for i, was := range jobFacts(c.old, u) {

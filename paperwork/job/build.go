@@ -2,11 +2,27 @@ package job
 
 import (
 	"cmp"
+	"maps"
 	"slices"
+	"strings"
 )
 
+// A builder makes a Job of the values that a reader has read, and complains of what
+// does not fit together.
+type builder struct{ in *reader }
+
+// gear is what a job describes, by name.
+type gear struct {
+	cabinets map[string]*Cabinet
+	bars     map[string]*Bar
+	dollies  map[string]*Dolly
+	hoists   map[string]*Hoist
+
+	tolerance float64 // practice.aim_tolerance, rad
+}
+
 // build turns what was read into a job, and checks one thing against another.
-func (r builder) build(root *value) *Job {
+func (b builder) build(root *value) *Job {
 	j := &Job{
 		Title: root.word("job.title"), Venue: root.word("job.venue"),
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
@@ -15,35 +31,35 @@ func (r builder) build(root *value) *Job {
 		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
-		Fingerprint: r.in.fingerprint(), GearFiles: r.in.paths,
+		Fingerprint: b.in.fingerprint(), GearFiles: b.in.paths,
 	}
-	r.uniqueIDs(root)
-	g := r.gear(root)
-	j.Stacks = r.stacks(root.list("stacks"), g)
+	b.uniqueIDs(root)
+	g := b.gear(root)
+	j.Stacks = b.stacks(root.list("stacks"), g)
 	for _, v := range root.list("other_points") {
-		j.OtherPoints = append(j.OtherPoints, r.otherPoint(v))
+		j.OtherPoints = append(j.OtherPoints, b.otherPoint(v))
 	}
 	return j
 }
 
 // uniqueIDs complains of an id of a stack or of another point that stands for
 // the second time in the file, whichever of the two lists comes first.
-func (r builder) uniqueIDs(root *value) {
+func (b builder) uniqueIDs(root *value) {
 	all := slices.Concat(root.list("stacks"), root.list("other_points"))
 	slices.SortStableFunc(all, func(a, b *value) int {
 		return cmp.Or(cmp.Compare(a.line, b.line), cmp.Compare(a.col, b.col))
 	})
 	seen := map[string]int{}
 	for _, v := range all {
-		r.unique(seen, v.field("id"))
+		b.unique(seen, v.field("id"))
 	}
 }
 
 // gear reads what the stacks are made of.
-func (r builder) gear(root *value) gear {
-	all := r.in.allGear(root)
-	cabinets := each(all, "cabinets", r.cabinet)
-	bar := func(key string, v *value) *Bar { return r.bar(key, v, cabinets) }
+func (b builder) gear(root *value) gear {
+	all := b.in.allGear(root)
+	cabinets := each(all, "cabinets", b.cabinet)
+	bar := func(key string, v *value) *Bar { return b.bar(key, v, cabinets) }
 	return gear{
 		cabinets: cabinets,
 		bars:     each(all, "bars", bar),
@@ -52,4 +68,70 @@ func (r builder) gear(root *value) gear {
 
 		tolerance: root.number("practice.aim_tolerance"),
 	}
+}
+
+// unique complains of a text that stands for the second time.
+func (b builder) unique(seen map[string]int, v *value) {
+	if v == nil || v.bad {
+		return
+	}
+	if line, twice := seen[v.text]; twice {
+		b.in.at(v, "%q stands here again; it is already on line %d", v.text, line)
+		return
+	}
+	seen[v.text] = v.line
+}
+
+// each reads the gear of one kind, by name. It is nil where another complaint
+// accounts for what is missing, so that nothing is looked up in it.
+func each[T any](gear *value, kind string, read func(key string, v *value) *T) map[string]*T {
+	all := gear.field(kind)
+	switch {
+	case all == nil && (gear.fields == nil || gear.excused[kind] || gear.excused[unlike]):
+		return nil
+	case all == nil:
+		return map[string]*T{}
+	case all.fields == nil:
+		return nil
+	}
+	found := map[string]*T{}
+	for _, name := range all.names {
+		found[name] = read(name, all.fields[name])
+	}
+	return found
+}
+
+// named looks up what a value names among the gear of one kind, and complains
+// of a name that refers to nothing. See each for gear that is nil.
+func named[T any](b builder, v *value, among map[string]*T, section string) *T {
+	if v == nil || v.bad || among == nil || b.in.gearLost {
+		return nil
+	}
+	if found := among[v.text]; found != nil {
+		return found
+	}
+	right := oneOfThose
+	if len(among) <= hintsMost && len(b.in.complaints) <= hintsMost {
+		right = whatThereIs(v.text, slices.Sorted(maps.Keys(among)))
+	}
+	b.in.at(v, "nothing under %s is called \"%s\"; %s", section, clipped(v.text), right)
+	return nil
+}
+
+// hintsMost is among how many names, and after how many complaints, near misses
+// are still looked for.
+const hintsMost = 500
+
+const oneOfThose = "name one of those described there"
+
+func whatThereIs(name string, names []string) string {
+	switch meant := Near(name, names); {
+	case meant != "":
+		return "did you mean \"" + meant + "\"?"
+	case len(names) == 0:
+		return "describe it there"
+	case len(names) > knownMost:
+		return oneOfThose
+	}
+	return "there is " + strings.Join(names, ", ")
 }

@@ -5,17 +5,17 @@ const cabinetsMost = 40
 
 // cabinets reads the column from the top. It is nil if its length or any hole
 // in it is not known, which then was complained of.
-func (r builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
+func (b builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 	if v == nil {
 		return nil
 	}
 	whole := v.sound()
 	for _, item := range v.items {
-		c := named(r, item.field("type"), g.cabinets, "gear.cabinets")
-		whole = r.counted(item) && whole
+		c := named(b, item.field("type"), g.cabinets, "gear.cabinets")
+		whole = b.counted(item) && whole
 		for _, splay := range item.list("splay") {
 			p := Placed{Cabinet: c}
-			whole = r.pinned(&p, splay, column, bar) && whole
+			whole = b.pinned(&p, splay, column, bar) && whole
 			column = append(column, p)
 		}
 		if len(item.list("splay")) == 0 {
@@ -23,7 +23,7 @@ func (r builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 		}
 	}
 	if len(column) > cabinetsMost && !v.bad {
-		r.in.at(v, "%d cabinets stand in one stack; write at most %d", len(column), cabinetsMost)
+		b.in.at(v, "%d cabinets stand in one stack; write at most %d", len(column), cabinetsMost)
 	}
 	if !whole {
 		return nil
@@ -32,7 +32,7 @@ func (r builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 }
 
 // counted holds a count against its splays, and reports whether they agree.
-func (r builder) counted(item *value) bool {
+func (b builder) counted(item *value) bool {
 	n, splay := item.field("count"), item.field("splay")
 	if n == nil || n.bad || splay == nil || splay.bad {
 		return false
@@ -40,20 +40,20 @@ func (r builder) counted(item *value) bool {
 	if int(n.num) == len(splay.items) {
 		return true
 	}
-	r.in.at(n, "count is %d and splay lists %d; write one splay for each cabinet", int(n.num), len(splay.items))
+	b.in.at(n, "count is %d and splay lists %d; write one splay for each cabinet", int(n.num), len(splay.items))
 	return false
 }
 
 // pinned finds the hole of a joint for its splay, and reports whether it did.
 // above is the column so far; of a cabinet of an unknown type it has nil.
-func (r builder) pinned(p *Placed, splay *value, above []Placed, bar *Bar) bool {
-	owner, known := r.jointHoles(p, splay, above, bar)
+func (b builder) pinned(p *Placed, splay *value, above []Placed, bar *Bar) bool {
+	owner, known := b.jointHoles(p, splay, above, bar)
 	if !known || splay.bad || len(p.Joint) == 0 {
 		return false
 	}
 	h := withSplay(p.Joint, splay.num)
 	if h == nil {
-		r.in.at(splay, "%s has no hole for %s here; %s", owner, splay.text, nearestHoles(p.Joint, splay.num))
+		b.in.at(splay, "%s has no hole for %s here; %s", owner, splay.text, nearestHoles(p.Joint, splay.num))
 		return false
 	}
 	p.Hole = *h
@@ -62,7 +62,7 @@ func (r builder) pinned(p *Placed, splay *value, above []Placed, bar *Bar) bool 
 
 // jointHoles finds the list of holes of a joint and whose it is: the cabinet's
 // own if that is meant for the joint above it, else that of the body above.
-func (r builder) jointHoles(p *Placed, splay *value, above []Placed, bar *Bar) (owner string, known bool) {
+func (b builder) jointHoles(p *Placed, splay *value, above []Placed, bar *Bar) (owner string, known bool) {
 	switch {
 	case p.Cabinet == nil:
 		return "", false
@@ -80,7 +80,7 @@ func (r builder) jointHoles(p *Placed, splay *value, above []Placed, bar *Bar) (
 	case upper == nil:
 		return "", false
 	case upper.HolesForJointAbove:
-		r.in.at(splay, "no holes are meant for this joint: %s below has them for joint_below and %s above for joint_above; change splay_holes_for of one",
+		b.in.at(splay, "no holes are meant for this joint: %s below has them for joint_below and %s above for joint_above; change splay_holes_for of one",
 			p.Key, upper.Key)
 		return "", false
 	}

@@ -2,7 +2,7 @@ package job
 
 import "hangpack/calc"
 
-func (r builder) cabinet(key string, v *value) *Cabinet {
+func (b builder) cabinet(key string, v *value) *Cabinet {
 	c := &Cabinet{
 		Origin: origin(v),
 		Key:    key, Name: v.word("name"), Mass: v.number("mass"),
@@ -10,7 +10,7 @@ func (r builder) cabinet(key string, v *value) *Cabinet {
 		FrontHeight: v.number("front_height"), BackHeight: v.number("back_height"),
 		HingeBehindFront: v.number("hinge_behind_front"), HingeBelowTop: v.number("hinge_below_top"),
 		HingePitch: v.number("hinge_pitch"), LinkArm: v.number("link_arm"),
-		Holes:              r.holes(v.field("splay_holes")),
+		Holes:              b.holes(v.field("splay_holes")),
 		HolesForJointAbove: v.word("splay_holes_for") == "joint_above",
 		HingePins:          v.count("pins.hinge"), LinkPins: v.count("pins.link"),
 		PinRatings: pinRatings(v.field("pin_ratings")),
@@ -25,33 +25,33 @@ func (r builder) cabinet(key string, v *value) *Cabinet {
 	if c.CentreUnknown = v.word("centre_of_gravity") == NotKnown; c.CentreUnknown {
 		c.CentreOfGravity = calc.Offset{Behind: c.Depth/2 - c.HingeBehindFront, Below: c.FrontHeight/2 - c.HingeBelowTop}
 	} else {
-		c.CentreOfGravity = r.cabinetCentre(v.field("centre_of_gravity"), c)
+		c.CentreOfGravity = b.cabinetCentre(v.field("centre_of_gravity"), c)
 	}
-	c.Transport = r.transport(v, c.Holes)
+	c.Transport = b.transport(v, c.Holes)
 	return c
 }
 
 // cabinetCentre reads a centre of gravity, which may also be measured from the
 // front face and the top.
-func (r builder) cabinetCentre(v *value, c *Cabinet) calc.Offset {
-	behind, from := r.in.oneOf(v, "behind_hinge", "ahead_of_hinge", "behind_front")
+func (b builder) cabinetCentre(v *value, c *Cabinet) calc.Offset {
+	behind, from := b.in.oneOf(v, "behind_hinge", "ahead_of_hinge", "behind_front")
 	if from == 2 {
 		behind -= c.HingeBehindFront
-		r.within(v.field("behind_front"), behind, "the centre of gravity")
+		b.within(v.field("behind_front"), behind, "the centre of gravity")
 	}
-	below, under := r.in.oneOf(v, "below_hinge", "above_hinge", "below_top")
+	below, under := b.in.oneOf(v, "below_hinge", "above_hinge", "below_top")
 	if under == 2 {
 		below -= c.HingeBelowTop
-		r.within(v.field("below_top"), below, "the centre of gravity")
+		b.within(v.field("below_top"), below, "the centre of gravity")
 	}
 	return calc.Offset{Behind: turned(behind, from == 1), Below: turned(below, under == 1)}
 }
 
 // within complains at v of a place that came out further than 5 m from the
 // hinge.
-func (r builder) within(v *value, x float64, what string) {
+func (b builder) within(v *value, x float64, what string) {
 	if !v.bad && (x > far+1e-9 || x < -far-1e-9) {
-		r.in.at(v, "%s comes out %.3f m from the hinge; it is within %g m", what, max(x, -x), far)
+		b.in.at(v, "%s comes out %.3f m from the hinge; it is within %g m", what, max(x, -x), far)
 	}
 }
 
@@ -62,36 +62,36 @@ func pinRatings(v *value) *PinRatings {
 	return &PinRatings{Hinge: v.number("hinge"), Link: v.number("link")}
 }
 
-func (r builder) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
-	b := &Bar{
+func (b builder) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
+	bar := &Bar{
 		Origin: origin(v),
 		Key:    key, Mass: v.number("mass"),
-		CentreOfGravity: r.in.offset(v.field("centre_of_gravity")),
-		PickHoles:       r.pickHoles(v.field("pick_holes")),
+		CentreOfGravity: b.in.offset(v.field("centre_of_gravity")),
+		PickHoles:       b.pickHoles(v.field("pick_holes")),
 		LinkArm:         v.number("link_arm"),
-		Holes:           r.holes(v.field("splay_holes")),
+		Holes:           b.holes(v.field("splay_holes")),
 		Rating:          v.number("rating"), PickRating: v.number("pick_rating"),
-		Most:       r.most(v.field("most"), cabinets),
+		Most:       b.most(v.field("most"), cabinets),
 		PinRatings: pinRatings(v.field("pin_ratings")),
 	}
 	if v.has("tilt_limit") {
-		b.TiltLimit = &TiltLimit{Down: v.number("tilt_limit.down"), Up: v.number("tilt_limit.up")}
+		bar.TiltLimit = &TiltLimit{Down: v.number("tilt_limit.down"), Up: v.number("tilt_limit.up")}
 	}
-	return b
+	return bar
 }
 
 // most reads the maker's count limits, in the order of the job.
-func (r builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
+func (b builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	if v == nil {
 		return nil
 	}
 	if len(v.names) == 0 && !v.bad {
-		r.in.at(v, "most names no type of cabinet; name one or leave the key out")
+		b.in.at(v, "most names no type of cabinet; name one or leave the key out")
 	}
 	for _, name := range v.names {
 		limit := v.fields[name]
 		use := &value{key: limit.key, spot: limit.home, text: name}
-		named(r, use, cabinets, "gear.cabinets")
+		named(b, use, cabinets, "gear.cabinets")
 		limits = append(limits, Most{name, int(limit.num)})
 	}
 	return limits

@@ -11,7 +11,7 @@ import (
 // holes reads a list of splays, bare as stamped or with labels of their own.
 // It is nil if anything in it was complained of, so that nothing is looked up
 // in a list that is not whole.
-func (r builder) holes(v *value) (holes []Hole) {
+func (b builder) holes(v *value) (holes []Hole) {
 	if v == nil {
 		return nil
 	}
@@ -21,9 +21,9 @@ func (r builder) holes(v *value) (holes []Hole) {
 		if item.fields != nil {
 			label, splay = item.field("label"), item.field("splay")
 		}
-		r.bareLabel(item)
-		r.uniqueSplay(splays, splay)
-		r.unique(labels, label)
+		b.bareLabel(item)
+		b.uniqueSplay(splays, splay)
+		b.unique(labels, label)
 		holes = append(holes, Hole{label.text, splay.num})
 	}
 	if !v.sound() {
@@ -33,29 +33,29 @@ func (r builder) holes(v *value) (holes []Hole) {
 }
 
 // bareLabel complains of a bare splay that is no label as it is written.
-func (r builder) bareLabel(item *value) {
+func (b builder) bareLabel(item *value) {
 	if item.fields == nil && !item.bad && strings.HasPrefix(item.text, "-") {
-		r.in.at(item, "%s has a sign; write a splay as stamped, like 0", item.text)
+		b.in.at(item, "%s has a sign; write a splay as stamped, like 0", item.text)
 	}
 	if item.fields == nil && !item.bad && !labels.MatchString(item.text) {
-		r.in.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
+		b.in.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
 	}
 }
 
 // uniqueSplay complains of a splay that stands for the second time.
-func (r builder) uniqueSplay(seen map[float64]int, v *value) {
+func (b builder) uniqueSplay(seen map[float64]int, v *value) {
 	if v.bad {
 		return
 	}
 	if line, twice := seen[v.num]; twice {
-		r.in.at(v, "a splay of %s stands here again; it is already on line %d", degreesText(v.num), line)
+		b.in.at(v, "a splay of %s stands here again; it is already on line %d", degreesText(v.num), line)
 		return
 	}
 	seen[v.num] = v.line
 }
 
 // transport finds the hole for the truck: by its label, else by its degrees.
-func (r builder) transport(cabinet *value, holes []Hole) *Hole {
+func (b builder) transport(cabinet *value, holes []Hole) *Hole {
 	v := cabinet.field("transport")
 	if v == nil || v.bad || len(holes) == 0 {
 		return nil
@@ -69,10 +69,10 @@ func (r builder) transport(cabinet *value, holes []Hole) *Hole {
 		if h := withSplay(holes, float(v.text)); h != nil {
 			return h
 		}
-		r.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
+		b.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
 		return nil
 	}
-	r.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
+	b.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
 	return nil
 }
 
@@ -117,13 +117,13 @@ func degreesText(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) 
 
 // pickHoles reads a bar's row of pick holes: counted from the front, or one by
 // one. It is nil if anything in it was complained of.
-func (r builder) pickHoles(v *value) (holes []PickHole) {
+func (b builder) pickHoles(v *value) (holes []PickHole) {
 	switch {
 	case v == nil:
 	case v.fields != nil:
-		holes = r.countedHoles(v)
+		holes = b.countedHoles(v)
 	default:
-		holes = r.listedHoles(v.items)
+		holes = b.listedHoles(v.items)
 	}
 	if !v.sound() {
 		return nil
@@ -131,41 +131,41 @@ func (r builder) pickHoles(v *value) (holes []PickHole) {
 	return holes
 }
 
-func (r builder) countedHoles(v *value) (holes []PickHole) {
-	r.spaced(v)
-	first, spacing := r.in.offset(v), v.number("spacing")
+func (b builder) countedHoles(v *value) (holes []PickHole) {
+	b.spaced(v)
+	first, spacing := b.in.offset(v), v.number("spacing")
 	for i := range v.count("count") {
 		at := calc.Offset{Behind: first.Behind + float64(i)*spacing, Below: first.Below}
 		holes = append(holes, PickHole{strconv.Itoa(i + 1), true, at})
 	}
 	if n := len(holes); n > 1 && v.sound() {
-		r.within(v.field("spacing"), holes[n-1].At.Behind, fmt.Sprintf("pick hole %d", n))
+		b.within(v.field("spacing"), holes[n-1].At.Behind, fmt.Sprintf("pick hole %d", n))
 	}
 	return holes
 }
 
 // spaced complains of more than one hole without a spacing.
-func (r builder) spaced(v *value) {
+func (b builder) spaced(v *value) {
 	if v.count("count") <= 1 || v.field("spacing") != nil {
 		return
 	}
 	if !v.excused["spacing"] {
 		key := join(v.key, "spacing")
-		r.in.complain(v.home, key, "spacing is missing; %s", describe(r.in.rows[join(v.generic, "spacing")]))
+		b.in.complain(v.home, key, "spacing is missing; %s", describe(b.in.rows[join(v.generic, "spacing")]))
 	}
 	v.bad = true
 }
 
-func (r builder) listedHoles(items []*value) (holes []PickHole) {
+func (b builder) listedHoles(items []*value) (holes []PickHole) {
 	seen := map[string]int{}
 	for _, item := range items {
 		if item.fields == nil {
 			continue
 		}
 		label := item.field("label")
-		r.unique(seen, label)
+		b.unique(seen, label)
 		plain := !label.quoted && isCanonical(label.text)
-		holes = append(holes, PickHole{label.text, plain, r.in.offset(item)})
+		holes = append(holes, PickHole{label.text, plain, b.in.offset(item)})
 	}
 	return holes
 }

@@ -3,55 +3,55 @@ package job
 import "math"
 
 // picks reads where the hoists take the bar, front first.
-func (r builder) picks(v *value, s Stack, g gear) []Pick {
+func (b builder) picks(v *value, s Stack, g gear) []Pick {
 	hang := v.field("hang")
 	n := hang.field("picks")
 	if n == nil || n.bad {
 		return nil
 	}
 	two := n.num == 2
-	r.otherForm(hang, two)
+	b.otherForm(hang, two)
 	picks := make([]Pick, int(n.num))
 	for i := range picks {
 		end := [...]string{"front", "rear"}[i]
 		picks[i] = Pick{
-			Hole:  r.pickHole(hang, s.Bar, two, end),
-			Hoist: named(r, r.ofEnd(hang.field("hoist"), two, end), g.hoists, "gear.hoists"),
-			Steel: steel(r.ofEnd(v.field("steel"), two, end)),
-			Below: r.rigging(v.field("rigging_below"), two, end),
-			Above: r.rigging(v.field("rigging_above"), two, end),
+			Hole:  b.pickHole(hang, s.Bar, two, end),
+			Hoist: named(b, b.ofEnd(hang.field("hoist"), two, end), g.hoists, "gear.hoists"),
+			Steel: steel(b.ofEnd(v.field("steel"), two, end)),
+			Below: b.rigging(v.field("rigging_below"), two, end),
+			Above: b.rigging(v.field("rigging_above"), two, end),
 		}
 	}
 	if two {
-		r.order(hang, s, picks, v.field("aim").sound(), g.tolerance)
+		b.order(hang, s, picks, v.field("aim").sound(), g.tolerance)
 	}
 	return picks
 }
 
 // otherForm complains of keys that belong to the other number of picks.
-func (r builder) otherForm(hang *value, two bool) {
+func (b builder) otherForm(hang *value, two bool) {
 	if two {
 		if v := hang.field("pick_hole"); v.given {
-			r.in.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
+			b.in.at(v, "pick_hole goes with picks: 1; with two write front_hole and rear_hole")
 		}
 		return
 	}
 	for _, name := range []string{"front_hole", "rear_hole"} {
 		if v := hang.field(name); v != nil {
-			r.in.at(v, "%s goes with picks: 2; with one write pick_hole", name)
+			b.in.at(v, "%s goes with picks: 2; with one write pick_hole", name)
 		}
 	}
 }
 
 // ofEnd returns the value for one end, where a key may be one for both.
-func (r builder) ofEnd(v *value, two bool, end string) *value {
+func (b builder) ofEnd(v *value, two bool, end string) *value {
 	switch {
 	case v == nil || v.bad:
 		return nil
 	case v.fields == nil:
 		return v
 	case !two:
-		r.in.at(v, "front and rear go with picks: 2; with one write one value")
+		b.in.at(v, "front and rear go with picks: 2; with one write one value")
 		return nil
 	}
 	return v.field(end)
@@ -66,7 +66,7 @@ func steel(v *value) *float64 {
 }
 
 // rigging reads what hangs in the line of one end: its own, or that of both.
-func (r builder) rigging(v *value, two bool, end string) Rigging {
+func (b builder) rigging(v *value, two bool, end string) Rigging {
 	if v == nil || v.bad {
 		return Rigging{}
 	}
@@ -76,11 +76,11 @@ func (r builder) rigging(v *value, two bool, end string) Rigging {
 	at := v.field(end)
 	switch {
 	case !two:
-		r.in.at(v, "front and rear go with picks: 2; with one write mass and length")
+		b.in.at(v, "front and rear go with picks: 2; with one write mass and length")
 	case v.has("mass") || v.has("length"):
-		r.besideEnds(v)
+		b.besideEnds(v)
 	case at == nil && !v.excused[end]:
-		r.in.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
+		b.in.complain(v.home, join(v.key, end), "%s is missing; write front and rear", end)
 	case at != nil:
 		return Rigging{at.number("mass"), at.number("length")}
 	}
@@ -88,18 +88,18 @@ func (r builder) rigging(v *value, two bool, end string) Rigging {
 }
 
 // besideEnds complains of what stands beside front and rear, at its key.
-func (r builder) besideEnds(v *value) {
+func (b builder) besideEnds(v *value) {
 	v.bad = true
 	for _, name := range []string{"mass", "length"} {
 		if v.has(name) {
 			at := v.field(name)
-			r.in.complain(at.home, at.key, "%s stands beside front and rear; write it under each", name)
+			b.in.complain(at.home, at.key, "%s stands beside front and rear; write it under each", name)
 		}
 	}
 }
 
 // pickHole finds the hole of one pick.
-func (r builder) pickHole(hang *value, bar *Bar, two bool, end string) int {
+func (b builder) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	name := "pick_hole"
 	if two {
 		name = end + "_hole"
@@ -109,26 +109,26 @@ func (r builder) pickHole(hang *value, bar *Bar, two bool, end string) int {
 	case v == nil && hang.excused[name]:
 		return Auto
 	case v == nil:
-		r.in.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
+		b.in.complain(hang.home, join(hang.key, name), "%s is missing; with picks: 2 write front_hole and rear_hole", name)
 		return Auto
 	case v.bad || bar == nil || !two && v.text == "auto":
 		return Auto
 	}
-	return r.holeCalled(v, bar)
+	return b.holeCalled(v, bar)
 }
 
-func (r builder) holeCalled(v *value, bar *Bar) int {
+func (b builder) holeCalled(v *value, bar *Bar) int {
 	for i, h := range bar.PickHoles {
 		if h.Label == v.text {
 			return i
 		}
 	}
 	if Near(v.text, []string{"auto"}) != "" && v.generic == "stacks[].hang.pick_hole" {
-		r.in.at(v, "%s has no pick hole %q; did you mean \"auto\"?", bar.Key, v.text)
+		b.in.at(v, "%s has no pick hole %q; did you mean \"auto\"?", bar.Key, v.text)
 		return Auto
 	}
 	if n := len(bar.PickHoles); n > 0 {
-		r.in.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
+		b.in.at(v, "%s has no pick hole %q; its holes go from %s to %s", bar.Key, v.text, bar.PickHoles[0].Label, bar.PickHoles[n-1].Label)
 	}
 	return Auto
 }
@@ -142,14 +142,14 @@ const apart = 0.001
 // the aim may be: readings are worked out there too. A place b behind and d below the
 // hinge lies at x = -b cos t - d sin t when the bar is tilted by t, positive
 // front down.
-func (r builder) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance float64) {
-	rear := hang.field("rear_hole")
-	if rear == nil || rear.bad || picks[0].Hole == Auto || picks[1].Hole == Auto {
+func (b builder) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance float64) {
+	v := hang.field("rear_hole")
+	if v == nil || v.bad || picks[0].Hole == Auto || picks[1].Hole == Auto {
 		return
 	}
-	a, b := s.Bar.PickHoles[picks[0].Hole].At, s.Bar.PickHoles[picks[1].Hole].At
-	if b.Behind <= a.Behind {
-		r.in.at(rear, "the rear hole does not lie behind the front one; write one further back")
+	front, rear := s.Bar.PickHoles[picks[0].Hole].At, s.Bar.PickHoles[picks[1].Hole].At
+	if rear.Behind <= front.Behind {
+		b.in.at(v, "the rear hole does not lie behind the front one; write one further back")
 		return
 	}
 	if !aimed || len(s.Cabinets) == 0 {
@@ -157,8 +157,8 @@ func (r builder) order(hang *value, s Stack, picks []Pick, aimed bool, tolerance
 	}
 	for _, off := range []float64{0, -tolerance, tolerance} {
 		sin, cos := math.Sincos(s.Aim - s.Cabinets[0].Hole.Splay*degree + off)
-		if level := (b.Behind-a.Behind)*cos + (b.Below-a.Below)*sin; level < apart {
-			r.in.at(rear, "as the bar hangs, %sthe rear hole is not 1 mm behind the front one; write one further back", withinTolerance(off))
+		if level := (rear.Behind-front.Behind)*cos + (rear.Below-front.Below)*sin; level < apart {
+			b.in.at(v, "as the bar hangs, %sthe rear hole is not 1 mm behind the front one; write one further back", withinTolerance(off))
 			return
 		}
 	}

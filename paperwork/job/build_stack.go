@@ -2,12 +2,12 @@ package job
 
 // stack reads one stack. Where something it needs was complained of, what
 // hangs on it is passed over.
-func (r builder) stack(v *value, g gear) Stack {
+func (b builder) stack(v *value, g gear) Stack {
 	s := Stack{
 		ID: v.word("id"), Name: v.word("name"), TwinOf: v.word("twin_of"), Shape: Shape(v.word("shape")),
 		Pan:     v.number("place.pan"),
-		Bar:     named(r, v.field("bar"), g.bars, "gear.bars"),
-		Dolly:   named(r, v.field("dolly"), g.dollies, "gear.dollies"),
+		Bar:     named(b, v.field("bar"), g.bars, "gear.bars"),
+		Dolly:   named(b, v.field("dolly"), g.dollies, "gear.dollies"),
 		PinsSet: PinsSet(v.word("pins_set")),
 		Aim:     v.number("aim"),
 		Floor:   v.number("floor"),
@@ -15,13 +15,13 @@ func (r builder) stack(v *value, g gear) Stack {
 	if !v.has("name") {
 		s.Name = s.ID
 	}
-	s.StageLeft, s.Downstage = r.place(v.field("place"))
-	s.Cabinets = r.cabinets(v.field("cabinets"), s.Bar, g)
+	s.StageLeft, s.Downstage = b.place(v.field("place"))
+	s.Cabinets = b.cabinets(v.field("cabinets"), s.Bar, g)
 	s.LinkArm = linkArm(s)
-	s.Sets = r.sets(v.field("sets"), s)
-	s.Trim = r.trim(v.field("trim"))
-	s.Picks, s.LoadCell = r.picks(v, s, g), LoadCell(v.word("hang.load_cell"))
-	s.Extras = r.extras(v.list("extras"), len(s.Cabinets))
+	s.Sets = b.sets(v.field("sets"), s)
+	s.Trim = b.trim(v.field("trim"))
+	s.Picks, s.LoadCell = b.picks(v, s, g), LoadCell(v.word("hang.load_cell"))
+	s.Extras = b.extras(v.list("extras"), len(s.Cabinets))
 	s.Secondary = secondary(v.field("secondary"))
 	return s
 }
@@ -34,16 +34,16 @@ func secondary(v *value) *Secondary {
 }
 
 // otherPoint reads what else hangs from the roof.
-func (r builder) otherPoint(v *value) OtherPoint {
+func (b builder) otherPoint(v *value) OtherPoint {
 	p := OtherPoint{ID: v.word("id"), What: v.word("what"), Height: v.number("height"), Mass: v.number("mass")}
-	p.StageLeft, p.Downstage = r.place(v.field("place"))
+	p.StageLeft, p.Downstage = b.place(v.field("place"))
 	return p
 }
 
 // place reads a place in plan: exactly one way of each pair.
-func (r builder) place(v *value) (stageLeft, downstage float64) {
-	left, right := r.in.oneOf(v, "stage_left", "stage_right")
-	down, up := r.in.oneOf(v, "downstage", "upstage")
+func (b builder) place(v *value) (stageLeft, downstage float64) {
+	left, right := b.in.oneOf(v, "stage_left", "stage_right")
+	down, up := b.in.oneOf(v, "downstage", "upstage")
 	return turned(left, right == 1), turned(down, up == 1)
 }
 
@@ -58,17 +58,17 @@ func linkArm(s Stack) float64 {
 	return s.Cabinets[0].LinkArm
 }
 
-func (r builder) trim(v *value) Trim {
-	h, of := r.in.oneOf(v, "lowest", "highest_pick")
+func (b builder) trim(v *value) Trim {
+	h, of := b.in.oneOf(v, "lowest", "highest_pick")
 	return Trim{h, of == 1}
 }
 
 // sets reads how the cabinets are shared among dollies: as the job says, else
 // as many as a dolly takes, from the top, else all on one.
-func (r builder) sets(v *value, s Stack) []int {
+func (b builder) sets(v *value, s Stack) []int {
 	left := len(s.Cabinets)
 	if v != nil {
-		return r.givenSets(v, left)
+		return b.givenSets(v, left)
 	}
 	var sets []int
 	for s.Dolly != nil && s.Dolly.Takes > 0 && left > s.Dolly.Takes {
@@ -79,24 +79,24 @@ func (r builder) sets(v *value, s Stack) []int {
 
 // givenSets reads sets as listed. cabinets is 0 where their number is not
 // known.
-func (r builder) givenSets(v *value, cabinets int) (sets []int) {
+func (b builder) givenSets(v *value, cabinets int) (sets []int) {
 	sum := 0
 	for _, item := range v.items {
 		sets = append(sets, int(item.num))
 		sum += int(item.num)
 	}
 	if v.sound() && cabinets > 0 && sum != cabinets {
-		r.in.at(v, "sets add up to %d and the stack has %d cabinets; write sets that add up to %d", sum, cabinets, cabinets)
+		b.in.at(v, "sets add up to %d and the stack has %d cabinets; write sets that add up to %d", sum, cabinets, cabinets)
 	}
 	return sets
 }
 
 // extras reads what else hangs. cabinets is 0 where their number is not known.
-func (r builder) extras(items []*value, cabinets int) (extras []Extra) {
+func (b builder) extras(items []*value, cabinets int) (extras []Extra) {
 	for _, item := range items {
-		e := Extra{Name: item.word("name"), Mass: item.number("mass"), Cabinet: item.count("on_cabinet"), At: r.in.offset(item)}
+		e := Extra{Name: item.word("name"), Mass: item.number("mass"), Cabinet: item.count("on_cabinet"), At: b.in.offset(item)}
 		if on := item.field("on_cabinet"); on.sound() && cabinets > 0 && e.Cabinet > cabinets {
-			r.in.at(on, "the stack has no cabinet %d; write 1 to %d", e.Cabinet, cabinets)
+			b.in.at(on, "the stack has no cabinet %d; write 1 to %d", e.Cabinet, cabinets)
 		}
 		extras = append(extras, e)
 	}

@@ -1,6 +1,9 @@
 package job
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Kind is what a key of the job holds.
 type Kind int
@@ -205,4 +208,25 @@ func choice(path string, need Need, def, meaning string, choices ...string) Key 
 // items is a list of so many items.
 func items(path string, least, most float64, need Need, def, meaning string) Key {
 	return Key{Path: path, Kind: List, Min: least, Max: most, Need: need, Default: def, Meaning: meaning}
+}
+
+func arm(path string, need Need, def, meaning string) Key {
+	return Key{Path: path, Kind: Length, Hint: smallLengths, Min: 0.02, Max: 3, Need: need, Default: def, Meaning: meaning}
+}
+
+// fills is a key of practice, with what people call it and the field it fills.
+func fills(short string, field func(*Practice) any, k Key) Key {
+	k.Short, k.field = short, field
+	return k
+}
+
+// last returns the last part of a path.
+func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
+
+// join adds a name to a path.
+func join(path, name string) string {
+	if path == "" {
+		return name
+	}
+	return path + "." + name
 }

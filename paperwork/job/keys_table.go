@@ -1,6 +1,8 @@
 package job
 
-import "slices"
+import (
+	"slices"
+)
 
 // The table of keys.
 var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, originKeys("gear.cabinets.*"), barKeys, originKeys("gear.bars.*"),
@@ -51,12 +53,6 @@ var practiceKeys = []Key{
 		Key{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"}),
 }
 
-// fills is a key of practice, with what people call it and the field it fills.
-func fills(short string, field func(*Practice) any, k Key) Key {
-	k.Short, k.field = short, field
-	return k
-}
-
 var cabinetKeys = []Key{
 	items("gear_files", 1, 16, Optional, "", "files with more of the section gear, shared by jobs"),
 	words("gear_files[]", 255, Optional, "", "path of one, as from this job's folder"),
@@ -93,10 +89,6 @@ var cabinetKeys = []Key{
 	load("gear.cabinets.*.pin_ratings.hinge", forces, Required, "of a hinge pin"),
 	load("gear.cabinets.*.pin_ratings.link", forces, Required, "of a link pin"),
 	{Path: "gear.cabinets.*.link_pushes", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where the maker lets the link take compression"},
-}
-
-func arm(path string, need Need, def, meaning string) Key {
-	return Key{Path: path, Kind: Length, Hint: smallLengths, Min: 0.02, Max: 3, Need: need, Default: def, Meaning: meaning}
 }
 
 var barKeys = []Key{

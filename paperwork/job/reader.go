@@ -7,68 +7,6 @@ import (
 	"gopkg.in/yaml.v3"
 )
 
-// empty says what an empty file lacks.
-func (f *file) empty() string {
-	if f.order > 0 {
-		return "the gear file is empty; write its section gear"
-	}
-	return "the job is empty; write its sections job, gear and stacks"
-}
-
-// notKeys says how a file begins that is not keys with their values.
-func (f *file) notKeys() string {
-	if f.order > 0 {
-		return "a gear file is keys with their values; start with gear:"
-	}
-	return "a job is keys with their values; start with job:"
-}
-
-// A value is what was read at one place of a job: a scalar in SI units or as
-// its text, or the values below it. Where a key is not given and has a
-// default, the default is read in its stead.
-type value struct {
-	key     string // path in the job
-	name    string // the last part of it
-	generic string // path in the table
-	spot
-	given   bool
-	bad     bool // a complaint was made of it; checks pass over it
-	num     float64
-	text    string
-	quoted  bool
-	items   []*value
-	fields  map[string]*value
-	names   []string        // of fields given, in the order of the file
-	excused map[string]bool // fields whose absence another complaint accounts for
-	home    spot            // of its key, or of the first line of a list item
-}
-
-// A spot is a line and column of a file, from 1.
-type spot struct {
-	file      *file
-	line, col int
-}
-
-// A file is a job file or a gear file, as it is read.
-type file struct {
-	name  string
-	order int      // of the files that are read, the job first
-	lines []string // without their ends
-	at    int      // the line that was looked at last
-	runes []rune   // of it
-}
-
-// line returns the characters of a line, or none where there is no such line.
-func (f *file) line(n int) []rune {
-	if n != f.at {
-		f.at, f.runes = n, nil
-		if n <= len(f.lines) {
-			f.runes = []rune(f.lines[n-1])
-		}
-	}
-	return f.runes
-}
-
 // A reader walks a job file and its gear files and gathers complaints, and the
 // lines from which the fingerprint is made.
 type reader struct {
@@ -84,6 +22,21 @@ type reader struct {
 	given      []string
 	rows       map[string]*Key
 	below      map[string][]string // of each path, the names of the keys below it
+}
+
+// A file is a job file or a gear file, as it is read.
+type file struct {
+	name  string
+	order int      // of the files that are read, the job first
+	lines []string // without their ends
+	at    int      // the line that was looked at last
+	runes []rune   // of it
+}
+
+// A spot is a line and column of a file, from 1.
+type spot struct {
+	file      *file
+	line, col int
 }
 
 func newReader(name string, open Opener, prints func(rune) bool) *reader {
@@ -128,6 +81,33 @@ func (r *reader) spot(n *yaml.Node) spot { return spot{r.file, n.Line, n.Column}
 // start is the beginning of the file that is being read.
 func (r *reader) start() spot { return spot{r.file, 1, 1} }
 
+// line returns the characters of a line, or none where there is no such line.
+func (f *file) line(n int) []rune {
+	if n != f.at {
+		f.at, f.runes = n, nil
+		if n <= len(f.lines) {
+			f.runes = []rune(f.lines[n-1])
+		}
+	}
+	return f.runes
+}
+
+// empty says what an empty file lacks.
+func (f *file) empty() string {
+	if f.order > 0 {
+		return "the gear file is empty; write its section gear"
+	}
+	return "the job is empty; write its sections job, gear and stacks"
+}
+
+// notKeys says how a file begins that is not keys with their values.
+func (f *file) notKeys() string {
+	if f.order > 0 {
+		return "a gear file is keys with their values; start with gear:"
+	}
+	return "a job is keys with their values; start with job:"
+}
+
 // from says where something stands, to a reader of another place: 'on line 12',
 // or 'on line 12 of gear/columns.yaml'.
 func (s spot) from(at spot) string {
@@ -135,17 +115,4 @@ func (s spot) from(at spot) string {
 		return fmt.Sprintf("on line %d", s.line)
 	}
 	return fmt.Sprintf("on line %d of %s", s.line, s.file.name)
-}
-
-const noAnchors = "anchors (&) and aliases (*) are not used in a job; name the gear once under gear:"
-
-// last returns the last part of a path.
-func last(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
-
-// join adds a name to a path.
-func join(path, name string) string {
-	if path == "" {
-		return name
-	}
-	return path + "." + name
 }

@@ -75,7 +75,7 @@ func (r *reader) keysShape(generic string) *shape {
 	case "gear":
 		s.Required = nil // see Schema
 	case "stacks[]":
-		r.twinShape(s)
+		requireOfTwins(s)
 	}
 	return s
 }
@@ -87,9 +87,9 @@ func (r *reader) namesShape(generic string) *shape {
 		NamesAre: &shape{MinLength: 1, MaxLength: int(named.Max)}, Others: r.shapeOf(generic + ".*")}
 }
 
-// twinShape requires of a stack that is a twin only what it does not take from the
+// requireOfTwins requires of a stack that is a twin only what it does not take from the
 // other one.
-func (r *reader) twinShape(s *shape) {
+func requireOfTwins(s *shape) {
 	own := func(name string) bool { return ownOfTwin[name] }
 	s.If, s.Else = &shape{Required: []string{"twin_of"}}, &shape{Required: slices.DeleteFunc(slices.Clone(s.Required), own)}
 	s.Required = slices.DeleteFunc(s.Required, func(name string) bool { return !own(name) })

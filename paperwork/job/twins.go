@@ -7,16 +7,16 @@ var ownOfTwin = map[string]bool{"id": true, "twin_of": true, "name": true, "shap
 
 // stacks reads all stacks, those that are twins of others last, and returns them
 // in the order of the file.
-func (r builder) stacks(items []*value, g gear) []Stack {
+func (b builder) stacks(items []*value, g gear) []Stack {
 	stacks := make([]Stack, len(items))
 	for i, v := range items {
 		if v.field("twin_of") == nil {
-			stacks[i] = r.stack(v, g)
+			stacks[i] = b.stack(v, g)
 		}
 	}
 	for i, v := range items {
 		if v.field("twin_of") != nil {
-			stacks[i] = r.twin(v, items, g)
+			stacks[i] = b.twin(v, items, g)
 		}
 	}
 	return stacks
@@ -25,18 +25,18 @@ func (r builder) stacks(items []*value, g gear) []Stack {
 // twin reads a stack that takes from another what it does not give. A complaint
 // about something taken stands at its twin_of, unless it is one of the other stack
 // itself.
-func (r builder) twin(v *value, items []*value, g gear) Stack {
-	other := r.twinOf(v, items)
-	r.takeFromTwin(v, other)
-	before := len(r.in.complaints)
-	s := r.stack(v, g)
-	found := slices.Clone(r.in.complaints[before:])
-	r.in.complaints = r.in.complaints[:before]
+func (b builder) twin(v *value, items []*value, g gear) Stack {
+	other := b.twinOf(v, items)
+	b.takeFromTwin(v, other)
+	before := len(b.in.complaints)
+	s := b.stack(v, g)
+	found := slices.Clone(b.in.complaints[before:])
+	b.in.complaints = b.in.complaints[:before]
 	for _, c := range found {
 		if itemAt(items, c) == v || other == nil {
-			r.in.complaints = append(r.in.complaints, c)
+			b.in.complaints = append(b.in.complaints, c)
 		} else {
-			r.complainOfTaken(v.field("twin_of"), c)
+			b.complainOfTaken(v.field("twin_of"), c)
 		}
 	}
 	return s
@@ -44,16 +44,16 @@ func (r builder) twin(v *value, items []*value, g gear) Stack {
 
 // complainOfTaken says at a twin_of what is wrong with something taken from the other
 // stack, unless that is said of the other one already.
-func (r builder) complainOfTaken(of *value, c Complaint) {
+func (b builder) complainOfTaken(of *value, c Complaint) {
 	same := func(old Complaint) bool { return old.Line == c.Line && old.Col == c.Col && old.Message == c.Message }
-	if !slices.ContainsFunc(r.in.complaints, same) {
-		r.in.complain(of.spot, of.key, "taken from %s, line %d: %s", of.text, c.Line, c.Message)
+	if !slices.ContainsFunc(b.in.complaints, same) {
+		b.in.complain(of.spot, of.key, "taken from %s, line %d: %s", of.text, c.Line, c.Message)
 	}
 }
 
 // twinOf returns the stack that a stack says it is a twin of, or complains and
 // returns nil.
-func (r builder) twinOf(v *value, items []*value) *value {
+func (b builder) twinOf(v *value, items []*value) *value {
 	of := v.field("twin_of")
 	if of.bad {
 		return nil
@@ -61,13 +61,13 @@ func (r builder) twinOf(v *value, items []*value) *value {
 	other := called(items, of.text)
 	switch {
 	case other == nil:
-		r.in.at(of, "no stack has the id %q; %s", clipped(of.text), whatThereIs(of.text, otherIDs(items, v)))
+		b.in.at(of, "no stack has the id %q; %s", clipped(of.text), whatThereIs(of.text, otherIDs(items, v)))
 	case other == v:
-		r.in.at(of, "a stack is no twin of itself; name the other one")
+		b.in.at(of, "a stack is no twin of itself; name the other one")
 	case other.field("twin_of") == nil:
 		return other
 	default:
-		r.in.at(of, "%s is itself a twin; %s", of.text, rootOf(items, other))
+		b.in.at(of, "%s is itself a twin; %s", of.text, rootOf(items, other))
 	}
 	return nil
 }
@@ -108,8 +108,8 @@ func otherIDs(items []*value, but *value) (ids []string) {
 
 // takeFromTwin gives a stack the keys of another that it does not give itself.
 // Where the other is not known, what is missing is passed over.
-func (r builder) takeFromTwin(v, other *value) {
-	for _, name := range r.in.below["stacks[]"] {
+func (b builder) takeFromTwin(v, other *value) {
+	for _, name := range b.in.below["stacks[]"] {
 		switch {
 		case ownOfTwin[name] || v.has(name):
 		case other != nil:
@@ -118,7 +118,7 @@ func (r builder) takeFromTwin(v, other *value) {
 			} else {
 				delete(v.fields, name)
 			}
-		case v.fields[name] == nil && r.in.rows["stacks[]."+name].Need == Required:
+		case v.fields[name] == nil && b.in.rows["stacks[]."+name].Need == Required:
 			v.fields[name] = &value{key: join(v.key, name), generic: "stacks[]." + name, bad: true, spot: v.home}
 		}
 	}

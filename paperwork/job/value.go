@@ -7,6 +7,26 @@ import (
 	"hangpack/calc"
 )
 
+// A value is what was read at one place of a job: a scalar in SI units or as
+// its text, or the values below it. Where a key is not given and has a
+// default, the default is read in its stead.
+type value struct {
+	key     string // path in the job
+	name    string // the last part of it
+	generic string // path in the table
+	spot
+	given   bool
+	bad     bool // a complaint was made of it; checks pass over it
+	num     float64
+	text    string
+	quoted  bool
+	items   []*value
+	fields  map[string]*value
+	names   []string        // of fields given, in the order of the file
+	excused map[string]bool // fields whose absence another complaint accounts for
+	home    spot            // of its key, or of the first line of a list item
+}
+
 // field returns the value of a key, or of a key of a key, or nil if it is not
 // given and has no default.
 func (v *value) field(path string) *value {

@@ -116,3 +116,5 @@ func (r *reader) readItems(v *value, n *yaml.Node) {
 		v.items = append(v.items, r.read(item, v.generic+"[]", v.key+index, v.name+index, r.spot(item)))
 	}
 }
+
+const noAnchors = "anchors (&) and aliases (*) are not used in a job; name the gear once under gear:"

@@ -20,61 +20,37 @@ func Check(j *worked.Job) string {
 	stacks := append([]*rules.Checked{}, j.Stacks...)
 	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].Holds) > 0 && len(stacks[c].Holds) == 0 })
 	for _, h := range stacks {
-		reportHung(h, &b)
+		writeStack(h, &b)
 		b.WriteString("\n")
 	}
-	reportOthers(j, &b)
+	writeOthers(j, &b)
 	b.WriteString(strings.Join(say.Folded(verdictOf(j), say.Columns), "\n") + "\n")
 	return b.String()
 }
 
-// reportOthers writes what else the job hangs from the roof.
-func reportOthers(j *worked.Job, b *strings.Builder) {
-	u := j.Unit()
-	for i, o := range j.Figures.Others {
-		if i == 0 {
-			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
-		}
-		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
-	}
-	if len(j.Figures.Others) > 0 {
-		b.WriteString("\n")
-	}
-}
-
-// pointLine is how a point stands in a report.
-const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
-
-// verdictOf is the last line: how many stacks, which are held, the roof's total.
-func verdictOf(j *worked.Job) string {
-	u, t := j.Unit(), j.Figures.Total
-	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
-		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
-}
-
-func reportHung(h *rules.Checked, b *strings.Builder) {
+func writeStack(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
-		reportFindings(h, b, "", h.Holds)
+		writeFindings(b, "", h.Holds)
 	} else {
 		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, h.Verdict()))
-		reportStack(h, b)
-		reportJoints(h, b)
-		reportLifts(h, b)
+		writeFigures(h, b)
+		writeJoints(h.Hung, b)
+		writeLifts(h.Hung, b)
 	}
-	reportPoints(h, b)
-	reportFindings(h, b, "caution  ", h.Cautions)
+	writePoints(h.Hung, b)
+	writeFindings(b, "caution  ", h.Cautions)
 }
 
-func reportStack(h *rules.Checked, b *strings.Builder) {
+func writeFigures(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
-	fmt.Fprintln(b, say.Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoles(h.Hung),
+	fmt.Fprintln(b, say.Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoleWords(h.Hung),
 		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
 		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
 	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
 }
 
-func reportJoints(h *rules.Checked, b *strings.Builder) {
+func writeJoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
 	for k, c := range h.Cabinets {
@@ -92,7 +68,7 @@ func linkWords(u say.Units, n float64) string {
 	return u.Force(n)
 }
 
-func reportLifts(h *rules.Checked, b *strings.Builder) {
+func writeLifts(h *rig.Hung, b *strings.Builder) {
 	if len(h.Lifts) == 0 {
 		return
 	}
@@ -105,7 +81,7 @@ func reportLifts(h *rules.Checked, b *strings.Builder) {
 }
 
 // hookWords writes what the hooks hold, front first.
-func hookWords(h *rules.Checked, s *rig.State) string {
+func hookWords(h *rig.Hung, s *rig.State) string {
 	var hooks []string
 	for i := range s.Loads {
 		hooks = append(hooks, h.Unit().Reading(h.Hook(s, i)))
@@ -113,7 +89,7 @@ func hookWords(h *rules.Checked, s *rig.State) string {
 	return strings.Join(hooks, ", ")
 }
 
-func reportPoints(h *rules.Checked, b *strings.Builder) {
+func writePoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")
 	for _, p := range h.Points {
@@ -121,8 +97,11 @@ func reportPoints(h *rules.Checked, b *strings.Builder) {
 	}
 }
 
-// reportFindings writes findings in columns, long sentences on lines of their own.
-func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings []rules.Finding) {
+// pointLine is how a point stands in a report.
+const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
+
+// writeFindings writes findings in columns, long sentences on lines of their own.
+func writeFindings(b *strings.Builder, kind string, findings []rules.Finding) {
 	for _, f := range findings {
 		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
 		for _, line := range say.Folded(f.Says, say.Columns-len([]rune(head))-1) {
@@ -130,4 +109,25 @@ func reportFindings(h *rules.Checked, b *strings.Builder, kind string, findings 
 			head = strings.Repeat(" ", len([]rune(head)))
 		}
 	}
+}
+
+// writeOthers writes what else the job hangs from the roof.
+func writeOthers(j *worked.Job, b *strings.Builder) {
+	u := j.Unit()
+	for i, o := range j.Figures.Others {
+		if i == 0 {
+			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
+		}
+		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
+	}
+	if len(j.Figures.Others) > 0 {
+		b.WriteString("\n")
+	}
+}
+
+// verdictOf is the last line: how many stacks, which are held, the roof's total.
+func verdictOf(j *worked.Job) string {
+	u, t := j.Unit(), j.Figures.Total
+	return fmt.Sprintf("%s, %s. Roof total %s static, %s design%s", say.Count(len(j.Stacks), "stack"), j.HeldWords(),
+		u.Load(t.Static), u.Load(t.Design), say.After("; ", j.IncludesHeld()))
 }

@@ -6,13 +6,9 @@ import (
 	"hangpack/paperwork/say"
 )
 
-func hoistFor(h *job.Hoist) calc.Hoist {
-	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
-}
-
-// body gives calc a stack of the job, with unknown centres of gravity at a place
+// calcStack gives calc a stack of the job, with unknown centres of gravity at a place
 // of their middle third.
-func body(s *job.Stack, at Third) calc.Stack {
+func calcStack(s *job.Stack, at Third) calc.Stack {
 	b := calc.Stack{Bar: calc.Bar{
 		Mass:            s.Bar.Mass,
 		CentreOfGravity: s.Bar.CentreOfGravity,
@@ -36,4 +32,8 @@ func body(s *job.Stack, at Third) calc.Stack {
 		*tied = append(*tied, calc.Weight{Mass: e.Mass, At: e.At})
 	}
 	return b
+}
+
+func calcHoist(h *job.Hoist) calc.Hoist {
+	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }

@@ -2,8 +2,21 @@ package rig
 
 import (
 	"hangpack/calc"
-	"hangpack/paperwork/job"
 )
+
+// atTrim returns the height of the bar's hinge pin at trim.
+func atTrim(h *Hung) float64 {
+	if h.Trim.OfPick {
+		return h.Trim.Height - h.Finished.HighestPick()
+	}
+	return h.Trim.Height - h.Finished.Lowest()
+}
+
+// PickHeight returns the height of pick i at trim.
+func (h *Hung) PickHeight(i int) float64 { return h.Raise + h.Finished.Picks[i].Z }
+
+// LowHook returns the height of the hook of hoist i at trim.
+func (h *Hung) LowHook(i int) float64 { return h.PickHeight(i) + h.Picks[i].Below.Length }
 
 // HighHook returns where hoist i and its rigging hang from, nil where the
 // height of the steel is not given.
@@ -16,6 +29,17 @@ func (h *Hung) HighHook(i int) *float64 {
 	return &high
 }
 
+// Reach returns how low hoist i lets its hook down, and how low it has to come.
+func (h *Hung) Reach(i int) (lowest, wanted float64) {
+	return calc.LowestHook(*h.HighHook(i), calcHoist(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.lowestHook(i)
+}
+
+// lowestHook returns how low hook i has to come: onto the bar that stands level
+// on dolly A.
+func (h *Hung) lowestHook(i int) float64 {
+	return h.OnDolly(0) - h.Hole(i).Below + h.Picks[i].Below.Length
+}
+
 // chainNeeded returns how much chain hoist i needs to come down onto the bar on
 // dolly A, nil where the steel is not given or no dolly says how low that is.
 func (h *Hung) chainNeeded(i int) *float64 {
@@ -23,14 +47,8 @@ func (h *Hung) chainNeeded(i int) *float64 {
 	if high == nil || h.Dolly == nil {
 		return nil
 	}
-	need := calc.ChainNeeded(*high, h.lowestHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
+	need := calc.ChainNeeded(*high, h.lowestHook(i), calcHoist(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
 	return &need
-}
-
-// RollIn returns how high the highest pick stands, after lift k counted from
-// 0, for the next dolly to roll in below with its clearance.
-func (h *Hung) RollIn(k int) float64 {
-	return h.OnDolly(k+1) + h.Job.Practice.Clearance + h.Lifts[k].Drop()
 }
 
 // OnDolly returns the height of the top hinge of a set, counted from 0, that
@@ -43,19 +61,12 @@ func (h *Hung) OnDolly(set int) float64 {
 	return height
 }
 
-// Reach returns how low hoist i lets its hook down, and how low it has to come.
-func (h *Hung) Reach(i int) (lowest, wanted float64) {
-	return calc.LowestHook(*h.HighHook(i), hoistFor(h.Picks[i].Hoist), h.Job.Practice.LimitReserve), h.lowestHook(i)
+// RollIn returns how high the highest pick stands, after lift k counted from
+// 0, for the next dolly to roll in below with its clearance.
+func (h *Hung) RollIn(k int) float64 {
+	return h.OnDolly(k+1) + h.Job.Practice.Clearance + h.Lifts[k].Drop()
 }
 
-// lowestHook returns how low hook i has to come: onto the bar that stands level
-// on dolly A.
-func (h *Hung) lowestHook(i int) float64 {
-	return h.OnDolly(0) - h.Hole(i).Below + h.Picks[i].Below.Length
-}
-
-// inSet returns the cabinets of a set, counted from 0.
-func (h *Hung) inSet(k int) []job.Placed {
-	first := h.Sets.First(k)
-	return h.Cabinets[first : first+h.Sets[k]]
-}
+// Level returns how high the lowest corner stands above the floor for the next
+// dolly to roll in, after lift k counted from 0.
+func (h *Hung) Level(k int) float64 { return h.RollIn(k) - h.Lifts[k].Drop() - h.Floor }

@@ -13,9 +13,9 @@ type Turn struct {
 	From float64
 }
 
-// Turning looks, lift by lift, whether the pull of the hinge of joint k, counted
+// HingeTurn looks, lift by lift, whether the pull of the hinge of joint k, counted
 // from 0, changes its sign, and where it does so first.
-func (h *Hung) Turning(k int) (Turn, bool) {
+func (h *Hung) HingeTurn(k int) (Turn, bool) {
 	sign := 0.0
 	for n := range h.Sets {
 		s := h.Joined(n)

@@ -4,30 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"strings"
-
-	"hangpack/paperwork/say"
 )
-
-// A Label is a pick hole's label. In JSON it keeps the type it has in the job:
-// 19 or "C4".
-type Label struct {
-	Text   string
-	Number bool
-}
-
-// MarshalJSON writes the label as a number or as a string.
-func (l Label) MarshalJSON() ([]byte, error) {
-	if l.Number {
-		return []byte(l.Text), nil
-	}
-	return json.Marshal(l.Text)
-}
-
-// Label returns the label of a pick hole of the bar, counted from 0.
-func (h *Hung) Label(hole int) Label {
-	p := h.Bar.PickHoles[hole]
-	return Label{p.Label, p.Number}
-}
 
 // End is an end of the bar: Front or Rear of two picks, "" where there is one pick.
 type End string
@@ -91,6 +68,3 @@ func (h *Hung) End(i int) End {
 	}
 	return [...]End{Front, Rear}[i]
 }
-
-// Unit is the units of the paper.
-func (h *Hung) Unit() say.Units { return say.Units{Imperial: h.Job.Imperial} }

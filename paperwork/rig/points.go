@@ -2,14 +2,7 @@ package rig
 
 import (
 	"hangpack/calc"
-	"hangpack/paperwork/say"
 )
-
-// Carried is what points carry, in kg: at rest, and with the job's factors.
-type Carried struct {
-	Static float64 `json:"static_kg"`
-	Design float64 `json:"design_kg"`
-}
 
 // Point is one point of the roof that carries a stack. HighHook is nil
 // where the height of the steel is not given, ChainNeeded there and where no
@@ -39,6 +32,12 @@ type MostCarried struct {
 	Carried
 }
 
+// Carried is what points carry, in kg: at rest, and with the job's factors.
+type Carried struct {
+	Static float64 `json:"static_kg"`
+	Design float64 `json:"design_kg"`
+}
+
 func (c Carried) Plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
 
 func pointsOf(h *Hung) (points []Point) {
@@ -56,17 +55,17 @@ func pointsOf(h *Hung) (points []Point) {
 	return points
 }
 
-// Plan returns where in plan lies what is x ahead of the bar's hinge.
-func (h *Hung) Plan(x float64) (left, down float64) {
-	return calc.Plan(h.StageLeft, h.Downstage, h.Pan, x)
-}
-
 // PointID names a point: SL, or SL-front and SL-rear.
 func (h *Hung) PointID(i int) string {
 	if len(h.Picks) == 1 {
 		return h.ID
 	}
 	return h.ID + "-" + string(h.End(i))
+}
+
+// Plan returns where in plan lies what is x ahead of the bar's hinge.
+func (h *Hung) Plan(x float64) (left, down float64) {
+	return calc.Plan(h.StageLeft, h.Downstage, h.Pan, x)
 }
 
 // Peak returns the state in which pick i carries most: the finished stack, or
@@ -85,16 +84,10 @@ func (h *Hung) Peak(i int) *State {
 	return most
 }
 
-// Words says which state it is, and where unknown centres of gravity are taken in
-// it: "" for the finished stack with those of the job.
-func (s *State) Words() string {
-	return say.Listed(Where{Lift: s.Lift}.String(), s.Third.words())
-}
-
 // Static returns what point i carries at rest in a state, in kg.
 func (h *Hung) Static(s *State, i int) float64 {
 	p := h.Picks[i]
-	return calc.Static(s.Loads[i], p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass)
+	return calc.Static(s.Loads[i], p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass)
 }
 
 // Carried returns what point i carries in a state.
@@ -110,26 +103,5 @@ func (h *Hung) Alone(i int) float64 {
 		return 0
 	}
 	p := h.Picks[i]
-	return calc.Alone(h.Finished.Centre.Mass, p.Below.Mass, hoistFor(p.Hoist), p.Above.Mass, h.Job.Practice.MassTolerance)
+	return calc.Alone(h.Finished.Centre.Mass, p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass, h.Job.Practice.MassTolerance)
 }
-
-// HoistUse returns how much of what practice allows of hoist i is used.
-func (h *Hung) HoistUse(s *State, i int) float64 { return h.UseOf(i, h.Hook(s, i)) }
-
-// UseOf returns how much of what practice allows of hoist i a load on its hook
-// uses, the load in kg and without its tolerance.
-func (h *Hung) UseOf(i int, kg float64) float64 { return h.Job.Practice.OnHook(kg) / h.HoistMost(i) }
-
-// HoistMost returns what practice allows of hoist i, in newtons.
-func (h *Hung) HoistMost(i int) float64 {
-	return h.Picks[i].Hoist.Capacity * h.Job.Practice.HoistUse
-}
-
-// Overloads reports whether a load on its hook, in kg and without its tolerance,
-// is more than practice allows of hoist i.
-func (h *Hung) Overloads(i int, kg float64) bool {
-	return h.Job.Practice.OnHook(kg) > h.HoistMost(i)+Alike
-}
-
-// AloneOnHook returns what hoist i holds with the other one slack, in kg.
-func (h *Hung) AloneOnHook(i int) float64 { return h.Finished.Centre.Mass + h.Picks[i].Below.Mass }

@@ -12,15 +12,6 @@ import (
 // that in the middle.
 type Reading struct{ Is, From, To, Low, High float64 }
 
-// Joined returns the stack after lift k, counted from 0: the last one is the
-// finished stack.
-func (h *Hung) Joined(k int) *State {
-	if k == len(h.Lifts) {
-		return h.Finished
-	}
-	return h.Lifts[k]
-}
-
 // Readings are what the hooks hold after lift k, counted from 0, front first:
 // the least and the most over masses within their tolerance, with two picks over
 // tilts within the aim's, over all places of unknown centres of gravity, and at
@@ -28,6 +19,14 @@ func (h *Hung) Joined(k int) *State {
 func (h *Hung) Readings(k int) (all []Reading) {
 	for i := range h.Picks {
 		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Joined(k) }))
+	}
+	return all
+}
+
+// StartReadings are of the bar alone.
+func (h *Hung) StartReadings() (all []Reading) {
+	for i := range h.Picks {
+		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
 	}
 	return all
 }
@@ -85,57 +84,4 @@ func (h *Hung) Moved(s *State) float64 {
 		return 0
 	}
 	return kg - h.Hook(s, 1)
-}
-
-// SetSum is the sum of the splays of set k, counted from 0, in degrees: of every
-// joint from the one above its first cabinet.
-func SetSum(h *Hung, k int) (deg float64) {
-	for _, c := range h.inSet(k) {
-		deg += c.Hole.Splay
-	}
-	return deg
-}
-
-// workStart works out the bar alone: with two picks it hangs level before the
-// first dolly is joined, if both hooks pull then and it does not roll over.
-func workStart(h *Hung) error {
-	if len(h.Picks) == 1 {
-		return nil
-	}
-	s, err := heldAt(h, 0, 0, 0)
-	if err != nil || s.Lever <= Within || s.Loads[0] < 0 || s.Loads[1] < 0 {
-		return nil // holes that lie one above the other level the bar with nothing to hold it by
-	}
-	h.Start = s
-	return nil
-}
-
-// workAlone hangs the whole stack from each of two picks alone, at the tilt that
-// it would swing to.
-func workAlone(h *Hung) {
-	if len(h.Picks) == 1 {
-		return
-	}
-	for i := range h.Picks {
-		h.Swung = append(h.Swung, settled(h, 0, len(h.Cabinets), i))
-	}
-}
-
-// Swing is how far the lowest cabinet turns, in radians and positive front down,
-// when set k, counted from 0, is joined below it and hangs free.
-func (h *Hung) Swing(k int) float64 { return h.Joined(k).Tilt - h.Joined(k-1).Tilt }
-
-// Level returns how high the lowest corner stands above the floor for the next
-// dolly to roll in, after lift k counted from 0.
-func (h *Hung) Level(k int) float64 { return h.RollIn(k) - h.Lifts[k].Drop() - h.Floor }
-
-// LastAim returns the aim of the lowest cabinet in a state.
-func (s *State) LastAim() float64 { return s.Poses[len(s.Poses)-1].Aim }
-
-// StartReadings are of the bar alone.
-func (h *Hung) StartReadings() (all []Reading) {
-	for i := range h.Picks {
-		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
-	}
-	return all
 }

@@ -1,10 +1,19 @@
 package rig
 
-import "hangpack/paperwork/say"
+import (
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
+)
 
 // HasDollies reports whether the stack travels in sets. Without, its sheets
 // are called after their cabinets.
 func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
+
+// inSet returns the cabinets of a set, counted from 0.
+func (h *Hung) inSet(k int) []job.Placed {
+	first := h.Sets.First(k)
+	return h.Cabinets[first : first+h.Sets[k]]
+}
 
 // SetMass is the mass of set k with what is tied to its cabinets, in kg, and
 // how many such extras there are.
@@ -19,6 +28,15 @@ func SetMass(h *Hung, k int) (kg float64, extras int) {
 		}
 	}
 	return kg, extras
+}
+
+// SetSum is the sum of the splays of set k, counted from 0, in degrees: of every
+// joint from the one above its first cabinet.
+func SetSum(h *Hung, k int) (deg float64) {
+	for _, c := range h.inSet(k) {
+		deg += c.Hole.Splay
+	}
+	return deg
 }
 
 // Bend is how much further down the last cabinet looks than the first, in

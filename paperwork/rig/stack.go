@@ -4,10 +4,9 @@
 package rig
 
 import (
-	"math"
-
 	"hangpack/calc"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
 
 // At its limit a figure passes: forces and loads within Alike newtons, all
@@ -36,15 +35,9 @@ type Hung struct {
 	Points   []Point
 }
 
-// An Option is a pick hole that a stack with one pick could hang from.
-type Option struct {
-	Aim  float64 // of cabinet 1, rad
-	Tips bool
-}
-
 // Hang works out one stack of a job.
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
-	h := &Hung{Stack: s, Job: j, Body: body(s, Third{})}
+	h := &Hung{Stack: s, Job: j, Body: calcStack(s, Third{})}
 	h.Centre = h.Body.CentreInBar()
 	chooseHoles(h)
 	if err := workStates(h); err != nil {
@@ -57,19 +50,17 @@ func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
 	return h, nil
 }
 
-func closest(options []Option, wanted float64) int {
-	best := 0
-	for i, o := range options {
-		off, least := math.Abs(o.Aim-wanted), math.Abs(options[best].Aim-wanted)
-		if tips := options[best].Tips; o.Tips != tips {
-			if tips {
-				best = i
-			}
-			continue
-		}
-		if off < least-Within {
-			best = i
+// Unit is the units of the paper.
+func (h *Hung) Unit() say.Units { return say.Units{Imperial: h.Job.Imperial} }
+
+// Types returns the types of cabinet in the stack, from the top, each once.
+func (h *Hung) Types() (types []*job.Cabinet) {
+	seen := map[*job.Cabinet]bool{}
+	for _, c := range h.Cabinets {
+		if !seen[c.Cabinet] {
+			seen[c.Cabinet] = true
+			types = append(types, c.Cabinet)
 		}
 	}
-	return best
+	return types
 }

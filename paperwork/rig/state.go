@@ -5,13 +5,8 @@ import (
 	"math"
 
 	"hangpack/calc"
-	"hangpack/paperwork/job"
+	"hangpack/paperwork/say"
 )
-
-// States are the finished stack and its lifts.
-func (h *Hung) States() []*State {
-	return append([]*State{h.Finished}, h.Lifts...)
-}
 
 // A State is a stack as it hangs: finished, or after a lift.
 type State struct {
@@ -46,25 +41,6 @@ func workStates(h *Hung) (err error) {
 	h.Raise = atTrim(h)
 	workAlone(h)
 	return workStart(h)
-}
-
-// chooseHoles settles the pick holes. With one pick every hole is worked out; auto
-// takes the one whose aim is closest to the wanted one, the earlier of two
-// alike, and passes over holes that tip over unless all do.
-func chooseHoles(h *Hung) {
-	for _, p := range h.Picks {
-		h.Holes = append(h.Holes, p.Hole)
-	}
-	if len(h.Picks) > 1 {
-		return
-	}
-	for _, hole := range h.Bar.PickHoles {
-		tilt, lever := calc.Tilt(hole.At, h.Centre.At)
-		h.Options = append(h.Options, Option{tilt + h.Body.Cabinets[0].Splay, lever <= Within})
-	}
-	if h.Holes[0] == job.Auto {
-		h.Holes[0] = closest(h.Options, h.Aim)
-	}
 }
 
 // stateOf works out the stack with its first n cabinets. One pick: it hangs as
@@ -120,16 +96,48 @@ func tilted(h *Hung, lift, n int, tilt float64, inBar calc.Weight) *State {
 	return s
 }
 
-// Hole returns the place of pick i on the bar.
-func (h *Hung) Hole(i int) calc.Offset { return h.Bar.PickHoles[h.Holes[i]].At }
-
-// atTrim returns the height of the bar's hinge pin at trim.
-func atTrim(h *Hung) float64 {
-	if h.Trim.OfPick {
-		return h.Trim.Height - h.Finished.HighestPick()
+// workAlone hangs the whole stack from each of two picks alone, at the tilt that
+// it would swing to.
+func workAlone(h *Hung) {
+	if len(h.Picks) == 1 {
+		return
 	}
-	return h.Trim.Height - h.Finished.Lowest()
+	for i := range h.Picks {
+		h.Swung = append(h.Swung, settled(h, 0, len(h.Cabinets), i))
+	}
 }
+
+// workStart works out the bar alone: with two picks it hangs level before the
+// first dolly is joined, if both hooks pull then and it does not roll over.
+func workStart(h *Hung) error {
+	if len(h.Picks) == 1 {
+		return nil
+	}
+	s, err := heldAt(h, 0, 0, 0)
+	if err != nil || s.Lever <= Within || s.Loads[0] < 0 || s.Loads[1] < 0 {
+		return nil // holes that lie one above the other level the bar with nothing to hold it by
+	}
+	h.Start = s
+	return nil
+}
+
+// States are the finished stack and its lifts.
+func (h *Hung) States() []*State {
+	return append([]*State{h.Finished}, h.Lifts...)
+}
+
+// Joined returns the stack after lift k, counted from 0: the last one is the
+// finished stack.
+func (h *Hung) Joined(k int) *State {
+	if k == len(h.Lifts) {
+		return h.Finished
+	}
+	return h.Lifts[k]
+}
+
+// Swing is how far the lowest cabinet turns, in radians and positive front down,
+// when set k, counted from 0, is joined below it and hangs free.
+func (h *Hung) Swing(k int) float64 { return h.Joined(k).Tilt - h.Joined(k-1).Tilt }
 
 // HighestPick returns the height of the highest pick above the hinge pin.
 func (s *State) HighestPick() float64 {
@@ -152,23 +160,11 @@ func (s *State) Lowest() float64 {
 // Drop returns how far the lowest corner is below the highest pick in use.
 func (s *State) Drop() float64 { return s.HighestPick() - s.Lowest() }
 
-// Hook returns what hoist i holds, in kg: its pick's load and the rigging below.
-func (h *Hung) Hook(s *State, i int) float64 { return s.Loads[i] + h.Picks[i].Below.Mass }
+// LastAim returns the aim of the lowest cabinet in a state.
+func (s *State) LastAim() float64 { return s.Poses[len(s.Poses)-1].Aim }
 
-// LowHook returns the height of the hook of hoist i at trim.
-func (h *Hung) LowHook(i int) float64 { return h.PickHeight(i) + h.Picks[i].Below.Length }
-
-// PickHeight returns the height of pick i at trim.
-func (h *Hung) PickHeight(i int) float64 { return h.Raise + h.Finished.Picks[i].Z }
-
-// Types returns the types of cabinet in the stack, from the top, each once.
-func (h *Hung) Types() (types []*job.Cabinet) {
-	seen := map[*job.Cabinet]bool{}
-	for _, c := range h.Cabinets {
-		if !seen[c.Cabinet] {
-			seen[c.Cabinet] = true
-			types = append(types, c.Cabinet)
-		}
-	}
-	return types
+// Words says which state it is, and where unknown centres of gravity are taken in
+// it: "" for the finished stack with those of the job.
+func (s *State) Words() string {
+	return say.Listed(Where{Lift: s.Lift}.String(), s.Third.words())
 }

@@ -8,16 +8,6 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// Over returns the least and the most of a figure wherever unknown centres of
-// gravity lie.
-func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
-	from, to = math.Inf(1), math.Inf(-1)
-	for _, v := range h.Ways() {
-		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))
-	}
-	return from, to
-}
-
 // A Third is a place in the middle third of a cabinet's outline, where a centre
 // of gravity that the job does not know is taken: from its middle to its rear
 // and to its bottom, in halves of a third; 0 is the middle.
@@ -43,14 +33,9 @@ func (t Third) centre(c *job.Cabinet) calc.Offset {
 	return at
 }
 
-// Unknown returns the types of the stack whose centre of gravity is not known.
-func (h *Hung) Unknown() (types []*job.Cabinet) {
-	for _, t := range h.Types() {
-		if t.CentreUnknown {
-			types = append(types, t)
-		}
-	}
-	return types
+// words say where unknown centres of gravity are taken.
+func (t Third) words() string {
+	return say.After("centre of gravity ", t.Name)
 }
 
 // workCorners works the stack out anew with all unknown centres of gravity in
@@ -60,7 +45,7 @@ func workCorners(h *Hung) error {
 		return nil
 	}
 	for _, t := range thirds {
-		v := &Hung{Stack: h.Stack, Job: h.Job, Body: body(h.Stack, t), Holes: h.Holes, Third: t}
+		v := &Hung{Stack: h.Stack, Job: h.Job, Body: calcStack(h.Stack, t), Holes: h.Holes, Third: t}
 		v.Centre = v.Body.CentreInBar()
 		if err := workStates(v); err != nil {
 			return err
@@ -74,7 +59,22 @@ func workCorners(h *Hung) error {
 // elsewhere.
 func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
-// words say where unknown centres of gravity are taken.
-func (t Third) words() string {
-	return say.After("centre of gravity ", t.Name)
+// Over returns the least and the most of a figure wherever unknown centres of
+// gravity lie.
+func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
+	from, to = math.Inf(1), math.Inf(-1)
+	for _, v := range h.Ways() {
+		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))
+	}
+	return from, to
+}
+
+// Unknown returns the types of the stack whose centre of gravity is not known.
+func (h *Hung) Unknown() (types []*job.Cabinet) {
+	for _, t := range h.Types() {
+		if t.CentreUnknown {
+			types = append(types, t)
+		}
+	}
+	return types
 }

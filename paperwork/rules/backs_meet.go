@@ -15,13 +15,13 @@ var backsMeet = Rule{ID: "backs_meet", Title: "Backs may meet", Severity: Cautio
 // it is worth a caution, in degrees. Common practice: the play of the pins.
 const backsSpare = 0.3
 
-func checkBacks(h *check) {
-	for k := 1; k < len(h.Cabinets); k++ {
-		upper, lower := h.Cabinets[k-1], h.Cabinets[k]
+func checkBacks(c *check) {
+	for k := 1; k < len(c.Cabinets); k++ {
+		upper, lower := c.Cabinets[k-1], c.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
 		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+rig.Within {
-			h.caution(rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
+			c.caution(rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
 		}
 	}

@@ -9,12 +9,12 @@ import (
 var bar = Rule{ID: "bar", Title: "Bar", Severity: Hold, states: checkBar}
 
 // checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
-func checkBar(h *check, s *rig.State) {
-	if h.Bar.Rating == 0 {
+func checkBar(c *check, s *rig.State) {
+	if c.Bar.Rating == 0 {
 		return
 	}
 	kg := s.Centre.Mass
-	h.rated("bar", h.Job.Practice.Design(kg)*calc.G, h.Bar.Rating*h.Job.Practice.GearUse, func() (rig.Where, string, string) {
-		return rig.Where{Lift: s.Lift}, designSum(h.Hung, kg), gearLimit(h.Hung, h.Bar.Rating) + " (" + h.Bar.Key + ")"
+	c.rated("bar", c.Job.Practice.Design(kg)*calc.G, c.Bar.Rating*c.Job.Practice.GearUse, func() (rig.Where, string, string) {
+		return rig.Where{Lift: s.Lift}, designSum(c.Hung, kg), gearLimit(c.Hung, c.Bar.Rating) + " (" + c.Bar.Key + ")"
 	})
 }

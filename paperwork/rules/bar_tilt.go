@@ -11,20 +11,20 @@ import (
 var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, states: checkTilt}
 
 // checkTilt: the bar tilts further than its maker allows.
-func checkTilt(h *check, s *rig.State) {
-	limit := h.Bar.TiltLimit
+func checkTilt(c *check, s *rig.State) {
+	limit := c.Bar.TiltLimit
 	if limit == nil {
 		return
 	}
 	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
 	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
-	h.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
-		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + h.Bar.Key + ")"
+	c.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
+		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + c.Bar.Key + ")"
 	})
 	if s.Tilt > limit.Down+rig.Within {
-		h.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), h.Bar.Key).By = s.Tilt
+		c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), c.Bar.Key).By = s.Tilt
 	}
 	if -s.Tilt > limit.Up+rig.Within {
-		h.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), h.Bar.Key).By = -s.Tilt
+		c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), c.Bar.Key).By = -s.Tilt
 	}
 }

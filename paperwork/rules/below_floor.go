@@ -6,13 +6,13 @@ import "hangpack/paperwork/rig"
 var belowFloor = Rule{ID: "below_floor", Title: "Below the floor", Severity: Hold, stack: checkFloor}
 
 // checkFloor: a corner below the floor, at trim.
-func checkFloor(h *check) {
-	low := h.Raise + h.Finished.Lowest()
-	h.measured("lowest corner", low-h.Floor, func() (rig.Where, string, string) {
-		return rig.Where{}, h.Unit().Length(low), "not below the floor at " + h.Unit().Length(h.Floor)
+func checkFloor(c *check) {
+	low := c.Raise + c.Finished.Lowest()
+	c.measured("lowest corner", low-c.Floor, func() (rig.Where, string, string) {
+		return rig.Where{}, c.Unit().Length(low), "not below the floor at " + c.Unit().Length(c.Floor)
 	})
-	if low < h.Floor-rig.Within {
-		write := h.Unit().Apart(low, h.Floor)
-		h.hold(rig.Where{}, "the lowest corner at %s is below the floor at %s", write(low), write(h.Floor)).By = h.Floor - low
+	if low < c.Floor-rig.Within {
+		write := c.Unit().Apart(low, c.Floor)
+		c.hold(rig.Where{}, "the lowest corner at %s is below the floor at %s", write(low), write(c.Floor)).By = c.Floor - low
 	}
 }

@@ -1,9 +1,9 @@
-// Package rules holds a worked stack against what gear, practice and heights allow:
-// what stops it from flying, and what the crew or the venue must know. Each rule
-// stands in a file of its own, and in the table of rules.go.
 package rules
 
-import "hangpack/paperwork/rig"
+import (
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
 
 // A Checked stack is a worked one with what the rules found on it.
 type Checked struct {
@@ -30,17 +30,25 @@ func (h *Checked) Counts() (cautions, unchecked int) {
 	return cautions, unchecked
 }
 
-// unrated counts the parts of a stack for which the job gives no rating.
-func unrated(h *rig.Hung) (n int) {
-	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
-		if !given {
-			n++
-		}
-	}
-	for _, t := range h.Types() {
-		if t.PinRatings == nil {
-			n++
-		}
-	}
-	return n
+// A Finding is a hold or a caution: the rule that gives it, where it applies
+// ("" for the finished stack, else such as "lift 2, joint 3") and a sentence
+// with the sum written out.
+type Finding struct {
+	Rule  string    `json:"rule"`
+	Where rig.Where `json:"where"`
+	Says  string    `json:"says"`
+
+	Title string  `json:"-"` // of the rule: begins its sentences on paper
+	Of    string  `json:"-"` // which part, where a rule has several at one place
+	By    float64 `json:"-"` // how far past its limit, among findings of one rule at one place
+}
+
+// Lead begins a sentence with its rule: 'Hoist: '.
+func (f Finding) Lead() string {
+	return say.Before(f.Title, ": ")
+}
+
+// Sentence is a finding as one sentence.
+func (f Finding) Sentence() string {
+	return f.Lead() + f.Says + " (" + WhereWords(f.Where) + ")"
 }

@@ -8,14 +8,14 @@ import (
 // hingeTurns: the pull of a hinge changes its sign from lift to lift.
 var hingeTurns = Rule{ID: "hinge_turns", Title: "Hinge turns over", Severity: Caution, stack: checkHinges}
 
-func checkHinges(h *check) {
-	for k := range h.Cabinets {
-		if t, ok := h.Turning(k); ok {
-			h.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-				say.Pulled(t.From), say.Pulled(-t.From), liftName(h, h.Joined(t.Lift)))
+func checkHinges(c *check) {
+	for k := range c.Cabinets {
+		if t, ok := c.HingeTurn(k); ok {
+			c.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
+				say.Pulled(t.From), say.Pulled(-t.From), liftName(c.Hung, c.Joined(t.Lift)))
 		}
 	}
 }
 
 // liftName names the set whose lift gives a state.
-func liftName(h *check, s *rig.State) string { return "dolly " + say.Dolly(h.Sets.Of(s.Flown)) }
+func liftName(h *rig.Hung, s *rig.State) string { return "dolly " + say.Dolly(h.Sets.Of(s.Flown)) }

@@ -6,11 +6,11 @@ import "hangpack/paperwork/rig"
 var hoist = Rule{ID: "hoist", Title: "Hoist", Severity: Hold, states: checkHoists}
 
 // checkHoists: (pick load + rigging below)·(1+tolerance) > capacity · hoist_use.
-func checkHoists(h *check, s *rig.State) {
-	for i, p := range h.Picks {
-		kg := h.Hook(s, i)
-		h.rated("hoist", h.Job.Practice.OnHook(kg), h.HoistMost(i), func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift, End: h.End(i)}, PlusTolerance(h.Hung, kg), HoistLimit(h.Hung, p.Hoist)
+func checkHoists(c *check, s *rig.State) {
+	for i, p := range c.Picks {
+		kg := c.Hook(s, i)
+		c.rated("hoist", c.Job.Practice.OnHook(kg), c.HoistMost(i), func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, End: c.End(i)}, PlusTolerance(c.Hung, kg), HoistLimit(c.Hung, p.Hoist)
 		})
 	}
 }

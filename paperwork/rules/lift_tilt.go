@@ -13,15 +13,15 @@ const LiftTilt = "lift_tilt"
 // liftTilt: the bar tilts further at a lift than practice has it; the worst lift.
 var liftTilt = Rule{ID: LiftTilt, Title: "Tilt at a lift", Severity: Caution, stack: checkLiftTilt}
 
-func checkLiftTilt(h *check) {
-	most, worst := h.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)
-	for _, s := range h.Lifts {
+func checkLiftTilt(c *check) {
+	most, worst := c.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)
+	for _, s := range c.Lifts {
 		if math.Abs(s.Tilt) > most {
 			most, worst = math.Abs(s.Tilt), s
 		}
 	}
 	if worst != nil {
-		h.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(h.Job.Practice.LiftTilt))).By = most
+		c.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(c.Job.Practice.LiftTilt))).By = most
 	}
 }

@@ -16,47 +16,47 @@ const LightPick = "light_pick"
 // a hold of the finished stack, a caution of a lift.
 var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
 
-func cautionLightPick(h *check) {
-	for i := range h.Picks {
-		least, worst := h.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
-		for _, s := range h.Lifts {
+// checkPicks: a pick that would have to push, on the finished stack or on a
+// lift; and one that carries less than its least share of the finished stack.
+func checkPicks(c *check, s *rig.State) {
+	if len(s.Loads) == 1 {
+		return
+	}
+	least := c.Job.Practice.LeastShare
+	for i, kg := range s.Loads {
+		at, part := rig.Where{Lift: s.Lift, End: c.End(i)}, math.Max(kg, 0)/s.Centre.Mass
+		c.measured(string(c.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift}, pickShare(c.Hung, s, i), "at least " + say.Share(least) + " finished"
+		})
+		switch {
+		case kg*calc.G < -rig.Alike:
+			c.hold(at, "the %s pick would have to push %s: its chain goes slack", c.End(i), c.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
+		case s.Lift == 0 && part < least-rig.Within:
+			c.hold(at, "%s", lightPickWords(c.Hung, s, i)).By = least - part
+		}
+	}
+}
+
+func cautionLightPick(c *check) {
+	for i := range c.Picks {
+		least, worst := c.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
+		for _, s := range c.Lifts {
 			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
 				least, worst = share, s
 			}
 		}
-		if worst != nil && len(h.Picks) > 1 {
-			h.caution(rig.Where{Lift: worst.Lift, End: h.End(i)}, "%s", lightPickWords(h, worst, i)).By = -least
+		if worst != nil && len(c.Picks) > 1 {
+			c.caution(rig.Where{Lift: worst.Lift, End: c.End(i)}, "%s", lightPickWords(c.Hung, worst, i)).By = -least
 		}
 	}
 }
 
-// checkPicks: a pick that would have to push, on the finished stack or on a
-// lift; and one that carries less than its least share of the finished stack.
-func checkPicks(h *check, s *rig.State) {
-	if len(s.Loads) == 1 {
-		return
-	}
-	least := h.Job.Practice.LeastShare
-	for i, kg := range s.Loads {
-		at, part := rig.Where{Lift: s.Lift, End: h.End(i)}, math.Max(kg, 0)/s.Centre.Mass
-		h.measured(string(h.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift}, pickShare(h, s, i), "at least " + say.Share(least) + " finished"
-		})
-		switch {
-		case kg*calc.G < -rig.Alike:
-			h.hold(at, "the %s pick would have to push %s: its chain goes slack", h.End(i), h.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
-		case s.Lift == 0 && part < least-rig.Within:
-			h.hold(at, "%s", lightPickWords(h, s, i)).By = least - part
-		}
-	}
+func lightPickWords(h *rig.Hung, s *rig.State, i int) string {
+	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }
 
 // pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
-func pickShare(h *check, s *rig.State, i int) string {
+func pickShare(h *rig.Hung, s *rig.State, i int) string {
 	kg := math.Max(s.Loads[i], 0)
 	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
-}
-
-func lightPickWords(h *check, s *rig.State, i int) string {
-	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }

@@ -1,6 +1,8 @@
 package rules
 
-import "hangpack/paperwork/rig"
+import (
+	"hangpack/paperwork/rig"
+)
 
 // LinkPushed is the rule's name to who treats its findings apart.
 const LinkPushed = "link_pushed"
@@ -9,31 +11,31 @@ const LinkPushed = "link_pushed"
 // else a caution.
 var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, states: checkLinks, stack: cautionLinks}
 
-func cautionLinks(h *check) {
-	states := h.States()
-	for k := range h.Cabinets {
-		worst, at := -rig.Alike, rig.Where{}
-		for _, s := range states {
-			if k < len(s.Joints) && s.Joints[k].Link < worst && h.MayPush(k) {
-				worst, at = s.Joints[k].Link, rig.Where{Lift: s.Lift, Joint: k + 1}
-			}
+// checkLinks: a link in compression where its makers do not allow that.
+func checkLinks(c *check, s *rig.State) {
+	for k, j := range s.Joints {
+		if !c.MayPush(k) && c.Measures.closer("rear link", j.Link) {
+			c.measured("rear link", j.Link, func() (rig.Where, string, string) {
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, c.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
+			})
 		}
-		if at.Joint > 0 {
-			h.caution(at, "the link is pushed with %s; its maker allows that", h.Unit().Force(worst)).By = -worst
+		if j.Link < -rig.Alike && !c.MayPush(k) {
+			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", c.Unit().Force(j.Link)).By = -j.Link
 		}
 	}
 }
 
-// checkLinks: a link in compression where its makers do not allow that.
-func checkLinks(h *check, s *rig.State) {
-	for k, j := range s.Joints {
-		if !h.MayPush(k) && h.Measures.closer("rear link", j.Link) {
-			h.measured("rear link", j.Link, func() (rig.Where, string, string) {
-				return rig.Where{Lift: s.Lift, Joint: k + 1}, h.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
-			})
+func cautionLinks(c *check) {
+	states := c.States()
+	for k := range c.Cabinets {
+		worst, at := -rig.Alike, rig.Where{}
+		for _, s := range states {
+			if k < len(s.Joints) && s.Joints[k].Link < worst && c.MayPush(k) {
+				worst, at = s.Joints[k].Link, rig.Where{Lift: s.Lift, Joint: k + 1}
+			}
 		}
-		if j.Link < -rig.Alike && !h.MayPush(k) {
-			h.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", h.Unit().Force(j.Link)).By = -j.Link
+		if at.Joint > 0 {
+			c.caution(at, "the link is pushed with %s; its maker allows that", c.Unit().Force(worst)).By = -worst
 		}
 	}
 }

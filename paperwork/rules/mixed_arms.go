@@ -13,13 +13,13 @@ var mixedArms = Rule{ID: "mixed_arms", Title: "Link arms differ", Severity: Caut
 // before it is worth a caution. It is a limit of this tool.
 const armsDiffer = 0.005
 
-func checkArms(h *check) {
-	above, name := h.LinkArm, h.Bar.Key
-	for k, c := range h.Cabinets {
-		if math.Abs(above-c.LinkArm) > armsDiffer+rig.Within {
-			h.caution(rig.Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
-				h.Unit().Fine(above), name, h.Unit().Fine(c.LinkArm), c.Key)
+func checkArms(c *check) {
+	above, name := c.LinkArm, c.Bar.Key
+	for k, cabinet := range c.Cabinets {
+		if math.Abs(above-cabinet.LinkArm) > armsDiffer+rig.Within {
+			c.caution(rig.Where{Joint: k + 1}, "link arms of %s (%s) and %s (%s) differ: ask the maker whether they join; worked with the smaller",
+				c.Unit().Fine(above), name, c.Unit().Fine(cabinet.LinkArm), cabinet.Key)
 		}
-		above, name = c.LinkArm, c.Key
+		above, name = cabinet.LinkArm, cabinet.Key
 	}
 }

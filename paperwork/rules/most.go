@@ -2,34 +2,27 @@ package rules
 
 import (
 	"fmt"
-	"slices"
 
-	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
 // most: more cabinets of a type than the bar's maker allows.
 var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
 
-// limited reports whether the bar's maker limits how many of a type it takes.
-func limited(h *check, t *job.Cabinet) bool {
-	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
-}
-
 // checkMost: more cabinets of a type than the bar's maker allows.
-func checkMost(h *check, s *rig.State) {
-	for _, m := range h.Bar.Most {
+func checkMost(c *check, s *rig.State) {
+	for _, m := range c.Bar.Most {
 		n := 0
-		for _, c := range h.Cabinets[:s.Flown] {
-			if c.Key == m.Cabinet {
+		for _, cabinet := range c.Cabinets[:s.Flown] {
+			if cabinet.Key == m.Cabinet {
 				n++
 			}
 		}
-		h.measured("number of "+m.Cabinet, float64(m.Count-n), func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, h.Bar.Key)
+		c.measured("number of "+m.Cabinet, float64(m.Count-n), func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, c.Bar.Key)
 		})
 		if n > m.Count {
-			h.hold(rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, h.Bar.Key)
+			c.hold(rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, c.Bar.Key)
 		}
 	}
 }

@@ -2,7 +2,9 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
@@ -15,29 +17,34 @@ var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, stack: check
 
 // checkUnchecked names every limit that the gear of this stack does not
 // give, and steel whose height is not given.
-func checkUnchecked(h *check) {
-	b := h.Bar
+func checkUnchecked(c *check) {
+	b := c.Bar
 	unchecked := func(given bool, gear, what string) {
 		if !given {
-			h.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
+			c.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
 		}
 	}
 	unchecked(b.Rating > 0, b.Key, "rating of the bar")
 	unchecked(b.PickRating > 0, b.Key, "pick_rating of the bar")
 	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
 	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
-	for _, t := range h.Types() {
-		unchecked(b.Most == nil || limited(h, t), b.Key, "most of "+t.Key+" below the bar")
+	for _, t := range c.Types() {
+		unchecked(b.Most == nil || limited(c.Hung, t), b.Key, "most of "+t.Key+" below the bar")
 	}
 	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
-	for _, t := range h.Types() {
+	for _, t := range c.Types() {
 		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
 	}
-	for i, p := range h.Picks {
+	for i, p := range c.Picks {
 		if i == 0 {
-			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", h.ID))
+			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", c.ID))
 		}
 	}
+}
+
+// limited reports whether the bar's maker limits how many of a type it takes.
+func limited(h *rig.Hung, t *job.Cabinet) bool {
+	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
 }
 
 // Unchecked writes what is not checked of a stack: of its gear under the gear's

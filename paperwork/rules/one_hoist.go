@@ -23,6 +23,79 @@ var oneHoist = Rule{ID: oneHoistID, Title: "One hoist alone", Severity: Either, 
 // oneHoistGear: the same of all that it holds by, and of how the stack hangs then.
 var oneHoistGear = Rule{ID: oneHoistGearID, Title: "One hoist alone", Severity: Either, stack: checkOneHoistGear}
 
+func checkOneHoist(c *check) {
+	for i := range c.Swung {
+		checkAlone(c, i)
+	}
+}
+
+func checkOneHoistGear(c *check) {
+	for i := range c.Swung {
+		checkAlone(c, i)
+		checkSwung(c, i)
+	}
+}
+
+// checkAlone names the parts of the rule that could not hold the stack from hook i
+// alone.
+func checkAlone(c *check, i int) {
+	for _, part := range AloneChecks(c.Hung, i) {
+		if part.rule == c.rule.ID && part.Over() {
+			f := c.alone(part.where(), "%s", aloneWords(c.Hung, part, i))
+			f.Of, f.By = part.Part, part.Load/part.Limit
+		}
+	}
+}
+
+// checkSwung: hung from hook i alone the stack tips over, or a link is pushed that
+// may only be pulled.
+func checkSwung(c *check, i int) {
+	if lever := c.Swung[i].Lever; lever <= rig.Within {
+		f := c.alone(rig.Where{End: c.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", c.End(i))
+		f.Of, f.By = "balance", -lever
+	}
+	if k, force := PushedAlone([]*rig.Hung{c.Hung}, i, false); k >= 0 {
+		f := c.alone(rig.Where{Joint: k + 1, End: c.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", c.End(i), c.Unit().Force(force))
+		f.Of, f.By = "push", -force
+	}
+}
+
+// alone adds what the rule found of one hoist alone: a hold where practice wants each
+// to hold the stack alone, else a caution.
+func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
+	if c.Job.Practice.OneMustHold {
+		return c.hold(at, format, args...)
+	}
+	return c.caution(at, format, args...)
+}
+
+// aloneWords say what one part holds with hoist i alone, and what to do so of a
+// hoist that need not hold it.
+func aloneWords(h *rig.Hung, c AloneCheck, i int) string {
+	switch {
+	case c.rule != oneHoistID:
+		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
+	case h.Job.Practice.OneMustHold:
+		return fmt.Sprintf("alone it would hold %s, more than %s", c.Worked(), c.Most())
+	}
+	return fmt.Sprintf("alone it would hold %s, more than %s: run both together, watch the tilt", c.Worked(), c.Most())
+}
+
+// PushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
+// alone, and that force in newtons: among the links that may be pushed or those that
+// may not, in any of some ways that a stack may hang. It is -1 where there is none.
+func PushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
+	at, force = -1, -rig.Alike
+	for _, h := range ways {
+		for k, j := range h.Swung[i].Joints {
+			if j.Link < force && h.MayPush(k) == may {
+				at, force = k, j.Link
+			}
+		}
+	}
+	return at, force
+}
+
 // An AloneCheck is one part that would have to hold the whole stack with the
 // other one of two hoists slack: the load on it and what it may hold, in newtons,
 // all masses with their tolerance, at rest and so without a dynamic factor. Limit
@@ -75,6 +148,18 @@ func (c AloneCheck) Most() string {
 	return gearLimit(c.of, c.rating)
 }
 
+// worse reports whether a check of a kind of part says more than another one: a
+// higher use, or where neither has a limit a higher load.
+func (c *AloneCheck) worse(old *AloneCheck) bool {
+	switch {
+	case c.Limit > 0 && old.Limit > 0:
+		return c.Load/c.Limit > old.Load/old.Limit+rig.Within
+	case c.Limit == 0 && old.Limit == 0:
+		return c.Load > old.Load+rig.Alike
+	}
+	return c.Limit > 0
+}
+
 // AloneChecks are the parts that hold the stack from pick i alone, the most used
 // of each kind, wherever unknown centres of gravity lie.
 func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
@@ -89,18 +174,6 @@ func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
 		}
 	}
 	return checks
-}
-
-// worse reports whether a check of a kind of part says more than another one: a
-// higher use, or where neither has a limit a higher load.
-func (c *AloneCheck) worse(old *AloneCheck) bool {
-	switch {
-	case c.Limit > 0 && old.Limit > 0:
-		return c.Load/c.Limit > old.Load/old.Limit+rig.Within
-	case c.Limit == 0 && old.Limit == 0:
-		return c.Load > old.Load+rig.Alike
-	}
-	return c.Limit > 0
 }
 
 // aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
@@ -159,77 +232,4 @@ func alonePinSum(h *rig.Hung, force float64, pins int) string {
 		of += " x " + say.Share(h.Job.Practice.SideShare)
 	}
 	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
-}
-
-func checkOneHoist(h *check) {
-	for i := range h.Swung {
-		checkAlone(h, i)
-	}
-}
-
-func checkOneHoistGear(h *check) {
-	for i := range h.Swung {
-		checkAlone(h, i)
-		checkSwung(h, i)
-	}
-}
-
-// alone adds what the rule found of one hoist alone: a hold where practice wants each
-// to hold the stack alone, else a caution.
-func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
-	if c.Job.Practice.OneMustHold {
-		return c.hold(at, format, args...)
-	}
-	return c.caution(at, format, args...)
-}
-
-// checkAlone names the parts of the rule that could not hold the stack from hook i
-// alone.
-func checkAlone(h *check, i int) {
-	for _, c := range AloneChecks(h.Hung, i) {
-		if c.rule == h.rule.ID && c.Over() {
-			f := h.alone(c.where(), "%s", aloneWords(h, c, i))
-			f.Of, f.By = c.Part, c.Load/c.Limit
-		}
-	}
-}
-
-// checkSwung: hung from hook i alone the stack tips over, or a link is pushed that
-// may only be pulled.
-func checkSwung(h *check, i int) {
-	if lever := h.Swung[i].Lever; lever <= rig.Within {
-		f := h.alone(rig.Where{End: h.End(i)}, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", h.End(i))
-		f.Of, f.By = "balance", -lever
-	}
-	if k, force := PushedAlone([]*rig.Hung{h.Hung}, i, false); k >= 0 {
-		f := h.alone(rig.Where{Joint: k + 1, End: h.End(i)}, "link, with the %s hoist alone: pushed with %s; it may only be pulled", h.End(i), h.Unit().Force(force))
-		f.Of, f.By = "push", -force
-	}
-}
-
-// aloneWords say what one part holds with hoist i alone, and what to do so of a
-// hoist that need not hold it.
-func aloneWords(h *check, c AloneCheck, i int) string {
-	switch {
-	case c.rule != oneHoistID:
-		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
-	case h.Job.Practice.OneMustHold:
-		return fmt.Sprintf("alone it would hold %s, more than %s", c.Worked(), c.Most())
-	}
-	return fmt.Sprintf("alone it would hold %s, more than %s: run both together, watch the tilt", c.Worked(), c.Most())
-}
-
-// PushedAlone finds the joint, counted from 0, whose link is pushed most with pick i
-// alone, and that force in newtons: among the links that may be pushed or those that
-// may not, in any of some ways that a stack may hang. It is -1 where there is none.
-func PushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
-	at, force = -1, -rig.Alike
-	for _, h := range ways {
-		for k, j := range h.Swung[i].Joints {
-			if j.Link < force && h.MayPush(k) == may {
-				at, force = k, j.Link
-			}
-		}
-	}
-	return at, force
 }

@@ -5,8 +5,8 @@ import "hangpack/paperwork/rig"
 // onePickTurns: with one pick, always: nothing keeps the stack from turning.
 var onePickTurns = Rule{ID: "one_pick_turns", Title: "One pick turns", Severity: Caution, stack: checkTurning}
 
-func checkTurning(h *check) {
-	if len(h.Picks) == 1 {
-		h.caution(rig.Where{}, "nothing in this paper keeps it from turning")
+func checkTurning(c *check) {
+	if len(c.Picks) == 1 {
+		c.caution(rig.Where{}, "nothing in this paper keeps it from turning")
 	}
 }

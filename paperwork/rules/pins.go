@@ -8,30 +8,30 @@ var hingePin = Rule{ID: "hinge_pin", Title: "Hinge pin", Severity: Hold, states:
 // linkPin: the same of link pins.
 var linkPin = Rule{ID: "link_pin", Title: "Link pin", Severity: Hold, states: checkLinkPins}
 
-func checkHingePins(h *check, s *rig.State) {
+func checkHingePins(c *check, s *rig.State) {
 	for k, j := range s.Joints {
-		if r := h.Ratings(k); r != nil {
-			checkPin(h, "hinge pin", s, k, j.Hinge(), h.Cabinets[k].HingePins, r.Hinge)
+		if r := c.Ratings(k); r != nil {
+			checkPin(c, "hinge pin", s, k, j.Hinge(), c.Cabinets[k].HingePins, r.Hinge)
 		}
 	}
 }
 
-func checkLinkPins(h *check, s *rig.State) {
+func checkLinkPins(c *check, s *rig.State) {
 	for k, j := range s.Joints {
-		if r := h.Ratings(k); r != nil {
-			checkPin(h, "link pin", s, k, j.Link, h.Cabinets[k].LinkPins, r.Link)
+		if r := c.Ratings(k); r != nil {
+			checkPin(c, "link pin", s, k, j.Link, c.Cabinets[k].LinkPins, r.Link)
 		}
 	}
 }
 
 // checkPin holds the pins of a kind that share a force, in newtons, at joint k, counted
 // from 0, against the rating of one.
-func checkPin(h *check, part string, s *rig.State, k int, force float64, pins int, rating float64) {
-	load, limit := h.Job.Practice.PinLoad(force, pins), rating*h.Job.Practice.GearUse
+func checkPin(c *check, part string, s *rig.State, k int, force float64, pins int, rating float64) {
+	load, limit := c.Job.Practice.PinLoad(force, pins), rating*c.Job.Practice.GearUse
 	// Asked first, since there are many pins and a wording of each would be made.
-	if h.Uses.more(part, load/limit) || load > limit+rig.Alike {
-		h.rated(part, load, limit, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift, Joint: k + 1}, pinSum(h.Hung, force, pins), pinLimit(h.Hung, rating)
+	if c.Uses.more(part, load/limit) || load > limit+rig.Alike {
+		c.rated(part, load, limit, func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, Joint: k + 1}, pinSum(c.Hung, force, pins), pinLimit(c.Hung, rating)
 		})
 	}
 }

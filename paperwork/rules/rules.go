@@ -1,8 +1,9 @@
+// Package rules holds a worked stack against what gear, practice and heights allow:
+// what stops it from flying, and what the crew or the venue must know. Each rule
+// stands in a file of its own, and in the table of rules.go.
 package rules
 
 import (
-	"fmt"
-
 	"hangpack/paperwork/rig"
 )
 
@@ -28,39 +29,13 @@ type Rule struct {
 	stack  func(c *check)               // of the stack as a whole; nil for none
 }
 
-// A check is one rule being held against one stack.
-type check struct {
-	*Checked
-	rule *Rule
+// table is every rule, in the order of their findings: those of the finished stack
+// rule by rule, of each lift, then of the stack as a whole.
+var table = []Rule{
+	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, lightPick, tipsOver,
+	headroom, chainReach, belowFloor, dolly, liftTilt, hingeTurns, oneHoist, oneHoistGear, backsMeet,
+	mixedArms, onePickTurns, notChecked, twinDiffers,
 }
 
-// hold adds a hold of the rule. The caller may set Of and By of what it returns, until
-// the next finding is added.
-func (c *check) hold(at rig.Where, format string, args ...any) *Finding {
-	return c.add(&c.Holds, at, fmt.Sprintf(format, args...))
-}
-
-// caution adds a caution as hold does a hold.
-func (c *check) caution(at rig.Where, format string, args ...any) *Finding {
-	return c.add(&c.Cautions, at, fmt.Sprintf(format, args...))
-}
-
-func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
-	*to = append(*to, Finding{Rule: c.rule.ID, Title: c.rule.Title, Where: at, Says: says})
-	return &(*to)[len(*to)-1]
-}
-
-// rated holds a load against its limit, both in newtons with all factors in them, and
-// keeps the most used part of its kind.
-func (c *check) rated(part string, load, limit float64, says Wording) {
-	c.Uses.take(Use{part, load / limit, says})
-	if load > limit+rig.Alike {
-		at, worked, most := says()
-		c.hold(at, "%s is more than %s", worked, most).By = load / limit
-	}
-}
-
-// measured keeps the closest of a kind of measure.
-func (c *check) measured(of string, spare float64, says Wording) {
-	c.Measures.take(Measure{of, spare, says})
-}
+// All returns every rule, in the order of their findings.
+func All() []Rule { return table }

@@ -8,6 +8,12 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// HoistSum writes a hoist, the most that it holds and how much of it that is.
+func HoistSum(h *rig.Hung, i int) string {
+	m, peak := h.Picks[i].Hoist, h.Peak(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
+}
+
 // PlusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
 func PlusTolerance(h *rig.Hung, kg float64) string {
 	tolerance := h.Job.Practice.MassTolerance
@@ -25,13 +31,11 @@ func HoistLimit(h *rig.Hung, m *job.Hoist) string {
 
 // designSum writes a static load and its design load as a sum.
 func designSum(h *rig.Hung, kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorsOf(h), h.Unit().Load(h.Job.Practice.Design(kg)))
+	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorWords(h.Job.Practice), h.Unit().Load(h.Job.Practice.Design(kg)))
 }
 
-func FactorsOf(h *rig.Hung) string { return Factors(h.Job.Practice) }
-
-// Factors writes the factors of a design load: '1.05 x 1.25'.
-func Factors(p job.Practice) string {
+// FactorWords writes the factors of a design load: '1.05 x 1.25'.
+func FactorWords(p job.Practice) string {
 	return say.Trimmed(1+p.MassTolerance) + " x " + say.Trimmed(p.DynamicFactor)
 }
 
@@ -52,7 +56,7 @@ func pinSum(h *rig.Hung, force float64, pins int) string {
 	if pins > 1 {
 		of += " x " + say.Share(h.Job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, FactorsOf(h), h.Unit().Force(one))
+	return fmt.Sprintf("%s x %s = %s", of, FactorWords(h.Job.Practice), h.Unit().Force(one))
 }
 
 // pinLimit writes a pin's rating and, where it is not used whole, how much is.
@@ -62,10 +66,4 @@ func pinLimit(h *rig.Hung, rating float64) string {
 		return h.Unit().ForceLimit(rating)
 	}
 	return fmt.Sprintf("%s x %s = %s", h.Unit().ForceLimit(rating), say.Share(use), h.Unit().ForceLimit(rating*use))
-}
-
-// HoistSum writes a hoist, the most that it holds and how much of it that is.
-func HoistSum(h *Checked, i int) string {
-	m, peak := h.Picks[i].Hoist, h.Peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h.Hung, h.Hook(peak, i)), HoistLimit(h.Hung, m), say.Percent(h.HoistUse(peak, i)))
 }

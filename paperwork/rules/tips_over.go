@@ -12,21 +12,21 @@ var tipsOver = Rule{ID: "tips_over", Title: "Tips over", Severity: Hold, states:
 
 // checkBalance: the centre of gravity is not below the pick hole, or with two
 // picks not below the line through both.
-func checkBalance(h *check, s *rig.State) {
+func checkBalance(c *check, s *rig.State) {
 	of, falls := "the pick hole", "it tips over"
-	if len(h.Picks) == 2 {
+	if len(c.Picks) == 2 {
 		of, falls = "the line through both pick holes", "it rolls over sideways"
 	}
-	u := h.Unit()
-	h.measured("centre of gravity", s.Lever, func() (rig.Where, string, string) {
+	u := c.Unit()
+	c.measured("centre of gravity", s.Lever, func() (rig.Where, string, string) {
 		return rig.Where{Lift: s.Lift}, u.Fine(s.Lever) + " below " + of, "more than " + u.Fine(0) + " below"
 	})
 	if s.Lever > rig.Within {
 		return
 	}
 	if above := u.Fine(math.Max(-s.Lever, 0)); above == u.Fine(0) {
-		h.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).By = -s.Lever
+		c.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).By = -s.Lever
 	} else {
-		h.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).By = -s.Lever
+		c.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).By = -s.Lever
 	}
 }

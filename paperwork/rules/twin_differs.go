@@ -35,13 +35,13 @@ func CompareTwins(stacks []*Checked) {
 
 func cautionTwin(h, other *Checked) {
 	c := &check{h, &twinDiffers}
-	for _, d := range differences(h, other) {
+	for _, d := range differences(h.Hung, other.Hung) {
 		c.caution(rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
 	}
 }
 
 // differences are those of two stacks: joint by joint, then of all else.
-func differences(h *Checked, other *Checked) (all []Difference) {
+func differences(h, other *rig.Hung) (all []Difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
 		if a.Key != b.Key {
@@ -55,7 +55,7 @@ func differences(h *Checked, other *Checked) (all []Difference) {
 }
 
 // PartDifferences are those of all but the joints.
-func PartDifferences(h *Checked, other *Checked) (all []Difference) {
+func PartDifferences(h, other *rig.Hung) (all []Difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
 			all = append(all, Difference{0, p.what, this, that})
@@ -64,55 +64,69 @@ func PartDifferences(h *Checked, other *Checked) (all []Difference) {
 	return all
 }
 
-func holeAs(at job.Hole) string {
-	if say.SameFigure(at.Label, at.Splay) {
-		return at.Label
+// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
+// "" where in nothing.
+func TwinWords(h *Checked) string {
+	if h.Twin == nil {
+		return ""
 	}
-	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
+	var joints, parts []string
+	for _, d := range differences(h.Hung, h.Twin.Hung) {
+		switch k := fmt.Sprint(d.Joint); {
+		case d.Joint == 0:
+			parts = append(parts, d.Of)
+		case len(joints) == 0 || joints[len(joints)-1] != k:
+			joints = append(joints, k)
+		}
+	}
+	if len(joints) > 0 {
+		parts = append([]string{"joints " + strings.Join(joints, ", ")}, parts...)
+	}
+	return strings.Join(parts, "; ")
 }
 
 // twinParts are what twins have alike besides their joints, each in words that
 // differ where it does.
 var twinParts = []struct {
 	what string
-	of   func(*Checked) string
+	of   func(*rig.Hung) string
 }{
-	{"number of cabinets", func(h *Checked) string { return fmt.Sprint(len(h.Cabinets)) }},
-	{"bar", func(h *Checked) string { return h.Bar.Key }},
-	{"pick holes", func(h *Checked) string { return PickHoles(h.Hung) }},
-	{"aim wanted", func(h *Checked) string { return exactAim(h.Aim) }},
-	{"trim", func(h *Checked) string { return TrimOf(h.Hung) + " at " + h.Unit().Exactly(h.Trim.Height) }},
+	{"number of cabinets", func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{"bar", func(h *rig.Hung) string { return h.Bar.Key }},
+	{"pick holes", func(h *rig.Hung) string { return PickHoleWords(h) }},
+	{"aim wanted", func(h *rig.Hung) string { return exactAim(h.Aim) }},
+	{"trim", func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
 	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
-	{"load cell", func(h *Checked) string { return say.Given(string(h.LoadCell)) }},
+	{"load cell", func(h *rig.Hung) string { return say.Given(string(h.LoadCell)) }},
 	{"steel", eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
 		}
-		return u.Exactly(*p.Steel)
+		return u.ExactLength(*p.Steel)
 	})},
 	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
 	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
-	{"dolly", func(h *Checked) string {
+	{"dolly", func(h *rig.Hung) string {
 		if h.Dolly == nil {
 			return say.NotGiven
 		}
 		return h.Dolly.Key
 	}},
-	{"sets", func(h *Checked) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
-	{"pins set", func(h *Checked) string { return say.Given(string(h.PinsSet)) }},
-	{"floor", func(h *Checked) string { return h.Unit().Exactly(h.Floor) }},
-	{"extras", func(h *Checked) string { return extraWords(h.Hung) }},
-	{"secondary", func(h *Checked) string {
+	{"sets", func(h *rig.Hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
+	{"pins set", func(h *rig.Hung) string { return say.Given(string(h.PinsSet)) }},
+	{"floor", func(h *rig.Hung) string { return h.Unit().ExactLength(h.Floor) }},
+	{"extras", func(h *rig.Hung) string { return extraWords(h) }},
+	{"secondary", func(h *rig.Hung) string {
 		if h.Secondary == nil {
 			return say.NotGiven
 		}
-		return SecondaryWords(h.Hung)
+		return SecondaryWords(h)
 	}},
 }
 
 // eachPick writes something of every pick, once where both have it alike.
-func eachPick(of func(say.Units, job.Pick) string) func(*Checked) string {
-	return func(h *Checked) string {
+func eachPick(of func(say.Units, job.Pick) string) func(*rig.Hung) string {
+	return func(h *rig.Hung) string {
 		front, rear := of(h.Unit(), h.Picks[0]), of(h.Unit(), h.Picks[len(h.Picks)-1])
 		if front == rear {
 			return front
@@ -130,7 +144,7 @@ func exactAim(rad float64) string {
 }
 
 func riggingWords(u say.Units, r job.Rigging) string {
-	return u.Weighed(r.Mass) + ", " + u.Exactly(r.Length)
+	return u.ExactMass(r.Mass) + ", " + u.ExactLength(r.Length)
 }
 
 // extraWords write what else hangs with a stack and where.
@@ -141,7 +155,7 @@ func extraWords(h *rig.Hung) string {
 		if e.Cabinet > 0 {
 			at = fmt.Sprintf("cabinet %d", e.Cabinet)
 		}
-		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.Weighed(e.Mass), at, u.Exactly(e.At.Behind), u.Exactly(e.At.Below)))
+		all = append(all, fmt.Sprintf("%s %s on %s, %s behind, %s below its hinge", e.Name, u.ExactMass(e.Mass), at, u.ExactLength(e.At.Behind), u.ExactLength(e.At.Below)))
 	}
 	if len(all) == 0 {
 		return "none"
@@ -149,23 +163,9 @@ func extraWords(h *rig.Hung) string {
 	return strings.Join(all, "; ")
 }
 
-// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
-// "" where in nothing.
-func TwinWords(h *Checked) string {
-	if h.Twin == nil {
-		return ""
+func holeAs(at job.Hole) string {
+	if say.SameFigure(at.Label, at.Splay) {
+		return at.Label
 	}
-	var joints, parts []string
-	for _, d := range differences(h, h.Twin) {
-		switch k := fmt.Sprint(d.Joint); {
-		case d.Joint == 0:
-			parts = append(parts, d.Of)
-		case len(joints) == 0 || joints[len(joints)-1] != k:
-			joints = append(joints, k)
-		}
-	}
-	if len(joints) > 0 {
-		parts = append([]string{"joints " + strings.Join(joints, ", ")}, parts...)
-	}
-	return strings.Join(parts, "; ")
+	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
@@ -22,14 +23,6 @@ func (h *Checked) ShortVerdict() string {
 	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
 }
 
-// PickHoles names the pick holes in use.
-func PickHoles(h *rig.Hung) string {
-	if len(h.Holes) == 1 {
-		return "pick hole " + h.Label(h.Holes[0]).Text
-	}
-	return fmt.Sprintf("pick holes %s front, %s rear", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
-}
-
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
 // how many parts have no rating to be used of.
 func (h *Checked) MostUsedWords() string {
@@ -46,8 +39,47 @@ func (h *Checked) MostUsedWords() string {
 	}
 }
 
-// TrimOf says what the height of the trim is of.
-func TrimOf(h *rig.Hung) string {
+// unrated counts the parts of a stack for which the job gives no rating.
+func unrated(h *rig.Hung) (n int) {
+	for _, given := range []bool{h.Bar.Rating > 0, h.Bar.PickRating > 0, h.Bar.PinRatings != nil} {
+		if !given {
+			n++
+		}
+	}
+	for _, t := range h.Types() {
+		if t.PinRatings == nil {
+			n++
+		}
+	}
+	return n
+}
+
+// WhereWords is where a finding applies, in words for paper.
+func WhereWords(at rig.Where) string {
+	if at == (rig.Where{}) {
+		return "the finished stack"
+	}
+	lift, set, rest := "", "", at
+	if at.Lift > 0 {
+		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, say.Dolly(at.Lift-1))
+	}
+	if at.Set > 0 {
+		set = "dolly " + say.Dolly(at.Set-1)
+	}
+	rest.Lift, rest.Set = 0, 0
+	return say.Listed(lift, rest.String(), set)
+}
+
+// PickHoleWords names the pick holes in use.
+func PickHoleWords(h *rig.Hung) string {
+	if len(h.Holes) == 1 {
+		return "pick hole " + h.Label(h.Holes[0]).Text
+	}
+	return fmt.Sprintf("pick holes %s front, %s rear", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
+}
+
+// TrimWords says what the height of the trim is of.
+func TrimWords(h *rig.Hung) string {
 	if h.Trim.OfPick {
 		return "highest pick hole"
 	}
@@ -57,4 +89,13 @@ func TrimOf(h *rig.Hung) string {
 // SecondaryWords is what the job names as such, with its rating.
 func SecondaryWords(h *rig.Hung) string {
 	return h.Secondary.What + ", rated " + h.Unit().Limit(h.Secondary.Rating)
+}
+
+// UnknownCentreWords say of which types the centre of gravity is not known.
+func UnknownCentreWords(types []*job.Cabinet) string {
+	var keys []string
+	for _, t := range types {
+		keys = append(keys, t.Key)
+	}
+	return "Centre of gravity not known: " + strings.Join(keys, ", ") + "; 'between' is over the middle third of the outline"
 }

@@ -3,73 +3,23 @@ package say
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 )
 
-// Turned write a turn: '2.7° front down'.
-func Turned(rad float64) string {
-	if rad > 0 {
-		return Angle(rad) + " front down"
-	}
-	return Angle(rad) + " front up"
+func Fixed(x float64, decimals int) string { return strconv.FormatFloat(x, 'f', decimals, 64) }
+
+// Trimmed writes x to at most six decimals, without needless noughts.
+func Trimmed(x float64) string {
+	s := strings.TrimRight(strconv.FormatFloat(x, 'f', 6, 64), "0")
+	return plain(strings.TrimSuffix(s, "."))
 }
 
-const NotGiven = "not given"
+// Percent writes a use, given as a fraction of one, rounded up.
+func Percent(use float64) string { return whole(math.Ceil(use*100-dust)) + " %" }
 
-// Given writes a text of the job, or that it is not given.
-func Given(s string) string {
-	if s == "" {
-		return NotGiven
-	}
-	return s
-}
-
-// FromTo writes what a figure may lie between, the unit once: '227 to 267 kg'.
-func FromTo(a, b string) string {
-	if i := strings.LastIndexByte(a, ' '); strings.Count(a, " ") == 1 && strings.HasSuffix(b, a[i:]) {
-		a = a[:i]
-	}
-	return a + " to " + b
-}
-
-// Aims writes what an aim may lie between.
-func Aims(from, to float64) string {
-	a, b := Aim(from), Aim(to)
-	if s := FromTo(a, b); s != a+" to "+b {
-		return s
-	}
-	return "between " + a + " and " + b
-}
-
-// feet writes a length in feet and inches to the nearest 1/parts of an inch.
-func feet(m float64, parts int) string {
-	n := int(math.Round(math.Abs(m) / inchM * float64(parts)))
-	sign := ""
-	if m < 0 && n > 0 {
-		sign = "-"
-	}
-	ft, rest := n/(12*parts), n%(12*parts)
-	inches := inches(rest/parts, rest%parts, parts)
-	if ft == 0 {
-		return sign + inches + " in"
-	}
-	return fmt.Sprintf("%s%d ft %s in", sign, ft, inches)
-}
-
-func inches(in, num, den int) string {
-	if num == 0 {
-		return strconv.Itoa(in)
-	}
-	for num%2 == 0 {
-		num, den = num/2, den/2
-	}
-	if in == 0 {
-		return fmt.Sprintf("%d/%d", num, den)
-	}
-	return fmt.Sprintf("%d %d/%d", in, num, den)
-}
+// Share writes a fraction of one that the job gives, as it stands there.
+func Share(x float64) string { return Trimmed(x*100) + " %" }
 
 // Count writes a number of things: '1 cabinet', '8 cabinets'.
 func Count(n int, one string) string {
@@ -78,18 +28,6 @@ func Count(n int, one string) string {
 	}
 	return fmt.Sprintf("%d %ss", n, one)
 }
-
-// After writes s after a mark that parts it from what stands before, and nothing
-// where s is nothing.
-func After(mark, s string) string {
-	if s == "" {
-		return ""
-	}
-	return mark + s
-}
-
-// Capital writes a sentence's first letter large.
-func Capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // Ordinal writes a number in order: '1st', '22nd', '13th'.
 func Ordinal(n int) string {
@@ -113,17 +51,45 @@ func SameFigure(label string, deg float64) bool {
 	return err == nil && x == deg
 }
 
-// Before writes s with a mark after it that parts it from what follows, and "" if s is
-// empty.
-func Before(s, mark string) string {
-	if s == "" {
-		return ""
+// FromTo writes what a figure may lie between, the unit once: '227 to 267 kg'.
+func FromTo(a, b string) string {
+	if i := strings.LastIndexByte(a, ' '); strings.Count(a, " ") == 1 && strings.HasSuffix(b, a[i:]) {
+		a = a[:i]
 	}
-	return s + mark
+	return a + " to " + b
 }
 
-// Listed joins those words that are not empty: 'lift 2, joint 3'.
-func Listed(words ...string) string {
-	words = slices.DeleteFunc(words, func(w string) bool { return w == "" })
-	return strings.Join(words, ", ")
+// Between writes a figure, or what it lies between where that is not known.
+func Between(from, to float64, write func(float64) string) string {
+	a, b := write(from), write(to)
+	if a == b {
+		return a
+	}
+	return "between " + strings.Replace(FromTo(a, b), " to ", " and ", 1)
+}
+
+// dust is taken off a figure before it is rounded up, so that 300 kg worked
+// out as 300.0000000001 kg does not print as 301 kg. It is in the unit that is
+// printed.
+const dust = 1e-6
+
+func up(x float64) float64 { return math.Ceil(x - dust) }
+
+func whole(x float64) string { return plain(strconv.FormatFloat(x, 'f', 0, 64)) }
+
+// tenths rounds down to a tenth.
+func tenths(x float64) string { return Trimmed(math.Floor(x*10+dust) / 10) }
+
+// round rounds to a number of decimals.
+func round(x float64, decimals int) float64 {
+	k := math.Pow10(decimals)
+	return math.Round(x*k) / k
+}
+
+// plain takes the sign off a nought.
+func plain(s string) string {
+	if strings.HasPrefix(s, "-") && strings.Trim(s, "-0.") == "" {
+		return s[1:]
+	}
+	return s
 }

@@ -79,11 +79,3 @@ func Dolly(k int) string {
 	}
 	return "A" + string(rune('A'+k-26))
 }
-
-// Pulled says whether a force along a joint pulls or pushes, by its sign.
-func Pulled(sign float64) string {
-	if sign > 0 {
-		return "pulled"
-	}
-	return "pushed"
-}

@@ -1,7 +1,6 @@
 package say
 
 import (
-	"math"
 	"strings"
 
 	"hangpack/calc"
@@ -11,8 +10,8 @@ import (
 // digit more than the sheets that people act on. Metric sums are in mm, kg and
 // kN, imperial ones in in, lb and lbf.
 
-// Part writes a mass that is added to others, to a tenth and without its unit.
-func (u Units) Part(kg float64) string {
+// BareMass writes a mass that is added to others, to a tenth and without its unit.
+func (u Units) BareMass(kg float64) string {
 	if u.Imperial {
 		return plain(Fixed(kg/PoundKg, 1))
 	}
@@ -27,17 +26,17 @@ func (u Units) MassUnit() string {
 	return "kg"
 }
 
-// Tenth writes a mass to a tenth of its unit.
-func (u Units) Tenth(kg float64) string { return u.Part(kg) + " " + u.MassUnit() }
+// FineMass writes a mass to a tenth of its unit.
+func (u Units) FineMass(kg float64) string { return u.BareMass(kg) + " " + u.MassUnit() }
 
 // Addend writes a mass that a sum begins with: to a tenth, without a needless
 // nought.
 func (u Units) Addend(kg float64) string {
-	return strings.TrimSuffix(u.Part(kg), ".0") + " " + u.MassUnit()
+	return strings.TrimSuffix(u.BareMass(kg), ".0") + " " + u.MassUnit()
 }
 
-// Bare writes a length of gear, to 0.1 mm or 0.01 in, without its unit.
-func (u Units) Bare(m float64) string {
+// BareGearLength writes a length of gear, to 0.1 mm or 0.01 in, without its unit.
+func (u Units) BareGearLength(m float64) string {
 	if u.Imperial {
 		return plain(Fixed(m/inchM, 2))
 	}
@@ -52,11 +51,23 @@ func (u Units) SmallUnit() string {
 	return "mm"
 }
 
-// Dot writes a length of gear with its unit.
-func (u Units) Dot(m float64) string { return u.Bare(m) + " " + u.SmallUnit() }
+// GearLength writes a length of gear with its unit.
+func (u Units) GearLength(m float64) string { return u.BareGearLength(m) + " " + u.SmallUnit() }
 
-// Turning writes a mass times a length, given in kg m, without its unit.
-func (u Units) Turning(kgm float64) string {
+// Place writes a place in a part's axes, in words.
+func (u Units) Place(o calc.Offset) string {
+	words := []string{u.GearLength(o.Behind) + " behind", u.GearLength(o.Below) + " below"}
+	if o.Behind < 0 {
+		words[0] = u.GearLength(-o.Behind) + " ahead"
+	}
+	if o.Below < 0 {
+		words[1] = u.GearLength(-o.Below) + " above"
+	}
+	return strings.Join(words, ", ")
+}
+
+// BareMoment writes a mass times a length, given in kg m, without its unit.
+func (u Units) BareMoment(kgm float64) string {
 	if u.Imperial {
 		return plain(Fixed(kgm/PoundKg/inchM, 1))
 	}
@@ -87,11 +98,8 @@ func (u Units) Newtons(n float64) string {
 	return plain(Fixed(n/1000, 4)) + " kN"
 }
 
-// Turn writes an angle given in rad, positive down.
-func (u Units) Turn(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
-
-// Span writes a length of chain.
-func (u Units) Span(m float64) string {
+// ChainLength writes a length of chain.
+func (u Units) ChainLength(m float64) string {
 	if u.Imperial {
 		return plain(Fixed(m/(12*inchM), 2)) + " ft"
 	}
@@ -104,36 +112,4 @@ func (u Units) PerLength(kgPerM float64) string {
 		return Trimmed(round(kgPerM/PoundKg*12*inchM, 4)) + " lb/ft"
 	}
 	return Trimmed(kgPerM) + " kg/m"
-}
-
-// Place writes a place in a part's axes, in words.
-func (u Units) Place(o calc.Offset) string {
-	words := []string{u.Dot(o.Behind) + " behind", u.Dot(o.Below) + " below"}
-	if o.Behind < 0 {
-		words[0] = u.Dot(-o.Behind) + " ahead"
-	}
-	if o.Below < 0 {
-		words[1] = u.Dot(-o.Below) + " above"
-	}
-	return strings.Join(words, ", ")
-}
-
-// Kilonewtons is a load as a force, in kN, unrounded.
-func Kilonewtons(kg float64) float64 { return kg * calc.G / 1000 }
-
-// Exactly writes a length so that two that differ read differently: with all its
-// digits, in metres also on imperial paper where sixteenths of an inch do not do.
-func (u Units) Exactly(m float64) string {
-	if sixteenths := m / inchM * 16; u.Imperial && math.Abs(sixteenths-math.Round(sixteenths)) < 1e-4 {
-		return feet(m, 16)
-	}
-	return Trimmed(m) + " m"
-}
-
-// Weighed writes a mass with all its digits.
-func (u Units) Weighed(kg float64) string {
-	if u.Imperial {
-		return Trimmed(kg/PoundKg) + " lb"
-	}
-	return Trimmed(kg) + " kg"
 }

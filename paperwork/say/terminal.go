@@ -37,7 +37,7 @@ func Folded(s string, n int) (lines []string) {
 	return append(lines, line)
 }
 
-// Under writes a sentence set in below a row.
-func Under(b *strings.Builder, says string) {
+// Inset writes a sentence set in below a row.
+func Inset(b *strings.Builder, says string) {
 	fmt.Fprintln(b, "  "+strings.Join(Folded(says, Columns-4), "\n    "))
 }

@@ -20,7 +20,7 @@ const stepsApart = 3.0
 
 // aloneTable is what each of two hoists holds with the other one slack, and how
 // soon two of them are out of step.
-func aloneTable(h *rules.Checked) layouts.AloneTable {
+func aloneTable(h *rig.Hung) layouts.AloneTable {
 	if len(h.Swung) == 0 {
 		return layouts.AloneTable{}
 	}
@@ -30,32 +30,32 @@ func aloneTable(h *rules.Checked) layouts.AloneTable {
 	for i, s := range h.Swung {
 		t.Views = append(t.Views, drawings.View{Says: string(h.End(i)) + " hoist alone", Side: sideOf(h, s, 0)})
 	}
-	t.Rows = append([][]string{bothEnds(h, "cabinet 1 looks", func(i int) (string, string) { return swungAim(h, i) })}, aloneRows(h)...)
+	t.Rows = append([][]string{bothEnds("cabinet 1 looks", func(i int) (string, string) { return swungAim(h, i) })}, aloneRows(h)...)
 	t.Rows = append(t.Rows,
-		bothEnds(h, "link most pushed", func(i int) (string, string) { return mostPushed(h, i) }),
-		bothEnds(h, "roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].Alone), "" }),
-		bothEnds(h, fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), func(i int) (string, string) { return outOfStep(h, i) }))
+		bothEnds("link most pushed", func(i int) (string, string) { return mostPushed(h, i) }),
+		bothEnds("roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].Alone), "" }),
+		bothEnds(fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), func(i int) (string, string) { return outOfStep(h, i) }))
 	return t
 }
 
 // aloneRows are those of the parts that hold the stack; both ends have the same parts.
-func aloneRows(h *rules.Checked) (rows [][]string) {
-	checks := [2][]rules.AloneCheck{rules.AloneChecks(h.Hung, 0), rules.AloneChecks(h.Hung, 1)}
+func aloneRows(h *rig.Hung) (rows [][]string) {
+	checks := [2][]rules.AloneCheck{rules.AloneChecks(h, 0), rules.AloneChecks(h, 1)}
 	for n, c := range checks[0] {
-		rows = append(rows, bothEnds(h, c.Part, func(i int) (string, string) { return aloneCell(h, checks[i][n]) }))
+		rows = append(rows, bothEnds(c.Part, func(i int) (string, string) { return aloneCell(h, checks[i][n]) }))
 	}
 	return rows
 }
 
 // bothEnds is a row of the table.
-func bothEnds(h *rules.Checked, of string, at func(i int) (says, used string)) []string {
+func bothEnds(of string, at func(i int) (says, used string)) []string {
 	front, usedFront := at(0)
 	rear, usedRear := at(1)
 	return []string{of, front, usedFront, "", rear, usedRear}
 }
 
 // aloneCell writes one check.
-func aloneCell(h *rules.Checked, c rules.AloneCheck) (says, used string) {
+func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 	at := ""
 	if c.Joint >= 0 {
 		at = say.Joint(c.Joint) + ": "
@@ -74,12 +74,12 @@ func aloneCell(h *rules.Checked, c rules.AloneCheck) (says, used string) {
 }
 
 // swungAim is what the stack looks like from pick i alone.
-func swungAim(h *rules.Checked, i int) (says, used string) {
+func swungAim(h *rig.Hung, i int) (says, used string) {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Poses[0].Aim })
-	says = h.Unit().Between(from, to, say.Aim)
+	says = say.Between(from, to, say.Aim)
 	least, most := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Tilt })
 	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+rig.Within || -least > l.Up+rig.Within) {
-		says += fmt.Sprintf("; bar %s, PAST its limit", h.Unit().Between(least, most, say.Aim))
+		says += fmt.Sprintf("; bar %s, PAST its limit", say.Between(least, most, say.Aim))
 	}
 	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Lever }); lever <= rig.Within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
@@ -89,7 +89,7 @@ func swungAim(h *rules.Checked, i int) (says, used string) {
 
 // mostPushed is the link that is pushed most with pick i alone: of those that may
 // only be pulled, if there is one.
-func mostPushed(h *rules.Checked, i int) (says, used string) {
+func mostPushed(h *rig.Hung, i int) (says, used string) {
 	if at, force := rules.PushedAlone(h.Ways(), i, false); at >= 0 {
 		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", say.Joint(at), h.Unit().Force(force)), ""
 	}
@@ -100,12 +100,12 @@ func mostPushed(h *rules.Checked, i int) (says, used string) {
 }
 
 // unratedJoints lists the joints whose pins have no rating, and "" where all have.
-func unratedJoints(h *rules.Checked) string {
+func unratedJoints(h *rig.Hung) string {
 	return say.Those(len(h.Cabinets), func(n int) bool { return h.Ratings(n-1) == nil })
 }
 
 // outOfStep is how soon the aim is off when hoist i runs on and the other stands.
-func outOfStep(h *rules.Checked, i int) (says, used string) {
+func outOfStep(h *rig.Hung, i int) (says, used string) {
 	speed := h.Picks[i].Hoist.Speed
 	if speed == 0 {
 		return "if it runs on alone: speed " + say.NotGiven, ""
@@ -115,8 +115,8 @@ func outOfStep(h *rules.Checked, i int) (says, used string) {
 }
 
 // aloneOver names what could not hold the stack on hoist i alone, of some parts.
-func aloneOver(h *rules.Checked, i int, among ...string) (over []string) {
-	for _, c := range rules.AloneChecks(h.Hung, i) {
+func aloneOver(h *rig.Hung, i int, among ...string) (over []string) {
+	for _, c := range rules.AloneChecks(h, i) {
 		if c.Over() && slices.Contains(among, c.Part) {
 			over = append(over, c.Part)
 		}
@@ -140,7 +140,7 @@ func moreThan(parts []string) string {
 }
 
 // aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
-func aloneShort(h *rules.Checked) string {
+func aloneShort(h *rig.Hung) string {
 	var all []string
 	for i := range h.Swung {
 		if over := moreThan(aloneOver(h, i, append([]string{"hoist"}, gearAlone...)...)); over != "" {

@@ -15,7 +15,7 @@ import (
 
 // aloneRow is a row of the table of one hoist alone: front, its use, rear, its use.
 func aloneRow(h *rules.Checked, of string) []string {
-	for _, r := range aloneTable(h).Rows {
+	for _, r := range aloneTable(h.Hung).Rows {
 		if r[0] == of {
 			return []string{r[1], r[2], r[4], r[5]}
 		}
@@ -32,10 +32,10 @@ func TestUnratedJointsHideNothing(t *testing.T) {
 	assert.Contains(t, row[2], "joint 3: ")
 	assert.Contains(t, row[2], "MORE THAN 2.30 kN")
 	assert.Contains(t, row[2], "NOT CHECKED: joints 1, 2, not rated") // top on bar, top on top
-	assert.Equal(t, "1, 2", unratedJoints(j.Stacks[0]))
-	assert.Empty(t, unratedJoints(trials.OpenJob(t, trials.Plain).Stacks[0]))
+	assert.Equal(t, "1, 2", unratedJoints(j.Stacks[0].Hung))
+	assert.Empty(t, unratedJoints(trials.OpenJob(t, trials.Plain).Stacks[0].Hung))
 	bare := trials.OpenJob(t, trials.Edited(t, "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars", "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n", ""))
-	assert.Equal(t, "1 to 8", unratedJoints(bare.Stacks[0]))
+	assert.Equal(t, "1 to 8", unratedJoints(bare.Stacks[0].Hung))
 }
 
 // TestForbiddenPushFirst: a link that may not be pushed is told before one that is

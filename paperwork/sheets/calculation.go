@@ -7,35 +7,36 @@ import (
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // calculationSheet is the sheet that a checker follows with a pencil.
 func calculationSheet(h *rules.Checked) layouts.Calculation {
-	k, all := worstJoint(h), massParts(h)
+	k, all := worstJoint(h.Hung), massParts(h.Hung)
 	c := layouts.Calculation{
-		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h), Inputs: inputFacts(h), Parts: partTable(h, all),
-		Hangs: hangSteps(h, all), Joint: jointSteps(h, k, all), Which: say.Joint(k),
-		Points: pointSteps(h), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h),
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h.Hung), Inputs: inputFacts(h.Hung), Parts: partTable(h.Hung, all),
+		Hangs: hangSteps(h.Hung, all), Joint: jointSteps(h.Hung, k, all), Which: say.Joint(k),
+		Points: pointSteps(h.Hung), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h.Hung),
 	}
 	for k := range h.Cabinets {
-		c.Joints = append(c.Joints, jointRow(h, k))
+		c.Joints = append(c.Joints, jointRow(h.Hung, k))
 	}
 	return c
 }
 
 // inputFacts are what the job gives and the calculation uses.
-func inputFacts(h *rules.Checked) []parts.Fact {
+func inputFacts(h *rig.Hung) []parts.Fact {
 	u := h.Unit()
-	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.Tenth(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.Dot(h.LinkArm), originWords(h.Bar.Origin))}}
+	facts := []parts.Fact{{Of: "Bar " + h.Bar.Key, Is: fmt.Sprintf("%s; centre of gravity %s; %s; link arm %s; %s", u.FineMass(h.Bar.Mass), u.Place(h.Bar.CentreOfGravity), pickPlaces(h), u.GearLength(h.LinkArm), originWords(h.Bar.Origin))}}
 	for _, t := range h.Types() {
 		facts = append(facts, parts.Fact{Of: t.Key, Is: cabinetInputs(h, t)})
 	}
 	for i, pick := range h.Picks {
 		facts = append(facts, parts.Fact{Of: strings.TrimSpace("Hoist " + string(h.End(i))), Is: hoistInputs(h, pick)})
 	}
-	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimOf(h.Hung), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
+	wanted := fmt.Sprintf("cabinet 1 %s; trim: %s at %s; heights above %s, dollies roll at %s", say.Aim(h.Aim), rules.TrimWords(h), u.Length(h.Trim.Height), h.Job.HeightsFrom, u.Length(h.Floor))
 	return append(facts,
 		parts.Fact{Of: "Splays, top down", Is: splayList(h)},
 		parts.Fact{Of: "Wanted", Is: wanted},
@@ -43,7 +44,7 @@ func inputFacts(h *rules.Checked) []parts.Fact {
 }
 
 // pickPlaces writes which pick holes are used and where they are.
-func pickPlaces(h *rules.Checked) string {
+func pickPlaces(h *rig.Hung) string {
 	var all []string
 	for i, hole := range h.Holes {
 		all = append(all, strings.TrimSpace(fmt.Sprintf("%s pick hole %s, %s", h.End(i), h.Label(hole).Text, h.Unit().Place(h.Bar.PickHoles[hole].At))))
@@ -51,7 +52,7 @@ func pickPlaces(h *rules.Checked) string {
 	return strings.Join(all, "; ")
 }
 
-func cabinetInputs(h *rules.Checked, t *job.Cabinet) string {
+func cabinetInputs(h *rig.Hung, t *job.Cabinet) string {
 	u := h.Unit()
 	rated := "no pin rating given"
 	if t.PinRatings != nil {
@@ -59,20 +60,20 @@ func cabinetInputs(h *rules.Checked, t *job.Cabinet) string {
 	}
 	centre := u.Place(t.CentreOfGravity)
 	if t.CentreUnknown {
-		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.Dot(t.Depth/6), u.Dot(t.FrontHeight/6))
+		centre = fmt.Sprintf("NOT KNOWN, the middle of the outline %s taken, and up to %s and %s from it", centre, u.GearLength(t.Depth/6), u.GearLength(t.FrontHeight/6))
 	}
 	return fmt.Sprintf("%s; centre of gravity %s; hinge pitch %s; link arm %s; pins a joint: hinge %d, link %d; %s; %s",
-		u.Tenth(t.Mass), centre, u.Dot(t.HingePitch), u.Dot(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
+		u.FineMass(t.Mass), centre, u.GearLength(t.HingePitch), u.GearLength(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
-func hoistInputs(h *rules.Checked, p job.Pick) string {
+func hoistInputs(h *rig.Hung, p job.Pick) string {
 	u, m := h.Unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
-		m.Key, u.Limit(m.Capacity), u.Tenth(m.Mass), u.PerLength(m.ChainMass), u.Span(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
-		u.Tenth(p.Below.Mass), u.Length(p.Below.Length), u.Tenth(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
+		m.Key, u.Limit(m.Capacity), u.FineMass(m.Mass), u.PerLength(m.ChainMass), u.ChainLength(m.ChainLength), say.Count(m.Falls, "fall"), u.Length(m.Headroom),
+		u.FineMass(p.Below.Mass), u.Length(p.Below.Length), u.FineMass(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
-func splayList(h *rules.Checked) string {
+func splayList(h *rig.Hung) string {
 	var all []string
 	for _, c := range h.Cabinets {
 		all = append(all, say.Splay(c.Hole.Splay)+"°")
@@ -84,7 +85,7 @@ func splayList(h *rules.Checked) string {
 func checkRows(h *rules.Checked) (rows [][]string) {
 	row := func(of string, says rules.Wording, used string) {
 		at, worked, most := says()
-		rows = append(rows, []string{of, rules.OnPaper(at), worked, most, used})
+		rows = append(rows, []string{of, rules.WhereWords(at), worked, most, used})
 	}
 	for _, u := range h.Uses {
 		row(u.Part, u.Says, say.Percent(u.Of))
@@ -96,7 +97,7 @@ func checkRows(h *rules.Checked) (rows [][]string) {
 }
 
 // modelLimits say what the calculation does not see.
-func modelLimits(h *rules.Checked) []string {
+func modelLimits(h *rig.Hung) []string {
 	lines := []string{
 		"The stack is taken as rigid and still: no swing, no wind, no play in pins, no bend in bar or ironwork. Chains hang plumb: no bridle and no side pull.",
 		"A link is taken to lie along the mean of its two bodies. A real link that leans 20 degrees from that pulls 6 % more (1 / cos 20°) and pushes its hinge sideways by 36 % of what it would pull (tan 20°): compare with the maker's drawing.",

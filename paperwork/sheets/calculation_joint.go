@@ -9,16 +9,25 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
-// jointSteps work out joint k, counted from 0, in full: what hangs below it on
-// a hinge and a link.
-func jointSteps(h *rules.Checked, k int, all []part) []layouts.Formula {
-	b := hangsBelow(h, k, all)
-	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
-	return append(steps, pinSteps(h, k)...)
+// worstJoint returns the joint, counted from 0, whose pins are used most as the
+// stack hangs finished; where none has a rating, the one with the largest force.
+func worstJoint(h *rig.Hung) int {
+	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
+	for k, j := range h.Finished.Joints {
+		c := h.Cabinets[k]
+		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
+		forces[k] = math.Max(hinge, link)
+		if r := h.Ratings(k); r != nil {
+			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
+		}
+	}
+	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
+		return worst
+	}
+	return slices.Index(forces, slices.Max(forces))
 }
 
 // A hanging is what hangs below a joint: its mass and first moments, in kg and
@@ -30,7 +39,15 @@ type hanging struct {
 	level               float64
 }
 
-func hangsBelow(h *rules.Checked, k int, all []part) hanging {
+// jointSteps work out joint k, counted from 0, in full: what hangs below it on
+// a hinge and a link.
+func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
+	b := hangsBelow(h, k, all)
+	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
+	return append(steps, pinSteps(h, k)...)
+}
+
+func hangsBelow(h *rig.Hung, k int, all []part) hanging {
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
 	b := hanging{hinge: parts[0].hinge}
 	b.mass, b.behind, b.below = moments(parts)
@@ -40,32 +57,32 @@ func hangsBelow(h *rules.Checked, k int, all []part) hanging {
 }
 
 // belowSteps place the centre of gravity of what hangs below a joint.
-func belowSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
+func belowSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u := h.Unit()
-	m := symbol{"M", u.Tenth(b.mass)}
+	m := symbol{"M", u.FineMass(b.mass)}
 	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
 	return []layouts.Formula{
-		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.Dot(b.from.Behind), "", symbol{"S_b", u.Turning(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.Dot(b.hinge.Behind)}),
-		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.Dot(b.from.Below), "", symbol{"S_d", u.Turning(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.Dot(b.hinge.Below)}),
-		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.Dot(b.level), "", symbol{"b", u.Dot(b.from.Behind)}, symbol{"d", u.Dot(b.from.Below)}, symbol{"tilt", u.Turn(h.Finished.Tilt)}),
+		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.GearLength(b.from.Behind), "", symbol{"S_b", u.BareMoment(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.GearLength(b.hinge.Behind)}),
+		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.GearLength(b.from.Below), "", symbol{"S_d", u.BareMoment(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.GearLength(b.hinge.Below)}),
+		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.GearLength(b.level), "", symbol{"b", u.GearLength(b.from.Behind)}, symbol{"d", u.GearLength(b.from.Below)}, symbol{"tilt", say.FineAngle(h.Finished.Tilt)}),
 	}
 }
 
 // forceSteps: moments about the hinge, then forces along and across the mean of
 // the two bodies.
-func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
+func forceSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
 	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
 	phi := h.Finished.Poses[k].Aim - c.Splay/2
-	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", u.Turn(phi)}, symbol{"link", u.Newtons(j.Link)}
+	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", say.FineAngle(phi)}, symbol{"link", u.Newtons(j.Link)}
 	weight := step("weight below the joint", "W = M", u.Newtons(b.mass*calc.G), "", symbol{"M", say.Fixed(b.mass/say.PoundKg, 1) + " lbf"})
 	if !u.Imperial {
-		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.Tenth(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
+		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.FineMass(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
 	}
 	return []layouts.Formula{
 		weight,
-		step("mean turn of the two bodies", "phi = aim - splay / 2", u.Turn(phi), "", symbol{"aim", u.Turn(h.Finished.Poses[k].Aim)}, symbol{"splay", u.Turn(c.Splay)}),
+		step("mean turn of the two bodies", "phi = aim - splay / 2", say.FineAngle(phi), "", symbol{"aim", say.FineAngle(h.Finished.Poses[k].Aim)}, symbol{"splay", say.FineAngle(c.Splay)}),
 		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
-			symbol{"e", u.Dot(b.level)}, symbol{"arm", u.Dot(h.Body.Arm(k))}, symbol{"splay", u.Turn(c.Splay)}),
+			symbol{"e", u.GearLength(b.level)}, symbol{"arm", u.GearLength(h.Body.Arm(k))}, symbol{"splay", say.FineAngle(c.Splay)}),
 		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
 		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", w, lean),
 		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.Newtons(j.Hinge()), u.Force(j.Hinge()), symbol{"pull", u.Newtons(j.HingePull)}, symbol{"side", u.Newtons(j.HingeSide)}),
@@ -73,7 +90,7 @@ func forceSteps(h *rules.Checked, k int, b hanging) []layouts.Formula {
 }
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func pinSteps(h *rules.Checked, k int) []layouts.Formula {
+func pinSteps(h *rig.Hung, k int) []layouts.Formula {
 	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
@@ -82,7 +99,7 @@ func pinSteps(h *rules.Checked, k int) []layouts.Formula {
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.
-func pinStep(h *rules.Checked, name string, force float64, pins int, rating float64) []layouts.Formula {
+func pinStep(h *rig.Hung, name string, force float64, pins int, rating float64) []layouts.Formula {
 	u, p := h.Unit(), h.Job.Practice
 	of, side := "one "+name+" pin, with side share s, tolerance t and dynamic factor D", p.SideShare
 	if pins == 1 {
@@ -100,7 +117,7 @@ func pinStep(h *rules.Checked, name string, force float64, pins int, rating floa
 }
 
 // jointRow is what joint k, counted from 0, carries.
-func jointRow(h *rules.Checked, k int) []string {
+func jointRow(h *rig.Hung, k int) []string {
 	u, s, j, c := h.Unit(), h.Finished, h.Finished.Joints[k], h.Cabinets[k]
 	hinge, link := "no rating", "no rating"
 	if rated := h.Ratings(k); rated != nil {

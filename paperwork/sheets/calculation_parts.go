@@ -5,7 +5,7 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
-	"hangpack/paperwork/rules"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -20,7 +20,7 @@ type part struct {
 }
 
 // massParts are all masses of a stack, bar first, extras after what they are tied to.
-func massParts(h *rules.Checked) []part {
+func massParts(h *rig.Hung) []part {
 	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, extraParts(h, 0, calc.Pose{})...)
 	for k, pose := range h.Body.Poses(0) {
 		c := h.Cabinets[k]
@@ -31,7 +31,7 @@ func massParts(h *rules.Checked) []part {
 	return all
 }
 
-func extraParts(h *rules.Checked, cabinet int, pose calc.Pose) (parts []part) {
+func extraParts(h *rig.Hung, cabinet int, pose calc.Pose) (parts []part) {
 	for _, e := range h.Extras {
 		if e.Cabinet != cabinet {
 			continue
@@ -57,7 +57,7 @@ func moments(parts []part) (mass, behind, below float64) {
 	return mass, behind, below
 }
 
-func partTable(h *rules.Checked, all []part) layouts.Table {
+func partTable(h *rig.Hung, all []part) layouts.Table {
 	u := h.Unit()
 	t := layouts.Table{
 		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
@@ -65,10 +65,10 @@ func partTable(h *rules.Checked, all []part) layouts.Table {
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, []string{p.name, u.Part(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.Bare(p.hinge.Behind), u.Bare(p.hinge.Below),
-			u.Bare(p.at.Behind), u.Bare(p.at.Below), u.Turning(p.mass * p.at.Behind), u.Turning(p.mass * p.at.Below)})
+		t.Rows = append(t.Rows, []string{p.name, u.BareMass(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.BareGearLength(p.hinge.Behind), u.BareGearLength(p.hinge.Below),
+			u.BareGearLength(p.at.Behind), u.BareGearLength(p.at.Below), u.BareMoment(p.mass * p.at.Behind), u.BareMoment(p.mass * p.at.Below)})
 	}
 	mass, behind, below := moments(all)
-	t.Rows = append(t.Rows, []string{"sum", u.Part(mass), "", "", "", "", "", u.Turning(behind), u.Turning(below)})
+	t.Rows = append(t.Rows, []string{"sum", u.BareMass(mass), "", "", "", "", "", u.BareMoment(behind), u.BareMoment(below)})
 	return t
 }

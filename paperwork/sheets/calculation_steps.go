@@ -2,7 +2,6 @@ package sheets
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -10,7 +9,6 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -45,7 +43,7 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func hangSteps(h *rules.Checked, all []part) []layouts.Formula {
+func hangSteps(h *rig.Hung, all []part) []layouts.Formula {
 	steps := centreSteps(h, all)
 	if len(h.Picks) == 1 {
 		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
@@ -54,78 +52,77 @@ func hangSteps(h *rules.Checked, all []part) []layouts.Formula {
 }
 
 // centreSteps are the place of the centre of gravity, from the table's sums.
-func centreSteps(h *rules.Checked, all []part) []layouts.Formula {
+func centreSteps(h *rig.Hung, all []part) []layouts.Formula {
 	u := h.Unit()
 	mass, behind, below := moments(all)
-	m := symbol{"M", u.Tenth(mass)}
+	m := symbol{"M", u.FineMass(mass)}
 	return []layouts.Formula{
-		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Behind), "", symbol{"S_b", u.Turning(behind) + " " + u.MomentUnit()}, m),
-		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.Dot(h.Centre.At.Below), "", symbol{"S_d", u.Turning(below) + " " + u.MomentUnit()}, m),
+		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.GearLength(h.Centre.At.Behind), "", symbol{"S_b", u.BareMoment(behind) + " " + u.MomentUnit()}, m),
+		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.GearLength(h.Centre.At.Below), "", symbol{"S_d", u.BareMoment(below) + " " + u.MomentUnit()}, m),
 	}
 }
 
 // onePickSteps: the stack turns until its centre of gravity hangs plumb below
 // the pick hole.
-func onePickSteps(h *rules.Checked) []layouts.Formula {
+func onePickSteps(h *rig.Hung) []layouts.Formula {
 	u, hole := h.Unit(), h.Hole(0)
-	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
-		symbol{"b_h", u.Dot(hole.Behind)}, symbol{"b_G", u.Dot(h.Centre.At.Behind)}, symbol{"d_G", u.Dot(h.Centre.At.Below)}, symbol{"u", u.Dot(-hole.Below)})
-	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.Tenth(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
-		symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"m_r", u.Tenth(h.Picks[0].Below.Mass)})
+	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", say.FineAngle(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"b_h", u.GearLength(hole.Behind)}, symbol{"b_G", u.GearLength(h.Centre.At.Behind)}, symbol{"d_G", u.GearLength(h.Centre.At.Below)}, symbol{"u", u.GearLength(-hole.Below)})
+	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.FineMass(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
+		symbol{"M", u.FineMass(h.Centre.Mass)}, symbol{"m_r", u.FineMass(h.Picks[0].Below.Mass)})
 	return []layouts.Formula{turns, hook}
 }
 
 // heldStep: two hoists hold the wanted aim.
-func heldStep(h *rules.Checked) layouts.Formula {
-	u := h.Unit()
-	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", u.Turn(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
-		symbol{"wanted", u.Turn(h.Aim)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})
+func heldStep(h *rig.Hung) layouts.Formula {
+	return step("bar's tilt: two hoists hold the wanted aim of cabinet 1", "tilt = wanted - splay_1", say.FineAngle(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
+		symbol{"wanted", say.FineAngle(h.Aim)}, symbol{"splay_1", say.FineAngle(h.Body.Cabinets[0].Splay)})
 }
 
 // aimSteps are the aims of cabinet 1 and of the lowest.
-func aimSteps(h *rules.Checked) []layouts.Formula {
-	u, n := h.Unit(), len(h.Cabinets)
+func aimSteps(h *rig.Hung) []layouts.Formula {
+	n := len(h.Cabinets)
 	first, last := h.Finished.Poses[0].Aim, h.Finished.Poses[n-1].Aim
-	steps := []layouts.Formula{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", u.Turn(first), say.Aim(first),
-		symbol{"tilt", u.Turn(h.Finished.Tilt)}, symbol{"splay_1", u.Turn(h.Body.Cabinets[0].Splay)})}
+	steps := []layouts.Formula{step("cabinet 1 looks down by", "aim_1 = tilt + splay_1", say.FineAngle(first), say.Aim(first),
+		symbol{"tilt", say.FineAngle(h.Finished.Tilt)}, symbol{"splay_1", say.FineAngle(h.Body.Cabinets[0].Splay)})}
 	if n == 1 {
 		return steps
 	}
 	bend := last - first
-	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), u.Turn(last), say.Aim(last),
-		symbol{"aim_1", u.Turn(first)}, symbol{"bend", u.Turn(bend)}))
+	return append(steps, step(fmt.Sprintf("cabinet %d looks down by; bend is the sum of all splays but the first", n), fmt.Sprintf("aim_%d = aim_1 + bend", n), say.FineAngle(last), say.Aim(last),
+		symbol{"aim_1", say.FineAngle(first)}, symbol{"bend", say.FineAngle(bend)}))
 }
 
 // twoPickSteps: reactions from moments about each hook.
-func twoPickSteps(h *rules.Checked) []layouts.Formula {
+func twoPickSteps(h *rig.Hung) []layouts.Formula {
 	u, s := h.Unit(), h.Finished
-	tilt := symbol{"tilt", u.Turn(s.Tilt)}
+	tilt := symbol{"tilt", say.FineAngle(s.Tilt)}
 	behind := func(of, name string, at calc.Offset, x float64) layouts.Formula {
-		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.Dot(-x), "", symbol{"b", u.Dot(at.Behind)}, symbol{"d", u.Dot(at.Below)}, tilt)
+		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.GearLength(-x), "", symbol{"b", u.GearLength(at.Behind)}, symbol{"d", u.GearLength(at.Below)}, tilt)
 	}
-	mass, front, rear := symbol{"M", u.Tenth(h.Centre.Mass)}, symbol{"front", u.Dot(-s.Picks[0].X)}, symbol{"rear", u.Dot(-s.Picks[1].X)}
-	centre := symbol{"centre", u.Dot(-s.Centre.At.X)}
+	mass, front, rear := symbol{"M", u.FineMass(h.Centre.Mass)}, symbol{"front", u.GearLength(-s.Picks[0].X)}, symbol{"rear", u.GearLength(-s.Picks[1].X)}
+	centre := symbol{"centre", u.GearLength(-s.Centre.At.X)}
 	steps := []layouts.Formula{
 		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.Centre.At, s.Centre.At.X),
 		behind("front pick hole, level behind the hinge", "front", h.Hole(0), s.Picks[0].X),
 		behind("rear pick hole, level behind the hinge", "rear", h.Hole(1), s.Picks[1].X),
-		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.Tenth(s.Loads[0]), "", mass, front, rear, centre),
-		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.Tenth(s.Loads[1]), "", mass, front, rear, centre),
+		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.FineMass(s.Loads[0]), "", mass, front, rear, centre),
+		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.FineMass(s.Loads[1]), "", mass, front, rear, centre),
 	}
 	for i, name := range []string{"F", "R"} {
-		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.Tenth(h.Hook(s, i)), u.Reading(h.Hook(s, i)),
-			symbol{name, u.Tenth(s.Loads[i])}, symbol{"m_r", u.Tenth(h.Picks[i].Below.Mass)}))
+		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.FineMass(h.Hook(s, i)), u.Reading(h.Hook(s, i)),
+			symbol{name, u.FineMass(s.Loads[i])}, symbol{"m_r", u.FineMass(h.Picks[i].Below.Mass)}))
 	}
 	return steps
 }
 
 // pointSteps are what the roof carries.
-func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
+func pointSteps(h *rig.Hung) (steps []layouts.Formula) {
 	u, p := h.Unit(), h.Job.Practice
 	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
 	for i, pick := range h.Picks {
 		m, id := pick.Hoist, h.PointID(i)
-		line := []symbol{{"m_r", u.Tenth(pick.Below.Mass)}, {"m_h", u.Tenth(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.Span(m.ChainLength)}, {"m_a", u.Tenth(pick.Above.Mass)}}
+		line := []symbol{{"m_r", u.FineMass(pick.Below.Mass)}, {"m_h", u.FineMass(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.ChainLength(m.ChainLength)}, {"m_a", u.FineMass(pick.Above.Mass)}}
 		steps = append(steps,
 			staticStep(h, h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
 			designStep(h, h.Finished, i, id+", design: tolerance t, dynamic factor D"))
@@ -133,7 +130,7 @@ func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
 			steps = append(steps, staticStep(h, peak, i, id+", static at "+peak.Words()+", where it carries most", line), designStep(h, peak, i, id+", design at "+peak.Words()))
 		}
 		if len(h.Picks) == 2 {
-			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.Tenth(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.Tenth(h.Centre.Mass)}, plus)...))
+			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.FineMass(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.FineMass(h.Centre.Mass)}, plus)...))
 		}
 	}
 	return steps
@@ -141,32 +138,14 @@ func pointSteps(h *rules.Checked) (steps []layouts.Formula) {
 
 // staticStep is what point i carries at rest in a state; line is what hangs in
 // its line besides the pick.
-func staticStep(h *rules.Checked, s *rig.State, i int, of string, line []symbol) layouts.Formula {
+func staticStep(h *rig.Hung, s *rig.State, i int, of string, line []symbol) layouts.Formula {
 	u, static := h.Unit(), h.Static(s, i)
-	return step(of, "S = P + m_r + m_h + c · l + m_a", u.Tenth(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.Tenth(s.Loads[i])})...)
+	return step(of, "S = P + m_r + m_h + c · l + m_a", u.FineMass(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.FineMass(s.Loads[i])})...)
 }
 
 // designStep is the design load of point i in a state.
-func designStep(h *rules.Checked, s *rig.State, i int, of string) layouts.Formula {
+func designStep(h *rig.Hung, s *rig.State, i int, of string) layouts.Formula {
 	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
-	return step(of, "design = S · (1 + t) · D", u.Tenth(c.Design), u.Venue(c.Design),
-		symbol{"S", u.Tenth(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
-}
-
-// worstJoint returns the joint, counted from 0, whose pins are used most as the
-// stack hangs finished; where none has a rating, the one with the largest force.
-func worstJoint(h *rules.Checked) int {
-	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
-	for k, j := range h.Finished.Joints {
-		c := h.Cabinets[k]
-		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
-		forces[k] = math.Max(hinge, link)
-		if r := h.Ratings(k); r != nil {
-			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
-		}
-	}
-	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
-		return worst
-	}
-	return slices.Index(forces, slices.Max(forces))
+	return step(of, "design = S · (1 + t) · D", u.FineMass(c.Design), u.Venue(c.Design),
+		symbol{"S", u.FineMass(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
 }

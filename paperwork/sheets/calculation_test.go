@@ -165,7 +165,7 @@ func partTableAddsUp(t *testing.T) (cases int, worst float64) {
 			if len(h.Holds) > 0 {
 				continue
 			}
-			pdf, table := trials.TextOf(pages, h.ID+" CALCULATION"), partTable(h, massParts(h))
+			pdf, table := trials.TextOf(pages, h.ID+" CALCULATION"), partTable(h.Hung, massParts(h.Hung))
 			what := name + ", " + h.ID
 			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
 			if h.Unit().Imperial {

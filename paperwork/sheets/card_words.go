@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"hangpack/layouts"
@@ -12,23 +13,23 @@ import (
 )
 
 // viewOf is a state as it hangs.
-func viewOf(h *rules.Checked, s *rig.State) *drawings.Elevation {
+func viewOf(h *rig.Hung, s *rig.State) *drawings.Elevation {
 	e := sideOf(h, s, 0)
 	return &e
 }
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
-func cardJoint(h *rules.Checked, k int) *layouts.CardJoint {
+func cardJoint(h *rig.Hung, k int) *layouts.CardJoint {
 	n := h.Sets.First(k)
 	above := fmt.Sprint(n)
 	if n == 0 {
 		above = "bar"
 	}
-	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: HoleOf(h.Cabinets[n].Hole)}
+	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: JointHole(h.Cabinets[n].Hole)}
 }
 
 // standsOn is what a set stands on before it flies.
-func standsOn(h *rules.Checked, k int) string {
+func standsOn(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return SetName(h, k)
 	}
@@ -39,7 +40,7 @@ func standsOn(h *rules.Checked, k int) string {
 const tiedMost = 3
 
 // tiedTo names what is tied to cabinets from to, 0 for the bar: 'cable loom, laser'.
-func tiedTo(h *rules.Checked, from, to int) string {
+func tiedTo(h *rig.Hung, from, to int) string {
 	var names []string
 	for _, e := range h.Extras {
 		if e.Cabinet >= from && e.Cabinet <= to {
@@ -52,7 +53,7 @@ func tiedTo(h *rules.Checked, from, to int) string {
 	return strings.Join(names, ", ")
 }
 
-func bothTogether(h *rules.Checked) string {
+func bothTogether(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return " both hoists together"
 	}
@@ -61,35 +62,45 @@ func bothTogether(h *rules.Checked) string {
 
 // aboveFloor writes a height above what the dollies roll on, and where that is not
 // what heights are measured from, also the height.
-func aboveFloor(h *rules.Checked, m float64) string {
+func aboveFloor(h *rig.Hung, m float64) string {
 	if h.Floor == 0 {
 		return h.Unit().Length(m) + " above the floor"
 	}
 	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.Unit().Length(m), h.Unit().Length(h.Floor+m))
 }
 
+func heightWords(h *rig.Hung) string {
+	if h.Floor == 0 {
+		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
+	}
+	way := "above"
+	if h.Floor < 0 {
+		way = "below"
+	}
+	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
+}
+
+// betweenWords say why figures lie between two, where a centre of gravity is not
+// known.
+func betweenWords(h *rig.Hung) string {
+	if types := h.Unknown(); len(types) > 0 {
+		return " " + rules.UnknownCentreWords(types) + "."
+	}
+	return ""
+}
+
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
-func swingOf(h *rules.Checked, k int, way float64) string {
+func swingOf(h *rig.Hung, k int, way float64) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}
-	return h.Unit().Between(from, to, say.Turned)
-}
-
-// slackReads are of chains that carry their rigging and nothing below it.
-func slackReads(h *rules.Checked) (reads []layouts.Instrument) {
-	u := h.Unit()
-	for i, p := range h.Picks {
-		kg := p.Below.Mass + ownOfHoist(h, i)
-		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.Job.Practice.ReadingFloor)})
-	}
-	return reads
+	return say.Between(from, to, say.Turned)
 }
 
 // jointOf is the joint or the end that a finding names, in parentheses.
-func jointOf(h *rules.Checked, f rules.Finding) string {
+func jointOf(f rules.Finding) string {
 	if part := f.Where.Part(); part != "" {
 		return " (" + part + ")"
 	}

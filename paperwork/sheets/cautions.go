@@ -46,7 +46,7 @@ func ownCautions(j *worked.Job) (stacks []layouts.StackCautions) {
 // amongStacks adds a stack's own cautions to those of others: to a stack that has the
 // very same, as twins do, or as one more.
 func amongStacks(h *rules.Checked, stacks []layouts.StackCautions) []layouts.StackCautions {
-	items := append(gatheredCautions(h, "HELD. ", h.Holds), gatheredCautions(h, "", h.Cautions)...)
+	items := append(gatheredCautions("HELD. ", h.Holds), gatheredCautions("", h.Cautions)...)
 	if len(items) == 0 {
 		items = []parts.Remark{{Where: "the finished stack", Says: "No caution found by this calculation."}}
 	}
@@ -62,17 +62,17 @@ func amongStacks(h *rules.Checked, stacks []layouts.StackCautions) []layouts.Sta
 
 // gatheredCautions writes findings for paper. What is said alike of several places,
 // one after another, is said once, with all of them.
-func gatheredCautions(h *rules.Checked, first string, findings []rules.Finding) (items []parts.Remark) {
+func gatheredCautions(first string, findings []rules.Finding) (items []parts.Remark) {
 	for i := 0; i < len(findings); {
 		f, n := findings[i], i+1
 		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
 			n++
 		}
-		at := rules.OnPaper(f.Where)
+		at := rules.WhereWords(f.Where)
 		if last := findings[n-1]; n-i == 2 {
-			at += ", " + rules.OnPaper(last.Where)
+			at += ", " + rules.WhereWords(last.Where)
 		} else if n-i > 2 {
-			at = "joints " + jointList(h, findings[i:n])
+			at = "joints " + jointList(findings[i:n])
 		}
 		items = append(items, parts.Remark{Where: at, Says: first + f.Lead() + f.Says})
 		i = n
@@ -81,13 +81,13 @@ func gatheredCautions(h *rules.Checked, first string, findings []rules.Finding) 
 }
 
 // jointList writes the places of findings, the word joint left out.
-func jointList(h *rules.Checked, findings []rules.Finding) string {
+func jointList(findings []rules.Finding) string {
 	var all []string
 	for _, f := range findings {
 		if f.Where == (rig.Where{Joint: f.Where.Joint}) {
 			all = append(all, fmt.Sprint(f.Where.Joint))
 		} else {
-			all = append(all, rules.OnPaper(f.Where))
+			all = append(all, rules.WhereWords(f.Where))
 		}
 	}
 	return strings.Join(all, ", ")

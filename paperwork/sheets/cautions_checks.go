@@ -6,22 +6,39 @@ import (
 	"hangpack/layouts"
 )
 
-// roles are who answers for what. Sources: LOLER 1998, 8(1), read: a lift is
-// planned by a competent person and supervised; OSHA 29 CFR 1926.32(f), read as
-// quoted: a competent person sees hazards and may put them right at once; the
-// rest is common practice.
-var roles = []layouts.Role{
-	{Is: "Competent person", Does: "accepts the plan or forbids it; puts right what is dangerous"},
-	{Is: "Venue's head rigger", Does: "answers for the steel, the points and what hangs there"},
-	{Is: "Rigger in charge of the lift", Does: "the one voice: what moves, when, and when it is over"},
-	{Is: "Runs the hoists (motors)", Does: "moves nothing without that voice, and nothing unseen"},
+// A source is where a general caution or a criterion comes from, as it prints: a
+// law, a standard or a book whose words were read for this sheet, in full or as
+// quoted, or 'common practice' where no such source was read.
+type source string
+
+// common is what the trade does and no published source was found for.
+var common = []source{"common practice"}
+
+// read is sources whose words were read. What each was read in: the OSHA rules
+// in copies of the code of 2007 and later and in the agency's letters; the WAC
+// rules and the LOLER regulations where the law is published; the DGUV rules in
+// copies of the editions of 2013 (54) and 2020 (215-313); the ASME standards in
+// extracts of the editions of 2005 (B30.10) and 2010 (B30.26); EM 385-1-1 in a
+// course's extract of section 15; IGVW SQP2 and 1926.251(a) only as others quote
+// them.
+func read(cites ...string) (all []source) {
+	for _, c := range cites {
+		all = append(all, source(c))
+	}
+	return all
 }
 
-var anyone = layouts.Advice{
-	Do:   "Anyone may stop the lift, and everyone stops.",
-	Says: "Questions come after; only the rigger in charge starts it again.",
-	From: cited(read("OSHA 29 CFR 1926.1417(y)")),
+// cited writes sources for paper.
+func cited(all []source) string {
+	var words []string
+	for _, s := range all {
+		words = append(words, string(s))
+	}
+	return strings.Join(words, "; ")
 }
+
+// sourceKey says what the sources are, and what they are cited for.
+const sourceKey = "OSHA, ASME: United States (1926.1417 and .1425: for cranes). WAC: Washington State. EM 385-1-1: United States Army. DGUV, IGVW: Germany. LOLER (NI): Northern Ireland. None need be law here; nothing claims that any is kept."
 
 // A criterion is a thing, and what puts it out of use.
 type criterion struct {
@@ -73,40 +90,23 @@ func checkList() layouts.CheckList {
 	return l
 }
 
+// roles are who answers for what. Sources: LOLER 1998, 8(1), read: a lift is
+// planned by a competent person and supervised; OSHA 29 CFR 1926.32(f), read as
+// quoted: a competent person sees hazards and may put them right at once; the
+// rest is common practice.
+var roles = []layouts.Role{
+	{Is: "Competent person", Does: "accepts the plan or forbids it; puts right what is dangerous"},
+	{Is: "Venue's head rigger", Does: "answers for the steel, the points and what hangs there"},
+	{Is: "Rigger in charge of the lift", Does: "the one voice: what moves, when, and when it is over"},
+	{Is: "Runs the hoists (motors)", Does: "moves nothing without that voice, and nothing unseen"},
+}
+
+var anyone = layouts.Advice{
+	Do:   "Anyone may stop the lift, and everyone stops.",
+	Says: "Questions come after; only the rigger in charge starts it again.",
+	From: cited(read("OSHA 29 CFR 1926.1417(y)")),
+}
+
 var precedence = []string{
 	"Makers' instructions, local rules and the venue's competent person come first: each may forbid what this pack shows. It approves nothing; its figures are no better than the masses and places in the job.",
 }
-
-// A source is where a general caution or a criterion comes from, as it prints: a
-// law, a standard or a book whose words were read for this sheet, in full or as
-// quoted, or 'common practice' where no such source was read.
-type source string
-
-// common is what the trade does and no published source was found for.
-var common = []source{"common practice"}
-
-// read is sources whose words were read. What each was read in: the OSHA rules
-// in copies of the code of 2007 and later and in the agency's letters; the WAC
-// rules and the LOLER regulations where the law is published; the DGUV rules in
-// copies of the editions of 2013 (54) and 2020 (215-313); the ASME standards in
-// extracts of the editions of 2005 (B30.10) and 2010 (B30.26); EM 385-1-1 in a
-// course's extract of section 15; IGVW SQP2 and 1926.251(a) only as others quote
-// them.
-func read(cites ...string) (all []source) {
-	for _, c := range cites {
-		all = append(all, source(c))
-	}
-	return all
-}
-
-// cited writes sources for paper.
-func cited(all []source) string {
-	var words []string
-	for _, s := range all {
-		words = append(words, string(s))
-	}
-	return strings.Join(words, "; ")
-}
-
-// sourceKey says what the sources are, and what they are cited for.
-const sourceKey = "OSHA, ASME: United States (1926.1417 and .1425: for cranes). WAC: Washington State. EM 385-1-1: United States Army. DGUV, IGVW: Germany. LOLER (NI): Northern Ireland. None need be law here; nothing claims that any is kept."

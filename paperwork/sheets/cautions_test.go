@@ -137,6 +137,6 @@ func TestEveryCautionHasItsSource(t *testing.T) {
 // set is its dolly.
 func TestWhereInWords(t *testing.T) {
 	for at, want := range map[rig.Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: rig.Front}: "front"} {
-		assert.Equal(t, want, rules.OnPaper(at), at)
+		assert.Equal(t, want, rules.WhereWords(at), at)
 	}
 }

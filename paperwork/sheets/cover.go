@@ -8,23 +8,11 @@ import (
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
-
-// includesOthers says that the total counts other points too, where there are any.
-func includesOthers(j *worked.Job) string {
-	if len(j.Figures.Others) == 0 {
-		return ""
-	}
-	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
-}
-
-// approvedAgain is what the venue has to accept anew. Common practice: venues ask
-// that any addition or deviation is approved before it flies.
-const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
-	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
 
 // coverSheet is the first sheet.
 func coverSheet(j *worked.Job) layouts.Cover {
@@ -39,7 +27,7 @@ func coverSheet(j *worked.Job) layouts.Cover {
 	for _, h := range j.Stacks {
 		c.Stacks = append(c.Stacks, coverRow(h))
 		if h.Held() {
-			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " do not fly", To: pinTarget(h)})
+			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " do not fly", To: pinTarget(h.Hung)})
 		} else {
 			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " calculation", To: "calculation " + h.ID})
 		}
@@ -47,12 +35,25 @@ func coverSheet(j *worked.Job) layouts.Cover {
 	return c
 }
 
+// approvedAgain is what the venue has to accept anew. Common practice: venues ask
+// that any addition or deviation is approved before it flies.
+const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
+
+// includesOthers says that the total counts other points too, where there are any.
+func includesOthers(j *worked.Job) string {
+	if len(j.Figures.Others) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s in it, %s", say.Count(len(j.Figures.Others), "other point"), j.Unit().Load(j.Figures.OthersTotal().Static))
+}
+
 // aloneWords name the stacks that one of their two hoists could not hold alone, with
 // all that it holds by, and "" where there are none.
 func aloneWords(j *worked.Job) string {
 	var ids []string
 	for _, h := range j.Stacks {
-		if !h.Held() && aloneShort(h) != "" {
+		if !h.Held() && aloneShort(h.Hung) != "" {
 			ids = append(ids, h.ID)
 		}
 	}
@@ -74,7 +75,7 @@ func jobFacts(j *worked.Job) []parts.Fact {
 // coverRow is one stack on the cover.
 func coverRow(h *rules.Checked) layouts.StackRow {
 	u, s := h.Unit(), h.Finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h), Code: codeOf(h)}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h.Hung), Code: codeOf(h)}
 	r.Facts = []parts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
@@ -96,7 +97,7 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
 	s := h.Finished
 	r.Facts = append(r.Facts,
-		parts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h, 1), aimOf(h, len(s.Poses)), say.Aim(h.Aim))},
+		parts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h.Hung, 1), aimOf(h.Hung, len(s.Poses)), say.Aim(h.Aim))},
 		parts.Fact{Of: "Most used", Is: h.MostUsedWords()},
 	)
 	return r
@@ -176,11 +177,11 @@ func openOf(h *rules.Checked) (items []parts.Remark) {
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
 	}
-	return append(items, openGear(h)...)
+	return append(items, openGear(h.Hung)...)
 }
 
 // openGear is what is not settled of a stack's gear.
-func openGear(h *rules.Checked) (items []parts.Remark) {
+func openGear(h *rig.Hung) (items []parts.Remark) {
 	add := func(where, says string) { items = append(items, parts.Remark{Where: where, Says: says}) }
 	for _, t := range h.Unknown() {
 		add(t.Key, "Not known: its centre of gravity; worked out from the middle of its outline and over its middle third. Weigh it or ask its maker")

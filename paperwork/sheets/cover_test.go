@@ -16,7 +16,7 @@ import (
 func TestWorstJoint(t *testing.T) {
 	for name, j := range trials.ReadJobs(t) {
 		for _, h := range j.Stacks {
-			if h.Ratings(worstJoint(h)) == nil {
+			if h.Ratings(worstJoint(h.Hung)) == nil {
 				continue
 			}
 			used := func(k int) float64 {
@@ -27,7 +27,7 @@ func TestWorstJoint(t *testing.T) {
 				return math.Max(calc.PinForce(j.Hinge(), c.HingePins, h.Job.Practice.SideShare)/r.Hinge, calc.PinForce(j.Link, c.LinkPins, h.Job.Practice.SideShare)/r.Link)
 			}
 			for k := range h.Cabinets {
-				assert.LessOrEqual(t, used(k), used(worstJoint(h)), "%s, %s: joint %d", name, h.ID, k+1)
+				assert.LessOrEqual(t, used(k), used(worstJoint(h.Hung)), "%s, %s: joint %d", name, h.ID, k+1)
 			}
 		}
 	}

@@ -9,7 +9,6 @@ import (
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -17,7 +16,7 @@ import (
 const dollyMost = 8
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
-func dollySheets(h *rules.Checked) (sheets []layouts.Dolly) {
+func dollySheets(h *rig.Hung) (sheets []layouts.Dolly) {
 	for k, n := range h.Sets {
 		first := h.Sets.First(k) + 1
 		last := first + n - 1
@@ -29,7 +28,7 @@ func dollySheets(h *rules.Checked) (sheets []layouts.Dolly) {
 }
 
 // dollySheet is the sheet of a span of cabinets of set k, counted from 0.
-func dollySheet(h *rules.Checked, k int, s say.Span) layouts.Dolly {
+func dollySheet(h *rig.Hung, k int, s say.Span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
 		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
@@ -45,7 +44,7 @@ func dollySheet(h *rules.Checked, k int, s say.Span) layouts.Dolly {
 }
 
 // sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
-func sheetName(h *rules.Checked, k int, s say.Span) (word, which string) {
+func sheetName(h *rig.Hung, k int, s say.Span) (word, which string) {
 	switch {
 	case !h.HasDollies() && s.From == s.To:
 		return "cabinet", s.Dashed()
@@ -56,10 +55,10 @@ func sheetName(h *rules.Checked, k int, s say.Span) (word, which string) {
 }
 
 // isSplit reports whether a set takes more than one sheet.
-func isSplit(h *rules.Checked, k int) bool { return h.Sets[k] > dollyMost }
+func isSplit(h *rig.Hung, k int) bool { return h.Sets[k] > dollyMost }
 
 // joinWords says what a dolly joins above and below.
-func joinWords(h *rules.Checked, k int, s say.Span) string {
+func joinWords(h *rig.Hung, k int, s say.Span) string {
 	which := ""
 	if h.HasDollies() {
 		which = fmt.Sprintf("%s of %s: ", say.Ordinal(k+1), countDollies(len(h.Sets)))
@@ -78,7 +77,7 @@ func countDollies(n int) string {
 }
 
 // neighbourOf names what holds cabinet n: the bar, a dolly, or the next sheet.
-func neighbourOf(h *rules.Checked, n int) string {
+func neighbourOf(h *rig.Hung, n int) string {
 	switch {
 	case n < 1:
 		return "the bar"
@@ -91,7 +90,7 @@ func neighbourOf(h *rules.Checked, n int) string {
 }
 
 // aboveWords says what the first joint of a sheet hangs from.
-func aboveWords(h *rules.Checked, s say.Span) string {
+func aboveWords(h *rig.Hung, s say.Span) string {
 	if s.From == 1 {
 		return h.Bar.Key
 	}
@@ -99,7 +98,7 @@ func aboveWords(h *rules.Checked, s say.Span) string {
 }
 
 // firstWords says how the first joint of a sheet is made.
-func firstWords(h *rules.Checked, k int, s say.Span) string {
+func firstWords(h *rig.Hung, k int, s say.Span) string {
 	switch {
 	case s.From == 1:
 		return "before the hoist takes weight"
@@ -110,7 +109,7 @@ func firstWords(h *rules.Checked, k int, s say.Span) string {
 }
 
 // belowWords says what hangs below, and whose its joint is.
-func belowWords(h *rules.Checked, s say.Span) (what, ghost string) {
+func belowWords(h *rig.Hung, s say.Span) (what, ghost string) {
 	if s.To == len(h.Cabinets) {
 		return "", ""
 	}
@@ -124,7 +123,7 @@ func belowWords(h *rules.Checked, s say.Span) (what, ghost string) {
 
 // setWords says when the link pins are set, or nothing where the job does not;
 // and how the first joint is made, which is not set on the dolly.
-func setWords(h *rules.Checked, k int, s say.Span) string {
+func setWords(h *rig.Hung, k int, s say.Span) string {
 	first := firstWords(h, k, s)
 	if first != "" {
 		first = fmt.Sprintf(" Joint above cabinet %d: %s.", s.From, first)
@@ -139,7 +138,7 @@ func setWords(h *rules.Checked, k int, s say.Span) string {
 }
 
 // splaySum writes out the splays of a sheet's own joints, to be read over the radio.
-func splaySum(h *rules.Checked, s say.Span) string {
+func splaySum(h *rig.Hung, s say.Span) string {
 	total, parts := 0.0, []string{}
 	for n := s.From; n <= s.To; n++ {
 		total += h.Cabinets[n-1].Hole.Splay
@@ -158,8 +157,8 @@ func splaySum(h *rules.Checked, s say.Span) string {
 }
 
 // dollyFigures are the masses of a set.
-func dollyFigures(h *rules.Checked, k int) []parts.FigureLine {
-	kg, extras := rig.SetMass(h.Hung, k)
+func dollyFigures(h *rig.Hung, k int) []parts.FigureLine {
+	kg, extras := rig.SetMass(h, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
 		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
@@ -173,7 +172,7 @@ func dollyFigures(h *rules.Checked, k int) []parts.FigureLine {
 
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
-func dollyCaption(h *rules.Checked, s say.Span) string {
+func dollyCaption(h *rig.Hung, s say.Span) string {
 	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + boxWords(h, s)
 	if twoPins(h, s) {
 		caption += " L and R seen from behind, looking at the audience."
@@ -185,7 +184,7 @@ func dollyCaption(h *rules.Checked, s say.Span) string {
 }
 
 // pickHolesOf are the pick holes to use, on the sheet that joins the bar.
-func pickHolesOf(h *rules.Checked, s say.Span) (picks []layouts.PickHole) {
+func pickHolesOf(h *rig.Hung, s say.Span) (picks []layouts.PickHole) {
 	if s.From > 1 {
 		return nil
 	}
@@ -195,7 +194,7 @@ func pickHolesOf(h *rules.Checked, s say.Span) (picks []layouts.PickHole) {
 	return picks
 }
 
-func massOf(h *rules.Checked, k int) string {
+func massOf(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return "Mass of dolly " + say.Dolly(k)
 	}

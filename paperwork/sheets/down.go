@@ -13,8 +13,8 @@ import (
 // and what is done at each joint. The order at a joint: common practice.
 func downSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: headOf(h, "Coming down"),
-		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + cellWords(h) + " " + heightWords(h) + betweenWords(h)},
+		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: headOf(h.Hung, "Coming down"),
+		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + cellWords(h.Hung) + " " + heightWords(h.Hung) + betweenWords(h.Hung)},
 		Stop: []string{
 			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",
 			"Raise or lower until the hook reads what it should. A reading alone does not unload a joint: hinge and link have to move by hand, and pins to come out by hand. If not, find out why before anyone goes on.",
@@ -30,27 +30,27 @@ func downSheet(h *rules.Checked) layouts.Sequence {
 func downCard(h *rules.Checked, k int) layouts.Card {
 	kg, _ := rig.SetMass(h.Hung, k)
 	s := say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}
-	return layouts.Card{Of: "release", Which: SetName(h, k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: cardJoint(h, k),
-		Steps: downSteps(h, k, s), Reads: downReads(h, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h, k)}
+	return layouts.Card{Of: "release", Which: SetName(h.Hung, k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: cardJoint(h.Hung, k),
+		Steps: downSteps(h.Hung, k, s), Reads: downReads(h.Hung, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h.Hung, k)}
 }
 
 // downWarnings are what comes up when set k, counted from 0, is off: hinges that
 // turn back, and how what is left hangs.
 func downWarnings(h *rules.Checked, k int) []string {
-	all := turnWarnings(h, k, -1)
+	all := turnWarnings(h.Hung, k, -1)
 	if k == 0 {
 		return all
 	}
 	for _, f := range h.Cautions {
 		if f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == rules.LiftTilt || f.Rule == rules.LightPick) {
-			all = append(all, f.Lead()+f.Says+jointOf(h, f))
+			all = append(all, f.Lead()+f.Says+jointOf(f))
 		}
 	}
 	return all
 }
 
 // downSteps are what to do to release set k, counted from 0.
-func downSteps(h *rules.Checked, k int, s say.Span) (steps []layouts.Task) {
+func downSteps(h *rig.Hung, k int, s say.Span) (steps []layouts.Task) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
 	if k == len(h.Lifts) {
 		add(false, "Weight on the hoist (motor): read. "+secondaryOff(h))
@@ -68,7 +68,7 @@ func downSteps(h *rules.Checked, k int, s say.Span) (steps []layouts.Task) {
 	return steps
 }
 
-func hooksRead(h *rules.Checked) string {
+func hooksRead(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return "both hooks read what they should"
 	}
@@ -76,7 +76,7 @@ func hooksRead(h *rules.Checked) string {
 }
 
 // secondaryOff says what comes off once the weight is on the hoists.
-func secondaryOff(h *rules.Checked) string {
+func secondaryOff(h *rig.Hung) string {
 	if h.Secondary == nil {
 		return "Then a secondary comes off, if there is one."
 	}
@@ -85,7 +85,7 @@ func secondaryOff(h *rules.Checked) string {
 
 // dollyHeight says how high the lowest corner has to stay for a dolly to roll in
 // below all that hangs, where its type is named.
-func dollyHeight(h *rules.Checked) string {
+func dollyHeight(h *rig.Hung) string {
 	if h.Dolly == nil {
 		return ""
 	}
@@ -100,7 +100,7 @@ func jointWord(n int) string {
 }
 
 // releaseWords are the order at the joint above cabinet n, of set k counted from 0.
-func releaseWords(h *rules.Checked, k, n int) string {
+func releaseWords(h *rig.Hung, k, n int) string {
 	if k == 0 && h.Start == nil {
 		return "Chain slack, hook off. The bar stays pinned to it until it is lifted off by hand or fork."
 	}
@@ -112,15 +112,15 @@ func releaseWords(h *rules.Checked, k, n int) string {
 }
 
 // truckWords say where the link pins of the joint above cabinet n go for the truck.
-func truckWords(h *rules.Checked, n int) string {
-	if hole := rig.Transport(h.Hung, n); hole != nil {
+func truckWords(h *rig.Hung, n int) string {
+	if hole := rig.Transport(h, n); hole != nil {
 		return "link pins out, to hole " + hole.Label + ", locked"
 	}
 	return "link pins out, to their truck hole, locked. It is NOT GIVEN: ask, write it here ______"
 }
 
 // freeWords say what happens once set k, counted from 0, is free.
-func freeWords(h *rules.Checked, k int) string {
+func freeWords(h *rig.Hung, k int) string {
 	switch {
 	case k == 0 && h.Start == nil:
 		return fmt.Sprintf("%s out.", say.Capital(SetName(h, k)))
@@ -131,7 +131,7 @@ func freeWords(h *rules.Checked, k int) string {
 }
 
 // freedWords say how far the flown part swings when set k, counted from 0, is off it.
-func freedWords(h *rules.Checked, k int) string {
+func freedWords(h *rig.Hung, k int) string {
 	words := swingOf(h, k, -1)
 	if words == "" {
 		return "what still hangs keeps its aim"
@@ -141,7 +141,7 @@ func freedWords(h *rules.Checked, k int) string {
 
 // downReads are what the hooks should read with set k hanging and with it on its
 // dolly, and the pins that are counted in.
-func downReads(h *rules.Checked, k int, s say.Span) []layouts.Instrument {
+func downReads(h *rig.Hung, k int, s say.Span) []layouts.Instrument {
 	reads := named("hanging: ", cellReads(h, h.Readings(k)))
 	switch {
 	case k > 0:
@@ -167,12 +167,12 @@ func named(word string, reads []layouts.Instrument) []layouts.Instrument {
 }
 
 // downNotes say what hangs on below and how the rest looks.
-func downNotes(h *rules.Checked, k int) []string {
+func downNotes(h *rig.Hung, k int) []string {
 	notes := []string{"Pins in: of this set's own joints, the one above its first cabinet included."}
 	if k == 0 {
 		return notes
 	}
 	s := h.Joined(k - 1)
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k - 1).LastAim() })
-	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", SetName(h, k), say.Count(s.Flown, "cabinet"), s.Flown, h.Unit().Between(from, to, say.Aim)))
+	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", SetName(h, k), say.Count(s.Flown, "cabinet"), s.Flown, say.Between(from, to, say.Aim)))
 }

@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"math"
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
@@ -13,17 +14,17 @@ import (
 // liftCard is lift k, counted from 0.
 func liftCard(h *rules.Checked, k int) layouts.Card {
 	s := h.Joined(k)
-	c := layouts.Card{Of: "after", Which: SetName(h, k), View: viewOf(h, s), Says: []string{fmt.Sprintf("%d of %s", s.Flown, say.Count(len(h.Cabinets), "cabinet")), h.Unit().Load(s.Centre.Mass) + " with bar"},
-		Steps: liftSteps(h, k), Reads: append(cellReads(h, h.Readings(k)), aimReads(h, k)...), Warnings: liftWarnings(h, k)}
+	c := layouts.Card{Of: "after", Which: SetName(h.Hung, k), View: viewOf(h.Hung, s), Says: []string{fmt.Sprintf("%d of %s", s.Flown, say.Count(len(h.Cabinets), "cabinet")), h.Unit().Load(s.Centre.Mass) + " with bar"},
+		Steps: liftSteps(h.Hung, k), Reads: append(cellReads(h.Hung, h.Readings(k)), aimReads(h.Hung, k)...), Warnings: liftWarnings(h, k)}
 	if k > 0 || h.Start != nil {
-		c.Joint = cardJoint(h, k)
+		c.Joint = cardJoint(h.Hung, k)
 	}
-	c.Notes = append(liftNotes(h, k), downFromHere(h, k))
+	c.Notes = append(liftNotes(h.Hung, k), downFromHere(h.Hung, k))
 	return c
 }
 
 // liftSteps are what to do in lift k, counted from 0.
-func liftSteps(h *rules.Checked, k int) (steps []layouts.Task) {
+func liftSteps(h *rig.Hung, k int) (steps []layouts.Task) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
 	first, u := h.Sets.First(k)+1, h.Unit()
 	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, h.Cabinets[first-1].Hole.Label)
@@ -49,7 +50,7 @@ func liftSteps(h *rules.Checked, k int) (steps []layouts.Task) {
 
 // pinsWords say when the link pins within set k, counted from 0, go in, where that is
 // at the lift or is not known.
-func pinsWords(h *rules.Checked, k int) string {
+func pinsWords(h *rig.Hung, k int) string {
 	switch {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
@@ -60,7 +61,7 @@ func pinsWords(h *rules.Checked, k int) string {
 }
 
 // riseSteps make room for the next dolly after lift k, counted from 0.
-func riseSteps(h *rules.Checked, k int) []layouts.Task {
+func riseSteps(h *rig.Hung, k int) []layouts.Task {
 	u := h.Unit()
 	if h.Dolly == nil {
 		return []layouts.Task{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", bothTogether(h))}}
@@ -68,12 +69,12 @@ func riseSteps(h *rules.Checked, k int) []layouts.Task {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
 	return []layouts.Task{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", bothTogether(h), aboveFloor(h, h.Level(k)), SetName(h, k+1)), Strong: true},
-		{Says: fmt.Sprintf("Highest pick hole then at %s.", u.Between(from, to, u.Length))},
+		{Says: fmt.Sprintf("Highest pick hole then at %s.", say.Between(from, to, u.Length))},
 	}
 }
 
 // downFromHere says in a line how to get down from lift k, counted from 0.
-func downFromHere(h *rules.Checked, k int) string {
+func downFromHere(h *rig.Hung, k int) string {
 	if !h.HasDollies() {
 		return "Down from here: lower until all of it stands on the floor, then sheet DOWN."
 	}
@@ -84,9 +85,55 @@ func downFromHere(h *rules.Checked, k int) string {
 	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}.Dashed())
 }
 
+// liftNotes say what the readings assume, and how the next joint comes together.
+func liftNotes(h *rig.Hung, k int) (notes []string) {
+	s := h.Joined(k)
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
+	bar := "Bar " + say.Between(from, to, say.Aim) + ", as it settles."
+	if len(h.Picks) == 2 {
+		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), movedWords(h, s))
+	}
+	notes = append(notes, bar)
+	if k == len(h.Lifts) {
+		return notes
+	}
+	return append(notes, fmt.Sprintf("To join %s: cabinet %d hangs %s; bring the two together as their maker says. %s", SetName(h, k+1), s.Flown, offLevel(h, k), swingWords(h, k+1)))
+}
+
+// movedWords say what a degree of tilt does to two readings.
+func movedWords(h *rig.Hung, s *rig.State) string {
+	kg := h.Moved(s)
+	from, to := "front", "rear"
+	if kg < 0 {
+		from, to = to, from
+	}
+	return fmt.Sprintf("Each degree more front down moves %s from %s to %s.", h.Unit().Reading(math.Abs(kg)), from, to)
+}
+
+// offLevel says how far the lowest cabinet is off level after lift k, counted
+// from 0.
+func offLevel(h *rig.Hung, k int) string {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
+	words := say.Between(from, to, say.Aim)
+	if words == say.Aim(0) {
+		return words
+	}
+	return words + ", that much off level"
+}
+
+// swingWords say how the flown part turns when set k, counted from 0, hangs on it,
+// from hanging free before to hanging free after.
+func swingWords(h *rig.Hung, k int) string {
+	words := swingOf(h, k, 1)
+	if words == "" {
+		return "Joined and free it keeps that aim."
+	}
+	return "Joined and free it hangs " + words + " of that, and may swing further on the way: hands off."
+}
+
 // startCard is the first moment: two picks hang the bar alone and level; with one
 // it would hang on end, and is pinned to the first dolly before the hook pulls.
-func startCard(h *rules.Checked) layouts.Card {
+func startCard(h *rig.Hung) layouts.Card {
 	c := layouts.Card{Of: "first", Which: "the bar"}
 	if h.Start == nil {
 		return pinnedStart(h, c)
@@ -101,7 +148,7 @@ func startCard(h *rules.Checked) layouts.Card {
 }
 
 // pinnedStart is the first moment of a bar that is not lifted alone.
-func pinnedStart(h *rules.Checked, c layouts.Card) layouts.Card {
+func pinnedStart(h *rig.Hung, c layouts.Card) layouts.Card {
 	c.Says, c.Joint = []string{"on " + SetName(h, 0)}, cardJoint(h, 0)
 	c.Steps = append(tieSteps(h), layouts.Task{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", SetName(h, 0), h.Cabinets[0].Hole.Label)},
 		layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
@@ -115,14 +162,14 @@ func pinnedStart(h *rules.Checked, c layouts.Card) layouts.Card {
 }
 
 // tieSteps say what is tied to the bar before its first reading, which counts it.
-func tieSteps(h *rules.Checked) []layouts.Task {
+func tieSteps(h *rig.Hung) []layouts.Task {
 	if tied := tiedTo(h, 0, 0); tied != "" {
 		return []layouts.Task{{Says: "Tied to the bar first, and in all readings: " + tied + "."}}
 	}
 	return nil
 }
 
-func hookOn(h *rules.Checked) string {
+func hookOn(h *rig.Hung) string {
 	if len(h.Picks) == 1 {
 		return fmt.Sprintf("Hook on at pick hole %s; shackle closed and locked.", h.Label(h.Holes[0]).Text)
 	}

@@ -19,26 +19,26 @@ func liftWarnings(h *rules.Checked, k int) (all []string) {
 		case f.Rule == rules.LinkPushed:
 			pushed = append(pushed, f)
 		case at > 0:
-			all = append(all, f.Lead()+f.Says+jointOf(h, f))
+			all = append(all, f.Lead()+f.Says+jointOf(f))
 		}
 	}
-	return append(append(pushedWarnings(h, pushed), all...), turnWarnings(h, k, 1)...)
+	return append(append(pushedWarnings(h.Hung, pushed), all...), turnWarnings(h.Hung, k, 1)...)
 }
 
 // pushedWarnings warn of links that are pushed: of a few each by itself, of many in
 // one sentence that names the most pushed one.
-func pushedWarnings(h *rules.Checked, pushed []rules.Finding) (all []string) {
+func pushedWarnings(h *rig.Hung, pushed []rules.Finding) (all []string) {
 	const few = 3
 	if len(pushed) > few {
 		return []string{manyPushed(h, pushed)}
 	}
 	for _, f := range pushed {
-		all = append(all, f.Lead()+f.Says+jointOf(h, f))
+		all = append(all, f.Lead()+f.Says+jointOf(f))
 	}
 	return all
 }
 
-func manyPushed(h *rules.Checked, pushed []rules.Finding) string {
+func manyPushed(h *rig.Hung, pushed []rules.Finding) string {
 	most, at := pushed[0], map[int]bool{}
 	for _, f := range pushed {
 		if f.By > most.By {
@@ -47,12 +47,12 @@ func manyPushed(h *rules.Checked, pushed []rules.Finding) string {
 		at[f.Where.Joint] = true
 	}
 	runs := say.Those(len(h.Cabinets), func(n int) bool { return at[n] })
-	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", most.Lead(), say.Joints(runs), most.Says, jointOf(h, most))
+	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", most.Lead(), say.Joints(runs), most.Says, jointOf(most))
 }
 
 // turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1
 // going up, and -1 coming down.
-func turnWarnings(h *rules.Checked, k int, way float64) (all []string) {
+func turnWarnings(h *rig.Hung, k int, way float64) (all []string) {
 	for _, from := range []float64{1, -1} {
 		if joints := turnsFrom(h, k, from*way); joints != "" {
 			all = append(all, fmt.Sprintf("Hinge turns over from %s to %s at %s: expect a knock, hands off.", say.Pulled(from), say.Pulled(-from), say.Joints(joints)))
@@ -63,14 +63,14 @@ func turnWarnings(h *rules.Checked, k int, way float64) (all []string) {
 
 // turnsFrom lists the joints whose hinges turn over at lift k, counted from 0, from
 // a sign of their pull: '3, 5 to 7'.
-func turnsFrom(h *rules.Checked, k int, from float64) string {
+func turnsFrom(h *rig.Hung, k int, from float64) string {
 	return say.Those(h.Joined(k).Flown, func(n int) bool { return turnsAt(h, n, rig.Turn{Lift: k, From: from}) })
 }
 
 // turnsAt reports whether joint n, counted from 1, turns over so.
-func turnsAt(h *rules.Checked, n int, so rig.Turn) bool {
+func turnsAt(h *rig.Hung, n int, so rig.Turn) bool {
 	return slices.ContainsFunc(h.Ways(), func(v *rig.Hung) bool {
-		t, ok := v.Turning(n - 1)
+		t, ok := v.HingeTurn(n - 1)
 		return ok && t == so
 	})
 }

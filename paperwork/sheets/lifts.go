@@ -5,7 +5,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/layouts/drawings"
-	"hangpack/layouts/parts"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
@@ -14,11 +14,11 @@ import (
 // read, and how to get down.
 func liftSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
-		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: headOf(h, "Going up, lift by lift"),
-		Says:  []string{cellWords(h) + " Zero it with nothing hanging on it. " + heightWords(h) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + steerWords(h) + betweenWords(h)},
-		Stop:  stopWords(h),
-		Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h)},
-		Alone: aloneTable(h),
+		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: headOf(h.Hung, "Going up, lift by lift"),
+		Says:  []string{cellWords(h.Hung) + " Zero it with nothing hanging on it. " + heightWords(h.Hung) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + steerWords(h.Hung) + betweenWords(h.Hung)},
+		Stop:  stopWords(h.Hung),
+		Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h.Hung)},
+		Alone: aloneTable(h.Hung),
 	}
 	for k := range h.Sets {
 		s.Cards = append(s.Cards, liftCard(h, k))
@@ -26,15 +26,8 @@ func liftSheet(h *rules.Checked) layouts.Sequence {
 	return s
 }
 
-// headOf is the head of a stack's sheet, with what the sheet is of.
-func headOf(h *rules.Checked, what string) parts.Head {
-	head := stackHead(h)
-	head.Says = what + " · " + head.Says
-	return head
-}
-
 // steerWords ask who steers a stack that hangs from one hook.
-func steerWords(h *rules.Checked) string {
+func steerWords(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return ""
 	}
@@ -43,7 +36,7 @@ func steerWords(h *rules.Checked) string {
 
 // stopWords say what to do when a reading is not as it should be. Reasons: common
 // practice; no published tolerance of a load cell against a calculation was found.
-func stopWords(h *rules.Checked) []string {
+func stopWords(h *rig.Hung) []string {
 	p, u := h.Job.Practice, h.Unit()
 	may := fmt.Sprintf("masses %s more or less", say.Share(p.MassTolerance))
 	if len(h.Picks) == 2 {

@@ -121,7 +121,7 @@ func TestCardsOfTheJob(t *testing.T) {
 				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
-				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+SetName(h, k))
+				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+SetName(h.Hung, k))
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}
@@ -250,7 +250,7 @@ var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0
 func TestAloneTable(t *testing.T) {
 	tables := 0
 	eachFlown(t, 37_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
-		for _, row := range aloneTable(h).Rows {
+		for _, row := range aloneTable(h.Hung).Rows {
 			for i, says := range []string{row[1], row[4]} {
 				u, p := h.Unit(), h.Picks[i]
 				switch row[0] {

@@ -148,9 +148,9 @@ func shows(t *testing.T, e drawings.Elevation, s *job.Stack, n int, tilt float64
 func TestAloneShows(t *testing.T) {
 	views := 0
 	eachFlown(t, 47_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
-		for i, v := range aloneTable(h).Views {
+		for i, v := range aloneTable(h.Hung).Views {
 			assert.Equal(t, []string{"front hoist alone", "rear hoist alone"}[i], v.Says)
-			if !strings.Contains(aloneTable(h).Rows[0][1+3*i], "tips over") {
+			if !strings.Contains(aloneTable(h.Hung).Rows[0][1+3*i], "tips over") {
 				shows(t, v.Side, h.Stack, len(h.Cabinets), solveTilt(h, i))
 				views++
 			}
@@ -164,7 +164,7 @@ func TestAloneShows(t *testing.T) {
 func TestBarToRead(t *testing.T) {
 	bars, slack := 0, 0
 	eachFlown(t, 49_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
-		card, p := startCard(h), h.Job.Practice
+		card, p := startCard(h.Hung), h.Job.Practice
 		for i, pick := range h.Picks {
 			own := 0.0
 			if h.LoadCell == job.AboveHoist {

@@ -135,7 +135,7 @@ func TestBarAlone(t *testing.T) {
 	for holes, level := range map[string]bool{"front_hole: 1, rear_hole: 41": true, "front_hole: 1, rear_hole: 22": false, "front_hole: 23, rear_hole: 41": false, "front_hole: 22, rear_hole: 41": true, "front_hole: 1, rear_hole: 23": true} {
 		h := trials.OpenJob(t, trials.Edited(t, trials.OnePick, "{picks: 2, hoist: hoist, "+holes+"}")).Stacks[0]
 		assert.Equal(t, level, h.Start != nil, holes)
-		card := startCard(h)
+		card := startCard(h.Hung)
 		assert.Equal(t, level, len(card.Warnings) == 0, holes)
 		assert.Equal(t, level, card.Joint == nil, holes)
 	}

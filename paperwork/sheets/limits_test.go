@@ -30,12 +30,12 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 		for _, h := range []*rules.Checked{strict, allowed} {
 			h.Finished.Joints[7].Link = n
 		}
-		row := jointRow(strict, 7)
+		row := jointRow(strict.Hung, 7)
 		assert.Equal(t, want.way, row[5], "%g N", n)
 		assert.NotEqual(t, want.way, row[4], "%g N: the hinge has its own", n)
 		strict.Finished.Joints[7].HingePull = n
-		assert.Equal(t, want.way, jointRow(strict, 7)[4], "%g N", n)
-		for _, s := range jointSteps(strict, 7, massParts(strict)) {
+		assert.Equal(t, want.way, jointRow(strict.Hung, 7)[4], "%g N", n)
+		for _, s := range jointSteps(strict.Hung, 7, massParts(strict.Hung)) {
 			if left, _, _ := strings.Cut(s.Symbols, " = "); left == "link" || left == "pull" {
 				assert.Equal(t, want.way, s.Prints, "%g N: %s", n, left)
 			}

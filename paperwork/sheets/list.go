@@ -12,13 +12,6 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// DoNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
-// left out where any sheet of its stack is wanted.
-const DoNotFly = "do not fly"
-
-// Version is printed small on the cover.
-const Version = "hangpack 0.1"
-
 // A Sheet is one sheet of a pack: which kind it is of, and the stack it belongs to,
 // "" where it is of the whole job.
 type Sheet struct {
@@ -36,6 +29,13 @@ type Kind struct {
 // Order is the kinds of sheets in the order of the pack.
 var Order = []Kind{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
 
+// DoNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
+// left out where any sheet of its stack is wanted.
+const DoNotFly = "do not fly"
+
+// Version is printed small on the cover.
+const Version = "hangpack 0.1"
+
 // All are all sheets of a pack in their order: the cover and what the venue
 // reads, then those of each stack, then the kit and the cautions.
 func All(j *worked.Job) []Sheet {
@@ -46,16 +46,24 @@ func All(j *worked.Job) []Sheet {
 	return append(all, Sheet{"kit", "", kitSheet(j)}, Sheet{"cautions", "", cautionSheet(j)})
 }
 
-// PackOf is some sheets as a pack of this job.
-func PackOf(j *worked.Job, sheets []paper.Sheet) (paper.Pack, error) {
-	day, err := time.Parse("2006-01-02", j.Date)
-	if err != nil {
-		return paper.Pack{}, fmt.Errorf("date of the job: %w", err)
+// stackSheets are the sheets of one stack in their order: or in place of them all one
+// page that says why it must not be flown.
+func stackSheets(h *rules.Checked) (sheets []Sheet) {
+	add := func(kind string, s paper.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
+	if h.Held() {
+		add(DoNotFly, doNotFlySheet(h))
+		return sheets
 	}
-	return paper.Pack{
-		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
-		Spine: paper.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
-	}, nil
+	for _, s := range pinSheets(h) {
+		add("pins", s)
+	}
+	for _, s := range dollySheets(h.Hung) {
+		add("dollies", s)
+	}
+	add("lifts", liftSheet(h))
+	add("down", downSheet(h))
+	add("calculation", calculationSheet(h))
+	return sheets
 }
 
 // Lay cuts the pack into pages.
@@ -82,22 +90,14 @@ func Draw(j *worked.Job) (paper.Drawn, error) {
 	return laid.Draw(func(int) bool { return true })
 }
 
-// stackSheets are the sheets of one stack in their order: or in place of them all one
-// page that says why it must not be flown.
-func stackSheets(h *rules.Checked) (sheets []Sheet) {
-	add := func(kind string, s paper.Sheet) { sheets = append(sheets, Sheet{kind, h.ID, s}) }
-	if h.Held() {
-		add(DoNotFly, doNotFlySheet(h))
-		return sheets
+// PackOf is some sheets as a pack of this job.
+func PackOf(j *worked.Job, sheets []paper.Sheet) (paper.Pack, error) {
+	day, err := time.Parse("2006-01-02", j.Date)
+	if err != nil {
+		return paper.Pack{}, fmt.Errorf("date of the job: %w", err)
 	}
-	for _, s := range pinSheets(h) {
-		add("pins", s)
-	}
-	for _, s := range dollySheets(h) {
-		add("dollies", s)
-	}
-	add("lifts", liftSheet(h))
-	add("down", downSheet(h))
-	add("calculation", calculationSheet(h))
-	return sheets
+	return paper.Pack{
+		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
+		Spine: paper.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
+	}, nil
 }

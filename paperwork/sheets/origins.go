@@ -4,7 +4,7 @@ import (
 	"strings"
 
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/rules"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
@@ -16,7 +16,7 @@ type entry struct {
 
 // gearEntries lists the gear entries of a stack: bar, cabinets from the top, dolly and
 // hoists, each once.
-func gearEntries(h *rules.Checked) []entry {
+func gearEntries(h *rig.Hung) []entry {
 	all := []entry{{"bar", h.Bar.Key, h.Bar.Origin}}
 	for _, t := range h.Types() {
 		all = append(all, entry{"cabinet", t.Key, t.Origin})

@@ -14,9 +14,35 @@ import (
 // pinsMost is how many cabinets one pin sheet holds.
 const pinsMost = 16
 
+// pinSheets are the pin sheets of a stack.
+func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
+	spans := pinSpans(h.Hung)
+	for i, s := range spans {
+		p := layouts.Pins{
+			Target: pinTarget(h.Hung), Sheet: h.ID + " PINS", Head: stackHead(h.Hung),
+			Rows: pinRows(h.Hung, s, true), Caption: pinCaption(h.Hung, s), Boxes: twoPins(h.Hung, s),
+			Side: sideView(h.Hung, s), Code: codeOf(h),
+		}
+		if len(spans) > 1 {
+			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
+			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
+		}
+		if i == 0 {
+			strip := barStrip(h.Hung)
+			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoleWords(h.Hung), &strip
+			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
+		} else {
+			p.Target = ""
+			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
+		}
+		sheets = append(sheets, p)
+	}
+	return sheets
+}
+
 // pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between
 // two dollies where there is one to cut at.
-func pinSpans(h *rules.Checked) (spans []say.Span) {
+func pinSpans(h *rig.Hung) (spans []say.Span) {
 	from, n := 1, len(h.Cabinets)
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
@@ -31,38 +57,12 @@ func pinSpans(h *rules.Checked) (spans []say.Span) {
 	return append(spans, say.Span{From: from, To: n})
 }
 
-// pinSheets are the pin sheets of a stack.
-func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
-	spans := pinSpans(h)
-	for i, s := range spans {
-		p := layouts.Pins{
-			Target: pinTarget(h), Sheet: h.ID + " PINS", Head: stackHead(h),
-			Rows: pinRows(h, s, true), Caption: pinCaption(h, s), Boxes: twoPins(h, s),
-			Side: sideView(h, s), Code: codeOf(h),
-		}
-		if len(spans) > 1 {
-			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
-			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
-		}
-		if i == 0 {
-			strip := barStrip(h)
-			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoles(h.Hung), &strip
-			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
-		} else {
-			p.Target = ""
-			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
-		}
-		sheets = append(sheets, p)
-	}
-	return sheets
-}
-
 // pinRows are the cabinets of a span with their joints. cuts marks where a dolly
 // ends.
-func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
+func pinRows(h *rig.Hung, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
-		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: HoleOf(c.Hole), Pins: c.LinkPins}
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: JointHole(c.Hole), Pins: c.LinkPins}
 		for i, other := range c.Joint {
 			if other == c.Hole {
 				r.Ladder = parts.Ladder{Of: len(c.Joint), Right: i}
@@ -77,8 +77,25 @@ func pinRows(h *rules.Checked, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	return rows
 }
 
+// pinCaption says what the figures and the boxes of a pin sheet are.
+func pinCaption(h *rig.Hung, s say.Span) string {
+	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
+		" Seen: a second person walks the column and touches every pin."
+}
+
+// boxWords says which pins the boxes of a span are for.
+func boxWords(h *rig.Hung, s say.Span) string {
+	switch {
+	case !twoPins(h, s):
+		return "rear link pin, one in the middle: one box."
+	case onePin(h, s):
+		return "rear link pins, both sides; one box: one pin in the middle."
+	}
+	return "rear link pins, both sides."
+}
+
 // twoPins reports whether any joint of a span has a link pin each side.
-func twoPins(h *rules.Checked, s say.Span) bool {
+func twoPins(h *rig.Hung, s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 2 {
 			return true
@@ -88,30 +105,13 @@ func twoPins(h *rules.Checked, s say.Span) bool {
 }
 
 // onePin reports whether any joint of a span has one link pin in the middle.
-func onePin(h *rules.Checked, s say.Span) bool {
+func onePin(h *rig.Hung, s say.Span) bool {
 	for n := s.From; n <= s.To; n++ {
 		if h.Cabinets[n-1].LinkPins == 1 {
 			return true
 		}
 	}
 	return false
-}
-
-// pinCaption says what the figures and the boxes of a pin sheet are.
-func pinCaption(h *rules.Checked, s say.Span) string {
-	return "A figure on a line is the hole of the joint it straddles: " + boxWords(h, s) +
-		" Seen: a second person walks the column and touches every pin."
-}
-
-// boxWords says which pins the boxes of a span are for.
-func boxWords(h *rules.Checked, s say.Span) string {
-	switch {
-	case !twoPins(h, s):
-		return "rear link pin, one in the middle: one box."
-	case onePin(h, s):
-		return "rear link pins, both sides; one box: one pin in the middle."
-	}
-	return "rear link pins, both sides."
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.
@@ -122,25 +122,25 @@ func pinFigures(h *rules.Checked) []parts.FigureLine {
 		kg := h.Hook(s, i)
 		lines = append(lines, parts.FigureLine{
 			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
-			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h, i)),
+			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h.Hung, i)),
 		})
 	}
 	for _, p := range h.Points {
 		lines = append(lines, parts.FigureLine{
 			Of: "Point " + p.ID, Figure: u.Load(p.Static),
-			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorsOf(h.Hung), moreAt(u, p.Most)),
+			Says: fmt.Sprintf("static; design %s (x %s)%s", u.Load(p.Design), rules.FactorWords(h.Job.Practice), moreAt(u, p.Most)),
 		})
 	}
-	return append(lines, inclinometer(h)...)
+	return append(lines, inclinometer(h.Hung)...)
 }
 
 // moreOnHook says at which lift a hoist holds more than finished, if at one.
-func moreOnHook(h *rules.Checked, i int) string {
+func moreOnHook(h *rig.Hung, i int) string {
 	peak := h.Peak(i)
 	if peak.Words() == "" {
 		return ""
 	}
-	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), rules.PlusTolerance(h.Hung, h.Hook(peak, i)))
+	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), rules.PlusTolerance(h, h.Hook(peak, i)))
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.
@@ -161,16 +161,16 @@ func massWords(h *rules.Checked) string {
 }
 
 // inclinometer says what to read on the first and on the last cabinet.
-func inclinometer(h *rules.Checked) []parts.FigureLine {
+func inclinometer(h *rig.Hung) []parts.FigureLine {
 	poses := h.Finished.Poses
 	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
-	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), h.Unit().Between(tilt, most, say.Aim))}}
+	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), say.Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines
 	}
 	return append(lines, parts.FigureLine{
 		Of: fmt.Sprintf("Cabinet %d reads", len(poses)), Figure: aimOf(h, len(poses)),
-		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h.Hung))),
+		Says: fmt.Sprintf("difference %s: a wrong pin shows in the difference; two that cancel do not: touch every pin", say.Angle(rig.Bend(h))),
 	})
 }
 
@@ -183,11 +183,11 @@ func pinNotes(h *rules.Checked) []string {
 	if words := rules.TwinWords(h); words != "" {
 		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.Twin.ID, words))
 	}
-	if over := aloneShort(h); over != "" {
+	if over := aloneShort(h.Hung); over != "" {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
 	if types := h.Unknown(); len(types) > 0 {
-		notes = append(notes, rules.UnknownCentres(types)+".")
+		notes = append(notes, rules.UnknownCentreWords(types)+".")
 	}
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
 }

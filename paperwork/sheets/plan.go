@@ -8,9 +8,16 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts/drawings"
 	"hangpack/layouts/plan"
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
 )
+
+// A chalk is a point as it is marked on the floor.
+type chalk struct {
+	id         string
+	left, down float64
+}
 
 // planSheet is all points from above, with what a tape should read between them.
 func planSheet(j *worked.Job) plan.Sheet {
@@ -49,20 +56,6 @@ func footprintOf(h *rules.Checked) plan.Stack {
 		Corners: [4]drawings.Place{at(front, half), at(front, -half), at(rear, -half), at(rear, half)}}
 }
 
-// A chalk is a point as it is marked on the floor.
-type chalk struct {
-	id         string
-	left, down float64
-}
-
-// chalksOf are the points of a stack, front first.
-func chalksOf(h *rules.Checked) (marks []chalk) {
-	for _, p := range h.Points {
-		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
-	}
-	return marks
-}
-
 // tapeChecksOf are what a tape should read along the floor: from front to rear of
 // each stack, from each stack to the next one across, both ways and diagonally,
 // and from the datum to every point.
@@ -74,7 +67,7 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 	stacks := slices.Clone(j.Stacks)
 	slices.SortStableFunc(stacks, func(a, b *rules.Checked) int { return cmp.Compare(b.StageLeft, a.StageLeft) })
 	for i, h := range stacks {
-		marks := chalksOf(h)
+		marks := chalksOf(h.Hung)
 		if len(marks) == 2 {
 			add(marks[0], marks[1])
 		}
@@ -82,7 +75,7 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 			break
 		}
 		for _, from := range marks {
-			for _, to := range chalksOf(stacks[i+1]) {
+			for _, to := range chalksOf(stacks[i+1].Hung) {
 				add(from, to)
 			}
 		}
@@ -93,10 +86,18 @@ func tapeChecksOf(j *worked.Job) (checks []plan.TapeCheck) {
 	return checks
 }
 
+// chalksOf are the points of a stack, front first.
+func chalksOf(h *rig.Hung) (marks []chalk) {
+	for _, p := range h.Points {
+		marks = append(marks, chalk{p.ID, p.StageLeft, p.Downstage})
+	}
+	return marks
+}
+
 // allChalks are the points of all stacks, then the others.
 func allChalks(j *worked.Job) (marks []chalk) {
 	for _, h := range j.Stacks {
-		marks = append(marks, chalksOf(h)...)
+		marks = append(marks, chalksOf(h.Hung)...)
 	}
 	for _, o := range j.Figures.Others {
 		marks = append(marks, chalk{o.ID, o.StageLeft, o.Downstage})

@@ -57,22 +57,22 @@ var pointNotes = []string{
 }
 
 func pointGroup(h *rules.Checked) layouts.PointGroup {
-	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h), classWords(h) + " Steel: " + steelWords(h) + "."}}
+	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h.Hung), classWords(h.Hung) + " Steel: " + steelWords(h.Hung) + "."}}
 	for i, p := range h.Points {
-		g.Points = append(g.Points, venuePoint(h, i, p))
+		g.Points = append(g.Points, venuePoint(h.Hung, i, p))
 	}
 	return g
 }
 
 // secondaryWords name what holds the stack if its hoists do not.
-func secondaryWords(h *rules.Checked) string {
+func secondaryWords(h *rig.Hung) string {
 	if h.Secondary == nil {
 		return "Secondary: not given; ask the venue whether it wants one."
 	}
-	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h.Hung), h.Unit().Load(h.Finished.Centre.Mass))
+	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
-func venuePoint(h *rules.Checked, i int, p rig.Point) layouts.VenuePoint {
+func venuePoint(h *rig.Hung, i int, p rig.Point) layouts.VenuePoint {
 	u := h.Unit()
 	alone, sums := layouts.Load{Is: "one hoist"}, staticSums(h, i)
 	if len(h.Picks) == 2 {
@@ -110,7 +110,7 @@ func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 }
 
 // chainWords write how much chain a hoist needs of what it has.
-func chainWords(h *rules.Checked, i int, p rig.Point) string {
+func chainWords(h *rig.Hung, i int, p rig.Point) string {
 	if p.ChainNeeded == nil {
 		return "chain needed " + say.NotGiven
 	}
@@ -125,7 +125,7 @@ func inBoth(u say.Units, kg float64) layouts.Load {
 
 // staticSums write what a point's static load includes, finished and at the lift
 // that loads it more, and what its hoist holds.
-func staticSums(h *rules.Checked, i int) []string {
+func staticSums(h *rig.Hung, i int) []string {
 	sums := []string{staticSum(h, h.Finished, i, "Static")}
 	if peak := h.Peak(i); peak.Words() != "" {
 		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
@@ -134,15 +134,15 @@ func staticSums(h *rules.Checked, i int) []string {
 }
 
 // staticSum writes what a point's static load includes in a state.
-func staticSum(h *rules.Checked, s *rig.State, i int, of string) string {
+func staticSum(h *rig.Hung, s *rig.State, i int, of string) string {
 	u, p := h.Unit(), h.Picks[i]
 	return fmt.Sprintf(of+": pick %s + rigging %s + hoist %s + chain %s + rigging %s = %s %s",
-		u.Part(s.Loads[i]), u.Part(p.Below.Mass), u.Part(p.Hoist.Mass), u.Part(p.Hoist.ChainMass*p.Hoist.ChainLength),
-		u.Part(p.Above.Mass), u.Part(h.Static(s, i)), u.MassUnit())
+		u.BareMass(s.Loads[i]), u.BareMass(p.Below.Mass), u.BareMass(p.Hoist.Mass), u.BareMass(p.Hoist.ChainMass*p.Hoist.ChainLength),
+		u.BareMass(p.Above.Mass), u.BareMass(h.Static(s, i)), u.MassUnit())
 }
 
 // steelWords write how high the steel is, over each pick where that differs.
-func steelWords(h *rules.Checked) string {
+func steelWords(h *rig.Hung) string {
 	at := func(i int) string { return h.Unit().Known(h.Picks[i].Steel) }
 	if len(h.Picks) == 1 || at(0) == at(1) {
 		return at(0)
@@ -151,17 +151,17 @@ func steelWords(h *rules.Checked) string {
 }
 
 // aloneSum writes what a hoist would hold with the other one slack.
-func aloneSum(h *rules.Checked, i int) string {
+func aloneSum(h *rig.Hung, i int) string {
 	kg := h.AloneOnHook(i)
 	used := say.Percent(h.UseOf(i, kg)) + " used"
 	if h.Overloads(i, kg) {
 		used = say.Percent(h.UseOf(i, kg)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.PlusTolerance(h.Hung, kg), rules.HoistLimit(h.Hung, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.PlusTolerance(h, kg), rules.HoistLimit(h, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.
-func classWords(h *rules.Checked) string {
+func classWords(h *rig.Hung) string {
 	var all []string
 	for _, p := range h.Picks {
 		words := fmt.Sprintf("Class of %s: %s.", p.Hoist.Key, say.Given(p.Hoist.Class))

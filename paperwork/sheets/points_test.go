@@ -30,7 +30,7 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 			for n, p := range s.Points {
 				cases++
 				assert.Contains(t, pdf, pointOnPaper(u, p, len(s.Points)), "%s: %s", name, p.ID)
-				assert.Contains(t, pdf, " = "+u.Part(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, " = "+u.BareMass(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
 				hoist := j.Stacks[i].Picks[n].Hoist
 				assert.Contains(t, pdf, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}
@@ -252,7 +252,7 @@ func TestMoreThanItMayHold(t *testing.T) {
 		j := trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks, "capacity: 500 kg", capacity))
 		cautions := trials.Found(j.Figures.Stacks[0].Cautions)
 		for i, end := range []string{"front", "rear"} {
-			assert.Equal(t, want, strings.Contains(aloneSum(j.Stacks[0], i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
+			assert.Equal(t, want, strings.Contains(aloneSum(j.Stacks[0].Hung, i), "MORE THAN IT MAY HOLD"), "%s, %g N past", end, past)
 			assert.Equal(t, want, slices.Contains(cautions, "one_hoist, "+end), "%s, %g N past", end, past)
 		}
 	}
@@ -272,8 +272,8 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 	half := trials.OpenJob(t, trials.Edited(t, "practice: {", "practice: {gear_use: 50 %, "))
 	for k, c := range whole.Figures.Stacks[0].Cabinets {
 		hinge, link := c.Hinge*0.6*1.05*1.25/6, c.Link*0.6*1.05*1.25/4.5 // two pins, ratings of 6 and 4.5 kN
-		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.Stacks[0], k)[6:])
-		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.Stacks[0], k)[6:])
+		assert.Equal(t, []string{say.Percent(hinge), say.Percent(link)}, jointRow(whole.Stacks[0].Hung, k)[6:])
+		assert.Equal(t, []string{say.Percent(2 * hinge), say.Percent(2 * link)}, jointRow(half.Stacks[0].Hung, k)[6:])
 	}
 	for i, u := range half.Stacks[0].Uses {
 		if u.Part == "hinge pin" || u.Part == "link pin" {

@@ -26,9 +26,9 @@ func practiceValue(u say.Units, v job.PracticeValue) string {
 	case job.Angle:
 		return say.Trimmed(say.Degrees(v.Value)) + "°"
 	case job.Length:
-		return u.Exactly(v.Value)
+		return u.ExactLength(v.Value)
 	case job.Mass:
-		return u.Weighed(v.Value)
+		return u.ExactMass(v.Value)
 	case job.Switch:
 		return map[float64]string{0: "no", 1: "yes"}[v.Value]
 	}

@@ -285,7 +285,7 @@ func TestHeldStacksCarryNoPins(t *testing.T) {
 		if s := trials.SheetOf(trials.WordsOn(page)); strings.HasPrefix(s, "D2 ") {
 			found++
 			assert.Equal(t, "D2 DO NOT FLY", s)
-			assert.Equal(t, []string{codeHead(j.Stacks[1]) + " DO NOT FLY"}, trials.CodesOn(t, page))
+			assert.Equal(t, []string{codeHead(j.Stacks[1].Hung) + " DO NOT FLY"}, trials.CodesOn(t, page))
 		}
 	}
 	assert.Equal(t, 1, found)

@@ -7,12 +7,11 @@ import (
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // cellWords say what a load cell's reading counts.
-func cellWords(h *rules.Checked) string {
+func cellWords(h *rig.Hung) string {
 	switch h.LoadCell {
 	case job.AboveHoist:
 		return "The load cell hangs above the hoist (motor): what it reads counts the hoist, all of its chain and the rigging below."
@@ -22,29 +21,30 @@ func cellWords(h *rules.Checked) string {
 	return "The load cell hangs below the hoist (motor): what it reads counts the rigging below it and neither hoist nor chain."
 }
 
-func heightWords(h *rules.Checked) string {
-	if h.Floor == 0 {
-		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
+// cellReads are what the load cells should read.
+func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument) {
+	u := h.Unit()
+	for i, r := range readings {
+		own := ownOfHoist(h, i)
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: say.Between(r.From+own, r.To+own, u.Reading),
+			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
-	way := "above"
-	if h.Floor < 0 {
-		way = "below"
-	}
-	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
+	return reads
 }
 
-// betweenWords say why figures lie between two, where a centre of gravity is not
-// known.
-func betweenWords(h *rules.Checked) string {
-	if types := h.Unknown(); len(types) > 0 {
-		return " " + rules.UnknownCentres(types) + "."
+// slackReads are of chains that carry their rigging and nothing below it.
+func slackReads(h *rig.Hung) (reads []layouts.Instrument) {
+	u := h.Unit()
+	for i, p := range h.Picks {
+		kg := p.Below.Mass + ownOfHoist(h, i)
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Reading(kg), May: "at most " + u.Reading(kg+h.Job.Practice.ReadingFloor)})
 	}
-	return ""
+	return reads
 }
 
 // ownOfHoist is what a load cell reads besides the hook's load: above the hoist
 // its mass and all of its chain.
-func ownOfHoist(h *rules.Checked, i int) float64 {
+func ownOfHoist(h *rig.Hung, i int) float64 {
 	if h.LoadCell != job.AboveHoist {
 		return 0
 	}
@@ -52,27 +52,8 @@ func ownOfHoist(h *rules.Checked, i int) float64 {
 	return m.Mass + m.ChainMass*m.ChainLength
 }
 
-// cellReads are what the load cells should read.
-func cellReads(h *rules.Checked, readings []rig.Reading) (reads []layouts.Instrument) {
-	u := h.Unit()
-	for i, r := range readings {
-		own := ownOfHoist(h, i)
-		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: u.Between(r.From+own, r.To+own, u.Reading),
-			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
-	}
-	return reads
-}
-
-// aimRead is what an inclinometer on cabinet n should read after lift k, counted
-// from 0.
-func aimRead(h *rules.Checked, k, n int) layouts.Instrument {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
-	off := h.Job.Practice.AimTolerance
-	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: h.Unit().Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
-}
-
 // aimReads are of cabinet 1, of the lowest one flown, and their difference.
-func aimReads(h *rules.Checked, k int) []layouts.Instrument {
+func aimReads(h *rig.Hung, k int) []layouts.Instrument {
 	s := h.Joined(k)
 	reads := []layouts.Instrument{aimRead(h, k, 1)}
 	if s.Flown == 1 {
@@ -80,4 +61,12 @@ func aimReads(h *rules.Checked, k int) []layouts.Instrument {
 	}
 	return append(reads, aimRead(h, k, s.Flown),
 		layouts.Instrument{Of: "difference", Is: say.Angle(s.LastAim() - s.Poses[0].Aim), May: "by the pins alone"})
+}
+
+// aimRead is what an inclinometer on cabinet n should read after lift k, counted
+// from 0.
+func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	off := h.Job.Practice.AimTolerance
+	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Between(from, to, say.Aim), May: say.Aims(from-off, to+off)}
 }

@@ -7,13 +7,12 @@ import (
 	"hangpack/calc"
 	"hangpack/layouts/drawings"
 	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
 // sideView is the stack from the side, as it hangs at trim, with labels for
 // the cabinets of one sheet.
-func sideView(h *rules.Checked, labelled say.Span) drawings.Elevation {
+func sideView(h *rig.Hung, labelled say.Span) drawings.Elevation {
 	u, s := h.Unit(), h.Finished
 	e := sideOf(h, s, h.Raise)
 	e.From, e.To = labelled.From, labelled.To
@@ -25,7 +24,7 @@ func sideView(h *rules.Checked, labelled say.Span) drawings.Elevation {
 }
 
 // sideOf is a state seen from the side, raised by so much.
-func sideOf(h *rules.Checked, s *rig.State, raise float64) drawings.Elevation {
+func sideOf(h *rig.Hung, s *rig.State, raise float64) drawings.Elevation {
 	up := func(v calc.Vec) drawings.Place { return drawings.Place{X: v.X, Z: v.Z + raise} }
 	e := drawings.Elevation{Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
 	for k, c := range h.Cabinets[:s.Flown] {
@@ -48,7 +47,7 @@ func sideOf(h *rules.Checked, s *rig.State, raise float64) drawings.Elevation {
 }
 
 // pickLevel says how high the picks are, the line next to the mark first.
-func pickLevel(h *rules.Checked) []string {
+func pickLevel(h *rig.Hung) []string {
 	u := h.Unit()
 	if len(h.Picks) == 1 {
 		return []string{"pick hole " + u.Length(h.PickHeight(0)), "low hook " + u.Length(h.LowHook(0))}
@@ -61,7 +60,7 @@ func pickLevel(h *rules.Checked) []string {
 const barEdge = 0.03
 
 // barOutline is a bar around its pick holes and its hinge pin.
-func barOutline(h *rules.Checked) []calc.Offset {
+func barOutline(h *rig.Hung) []calc.Offset {
 	lo, hi := calc.Offset{}, calc.Offset{}
 	for _, p := range h.Bar.PickHoles {
 		lo = calc.Offset{Behind: math.Min(lo.Behind, p.At.Behind), Below: math.Min(lo.Below, p.At.Below)}
@@ -74,7 +73,7 @@ func barOutline(h *rules.Checked) []calc.Offset {
 }
 
 // barStrip is the bar with its pick holes, from the side.
-func barStrip(h *rules.Checked) drawings.Strip {
+func barStrip(h *rig.Hung) drawings.Strip {
 	s := drawings.Strip{Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Used: h.Holes}
 	for i, p := range h.Bar.PickHoles {
 		hole := drawings.BarHole{At: drawings.Place{X: -p.At.Behind, Z: -p.At.Below}, Label: p.Label}

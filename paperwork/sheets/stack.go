@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"hangpack/layouts/paper"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
@@ -12,31 +13,8 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
-func HoldsWords(h *rules.Checked, s say.Span) string {
-	var parts []string
-	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
-		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
-	}
-	return strings.Join(parts, ", ")
-}
-
-// SetName names set k, counted from 0, as what rolls in and out.
-func SetName(h *rules.Checked, k int) string {
-	if h.HasDollies() {
-		return "dolly " + say.Dolly(k)
-	}
-	if len(h.Cabinets) == 1 {
-		return "the cabinet"
-	}
-	return "the cabinets"
-}
-
-// pinTarget names a stack's pin sheet to codes and clicks.
-func pinTarget(h *rules.Checked) string { return "pins " + h.ID }
-
 // stackHead is what stands at the top of a stack's sheets.
-func stackHead(h *rules.Checked) parts.Head {
+func stackHead(h *rig.Hung) parts.Head {
 	picks := "one pick"
 	if len(h.Picks) == 2 {
 		picks = "two picks"
@@ -47,9 +25,36 @@ func stackHead(h *rules.Checked) parts.Head {
 	}
 }
 
-// HoleOf is a hole as it prints: as stamped, with its splay beside it where the
+// headOf is the head of a stack's sheet, with what the sheet is of.
+func headOf(h *rig.Hung, what string) parts.Head {
+	head := stackHead(h)
+	head.Says = what + " · " + head.Says
+	return head
+}
+
+// SetName names set k, counted from 0, as what rolls in and out.
+func SetName(h *rig.Hung, k int) string {
+	if h.HasDollies() {
+		return "dolly " + say.Dolly(k)
+	}
+	if len(h.Cabinets) == 1 {
+		return "the cabinet"
+	}
+	return "the cabinets"
+}
+
+// HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
+func HoldsWords(h *rig.Hung, s say.Span) string {
+	var parts []string
+	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
+		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
+	}
+	return strings.Join(parts, ", ")
+}
+
+// JointHole is a hole as it prints: as stamped, with its splay beside it where the
 // label is not the same figure.
-func HoleOf(at job.Hole) parts.JointHole {
+func JointHole(at job.Hole) parts.JointHole {
 	p := parts.JointHole{Label: at.Label}
 	if !say.SameFigure(at.Label, at.Splay) {
 		p.Splay = say.Splay(at.Splay) + "°"
@@ -67,10 +72,58 @@ func label(word string, end rig.End) string {
 
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
-func aimOf(h *rules.Checked, n int) string {
+func aimOf(h *rig.Hung, n int) string {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
-	return h.Unit().Between(from, to, say.Aim)
+	return say.Between(from, to, say.Aim)
 }
 
 // datumOf is what the plan is measured from, in words.
 func datumOf(j *worked.Job) string { return say.Given(j.Datum) }
+
+// pinTarget names a stack's pin sheet to codes and clicks.
+func pinTarget(h *rig.Hung) string { return "pins " + h.ID }
+
+// codeOf is a stack's code on the cover and on its pin sheet: the job's address
+// with page and stack filled in, or without one all pins as text.
+func codeOf(h *rules.Checked) paper.Code {
+	switch {
+	case h.Held():
+		return paper.Code{Text: heldText(h.Hung), To: pinTarget(h.Hung)}
+	case h.Job.URL == "":
+		return paper.Code{Text: pinText(h.Hung, 1, len(h.Cabinets)), To: pinTarget(h.Hung)}
+	}
+	return paper.Code{Text: addressOf(h.Hung), To: pinTarget(h.Hung)}
+}
+
+// addressOf is the job's address for this stack. An address without placeholders
+// gets the page as a fragment. Source: RFC 8118, section 3 (page=).
+func addressOf(h *rig.Hung) string {
+	url := h.Job.URL
+	if !strings.Contains(url, "{page}") && !strings.Contains(url, "{stack}") {
+		return url + "#page={page}"
+	}
+	return strings.ReplaceAll(url, "{stack}", h.ID)
+}
+
+// codeHead is what every code that carries text begins with: which stack, which
+// revision, which job. It is in the letters of a QR code's alphanumeric mode.
+func codeHead(h *rig.Hung) string {
+	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.Job.Revision, h.Job.Fingerprint))
+}
+
+// pinText is the pick holes and the holes of cabinets from to, both counted
+// from 1, as a phone shows them with no network: 'SL REV B 3F9A1C07 PICK 22
+// 1:0 2:0.5'.
+func pinText(h *rig.Hung, from, to int) string {
+	parts := []string{codeHead(h), "PICK"}
+	for _, hole := range h.Holes {
+		parts = append(parts, h.Label(hole).Text)
+	}
+	for n := from; n <= to; n++ {
+		parts = append(parts, fmt.Sprintf("%d:%s", n, h.Cabinets[n-1].Hole.Label))
+	}
+	return strings.Join(parts, " ")
+}
+
+// heldText is all that the code of a held stack says: no pins.
+func heldText(h *rig.Hung) string { return codeHead(h) + " DO NOT FLY" }

@@ -185,7 +185,7 @@ func TestPagesReadByAnother(t *testing.T) {
 		text := strings.Join(strings.Fields(tool(t, "pdftotext", "-layout", file, "-")), " ")
 		for _, h := range j.Stacks {
 			if len(h.Holds) == 0 {
-				assert.Contains(t, text, codeHead(h)+" PICK", file)
+				assert.Contains(t, text, codeHead(h.Hung)+" PICK", file)
 			}
 		}
 	}

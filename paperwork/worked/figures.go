@@ -1,11 +1,8 @@
 package worked
 
 import (
-	"hangpack/calc"
-	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
-	"hangpack/paperwork/say"
 )
 
 // Figures is all that is worked out of a job, as data, one object for
@@ -85,94 +82,6 @@ type CabinetFigures struct {
 	Link      float64 `json:"link_kn"`
 }
 
-// OtherFigures is one point of the roof that carries no stack.
-type OtherFigures struct {
-	ID        string  `json:"id"`
-	What      string  `json:"what"`
-	StageLeft float64 `json:"stage_left_m"`
-	Downstage float64 `json:"downstage_m"`
-	Height    float64 `json:"height_m"`
-	rig.Carried
-}
-
-// FiguresOf gathers the figures of a job from its stacks as worked out.
-func FiguresOf(j *job.Job, stacks []*rules.Checked) Figures {
-	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}, Others: otherFigures(j)}
-	for _, h := range stacks {
-		s := stackFigures(h)
-		f.Stacks = append(f.Stacks, s)
-		f.Total = f.Total.Plus(s.PointsTotal())
-	}
-	for _, o := range f.Others {
-		f.Total = f.Total.Plus(o.Carried)
-	}
-	return f
-}
-
-// OthersTotal is what all other points carry.
-func (f Figures) OthersTotal() (sum rig.Carried) {
-	for _, o := range f.Others {
-		sum = sum.Plus(o.Carried)
-	}
-	return sum
-}
-
-// PointsTotal is what all points of a stack carry.
-func (s StackFigures) PointsTotal() (sum rig.Carried) {
-	for _, p := range s.Points {
-		sum = sum.Plus(p.Carried)
-	}
-	return sum
-}
-
-func stackFigures(h *rules.Checked) StackFigures {
-	s := h.Finished
-	return StackFigures{
-		ID: h.ID, Name: h.Name,
-		Held: h.Held(), Holds: list(h.Holds), Cautions: list(h.Cautions),
-		Mass:      s.Centre.Mass,
-		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
-		LastAim:         say.Degrees(s.Poses[len(s.Poses)-1].Aim),
-		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
-		Picks:           pickFigures(h), Options: optionFigures(h),
-		Lowest:   h.Raise + s.Lowest(),
-		Cabinets: cabinetFigures(h), Points: h.Points, Lifts: liftFigures(h),
-		HookFigures: hookFigures(h, len(h.Lifts)), Alone: aloneFigures(h),
-	}
-}
-
-// list is findings, never null.
-func list(f []rules.Finding) []rules.Finding { return append([]rules.Finding{}, f...) }
-
-func pickFigures(h *rules.Checked) (picks []PickFigures) {
-	for i, hole := range h.Holes {
-		kg := h.Finished.Loads[i]
-		picks = append(picks, PickFigures{h.Label(hole), kg, kg / h.Finished.Centre.Mass})
-	}
-	return picks
-}
-
-func optionFigures(h *rules.Checked) []OptionFigures {
-	options := []OptionFigures{}
-	for i, o := range h.Options {
-		options = append(options, OptionFigures{h.Label(i), say.Degrees(o.Aim)})
-	}
-	return options
-}
-
-func cabinetFigures(h *rules.Checked) (cabinets []CabinetFigures) {
-	for k, c := range h.Cabinets {
-		j := h.Finished.Joints[k]
-		cabinets = append(cabinets, CabinetFigures{
-			Number: k + 1, Type: c.Key, Set: h.Sets.Of(k+1) + 1,
-			Splay: c.Hole.Splay, Aim: say.Degrees(h.Finished.Poses[k].Aim),
-			Lowest: h.Raise + calc.Lowest(h.Finished.Corners[k]),
-			Hinge:  j.Hinge() / 1000, HingePull: j.HingePull / 1000, Link: j.Link / 1000,
-		})
-	}
-	return cabinets
-}
-
 // HookFigures are what hangs from each hook in kg, front first, the rigging below
 // included: as worked out, and the least and the most over masses and, with two
 // picks, tilts within their tolerance, no closer to it than practice.reading_floor.
@@ -199,33 +108,28 @@ type LiftFigures struct {
 	PickClear *float64 `json:"pick_clear_m,omitempty"`
 }
 
-func liftFigures(h *rules.Checked) []LiftFigures {
-	lifts := []LiftFigures{}
-	for k, s := range h.Lifts {
-		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: hookFigures(h, k),
-			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h.Hung, k), LastAim: say.Degrees(s.LastAim())}
-		if h.Dolly != nil {
-			clear := h.RollIn(k)
-			f.PickClear = &clear
-		}
-		lifts = append(lifts, f)
-	}
-	return lifts
+// OtherFigures is one point of the roof that carries no stack.
+type OtherFigures struct {
+	ID        string  `json:"id"`
+	What      string  `json:"what"`
+	StageLeft float64 `json:"stage_left_m"`
+	Downstage float64 `json:"downstage_m"`
+	Height    float64 `json:"height_m"`
+	rig.Carried
 }
 
-// hookFigures are of the stack after lift k, counted from 0.
-func hookFigures(h *rules.Checked, k int) (f HookFigures) {
-	for _, r := range h.Readings(k) {
-		f.Hooks, f.Low, f.High = append(f.Hooks, r.Is), append(f.Low, r.Low), append(f.High, r.High)
+// OthersTotal is what all other points carry.
+func (f Figures) OthersTotal() (sum rig.Carried) {
+	for _, o := range f.Others {
+		sum = sum.Plus(o.Carried)
 	}
-	return f
+	return sum
 }
 
-// aloneFigures are what each of two hooks holds with the other one slack, in kg.
-func aloneFigures(h *rules.Checked) []float64 {
-	alone := []float64{}
-	for i := range h.Swung {
-		alone = append(alone, h.AloneOnHook(i))
+// PointsTotal is what all points of a stack carry.
+func (s StackFigures) PointsTotal() (sum rig.Carried) {
+	for _, p := range s.Points {
+		sum = sum.Plus(p.Carried)
 	}
-	return alone
+	return sum
 }

@@ -11,16 +11,6 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// Stack returns the stack of an id, or nil.
-func (j *Job) Stack(id string) *rules.Checked {
-	for _, h := range j.Stacks {
-		if h.ID == id {
-			return h
-		}
-	}
-	return nil
-}
-
 // Job is a job with all that has been worked out of it.
 type Job struct {
 	*job.Job
@@ -42,6 +32,16 @@ func Out(file string, j *job.Job) (*Job, error) {
 	rules.CompareTwins(w.Stacks)
 	w.Figures = FiguresOf(j, w.Stacks)
 	return w, nil
+}
+
+// Stack returns the stack of an id, or nil.
+func (j *Job) Stack(id string) *rules.Checked {
+	for _, h := range j.Stacks {
+		if h.ID == id {
+			return h
+		}
+	}
+	return nil
 }
 
 // Files returns the paths of the files that the job was read from: its own and

@@ -1,0 +1,114 @@
+package rules
+
+import (
+	"fmt"
+	"slices"
+
+	"hangpack/paperwork/rig"
+)
+
+// Check holds every rule against a stack, wherever its unknown centres of gravity lie.
+func Check(h *rig.Hung) *Checked {
+	c := &Checked{Hung: h}
+	c.run()
+	takeWorst(c)
+	return c
+}
+
+// run holds every rule against the states of a stack, then against all of it.
+func (h *Checked) run() {
+	for _, s := range h.States() {
+		for i := range table {
+			if r := &table[i]; r.states != nil {
+				r.states(&check{h, r}, s)
+			}
+		}
+	}
+	for i := range table {
+		if r := &table[i]; r.stack != nil {
+			r.stack(&check{h, r})
+		}
+	}
+}
+
+// A check is one rule being held against one stack.
+type check struct {
+	*Checked
+	rule *Rule
+}
+
+// hold adds a hold of the rule. The caller may set Of and By of what it returns, until
+// the next finding is added.
+func (c *check) hold(at rig.Where, format string, args ...any) *Finding {
+	return c.add(&c.Holds, at, fmt.Sprintf(format, args...))
+}
+
+// caution adds a caution as hold does a hold.
+func (c *check) caution(at rig.Where, format string, args ...any) *Finding {
+	return c.add(&c.Cautions, at, fmt.Sprintf(format, args...))
+}
+
+func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
+	*to = append(*to, Finding{Rule: c.rule.ID, Title: c.rule.Title, Where: at, Says: says})
+	return &(*to)[len(*to)-1]
+}
+
+// rated holds a load against its limit, both in newtons with all factors in them, and
+// keeps the most used part of its kind.
+func (c *check) rated(part string, load, limit float64, says Wording) {
+	c.Uses.take(Use{part, load / limit, says})
+	if load > limit+rig.Alike {
+		at, worked, most := says()
+		c.hold(at, "%s is more than %s", worked, most).By = load / limit
+	}
+}
+
+// measured keeps the closest of a kind of measure.
+func (c *check) measured(of string, spare float64, says Wording) {
+	c.Measures.take(Measure{of, spare, says})
+}
+
+// takeWorst checks the corners as well, and keeps the worst of each finding, use
+// and measure.
+func takeWorst(h *Checked) {
+	for _, corner := range h.Corners {
+		v := &Checked{Hung: corner}
+		v.run()
+		said := ifSo(corner.Third)
+		h.Holds = worse(h.Holds, v.Holds, said)
+		h.Cautions = worse(h.Cautions, v.Cautions, said)
+		takeUses(h, v.Uses, said)
+		takeMeasures(h, v.Measures, said)
+	}
+}
+
+// worse adds to findings those that come up only elsewhere, and puts in the place
+// of one a worse one of its kind.
+func worse(found, elsewhere []Finding, said string) []Finding {
+	for _, f := range elsewhere {
+		f.Says += " (" + said + ")"
+		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where && old.Of == f.Of })
+		switch {
+		case i < 0:
+			found = append(found, f)
+		case f.By > found[i].By+rig.Within:
+			found[i] = f
+		}
+	}
+	return found
+}
+
+func takeUses(h *Checked, uses []Use, said string) {
+	for _, u := range uses {
+		h.Uses.take(Use{u.Part, u.Of, u.Says.so(said)})
+	}
+}
+
+func takeMeasures(h *Checked, measures []Measure, said string) {
+	for _, m := range measures {
+		h.Measures.take(Measure{m.Of, m.Spare, m.Says.so(said)})
+	}
+}
+
+// ifSo says where unknown centres of gravity have to lie for what is said.
+func ifSo(t rig.Third) string { return "if the centre of gravity that is not known lies " + t.Name }

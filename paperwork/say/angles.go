@@ -1,0 +1,61 @@
+package say
+
+import (
+	"math"
+)
+
+func Degrees(rad float64) float64 { return rad * 180 / math.Pi }
+
+func Radians(deg float64) float64 { return deg * math.Pi / 180 }
+
+// Aim writes which way a cabinet looks: '2.5° down', '0.4° up' or 'level'.
+func Aim(rad float64) string {
+	deg := Degrees(rad)
+	switch s := Fixed(math.Abs(deg), 1); {
+	case s == "0.0":
+		return "level"
+	case deg > 0:
+		return s + "° down"
+	default:
+		return s + "° up"
+	}
+}
+
+// AimPast writes an aim that is past a limit, both in rad, with as many digits
+// as it takes to see that.
+func AimPast(rad, limit float64) string {
+	deg := math.Abs(Degrees(rad))
+	switch {
+	case Fixed(deg, 1) != Fixed(Degrees(limit), 1):
+		return Aim(rad)
+	case rad > 0:
+		return Trimmed(deg) + "° down"
+	}
+	return Trimmed(deg) + "° up"
+}
+
+// Aims writes what an aim may lie between.
+func Aims(from, to float64) string {
+	a, b := Aim(from), Aim(to)
+	if s := FromTo(a, b); s != a+" to "+b {
+		return s
+	}
+	return "between " + a + " and " + b
+}
+
+// Turned write a turn: '2.7° front down'.
+func Turned(rad float64) string {
+	if rad > 0 {
+		return Angle(rad) + " front down"
+	}
+	return Angle(rad) + " front up"
+}
+
+// Angle writes the size of an angle, as a difference of two aims is.
+func Angle(rad float64) string { return Fixed(math.Abs(Degrees(rad)), 1) + "°" }
+
+// FineAngle writes an angle given in rad, positive down.
+func FineAngle(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
+
+// Splay writes an angle in degrees with no more digits than it needs.
+func Splay(deg float64) string { return Trimmed(deg) }
