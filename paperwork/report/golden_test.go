@@ -52,3 +52,13 @@ func TestPointsReportFitsItsColumns(t *testing.T) {
 		}
 	}
 }
+
+// TestPushedLinksHaveASign: a link that is pushed by more than a newton stands with a
+// minus before its force.
+func TestPushedLinksHaveASign(t *testing.T) {
+	for n, force := range map[float64]string{-2500: "  -2.50 kN  ", 2500: "   2.50 kN  ", -0.9: "   0.01 kN  "} {
+		j := trials.OpenJob(t, trials.Plain)
+		j.Stacks[0].Finished.Joints[7].Link = n
+		assert.Contains(t, report.Check(j), force, "%g N", n)
+	}
+}
