@@ -170,3 +170,29 @@ func TestLowestOfEachCorner(t *testing.T) {
 		assert.Equal(t, -7.0, Lowest(corners), "corner %d", i)
 	}
 }
+
+// TestTurned: rotation of axes by hand. A part turned front down by a right angle has
+// what was behind above its pin, and what was below behind it; by 30 degrees, the
+// triangle of half and of half the root of three. Cosine and sine of 0.6 and 0.8 are
+// those of the triangle of 3, 4 and 5.
+func TestTurned(t *testing.T) {
+	for _, tt := range []struct {
+		behind, below, turn float64
+		x, z                float64
+	}{
+		{0.2, 0.3, 0, -0.2, -0.3},
+		{0.2, 0.3, math.Pi / 2, -0.3, 0.2},
+		{0.2, 0.3, -math.Pi / 2, 0.3, -0.2},
+		{0.2, 0.3, math.Pi, 0.2, 0.3},
+		{1, 0, math.Pi / 6, -math.Sqrt(3) / 2, 0.5},
+		{0, 1, math.Pi / 6, -0.5, -math.Sqrt(3) / 2},
+		{5, 10, math.Atan2(4, 3), -11, -2}, // -5·0.6 - 10·0.8, 5·0.8 - 10·0.6
+	} {
+		at := Offset{tt.behind, tt.below}
+		for what, got := range map[string]Vec{"a place": at.Turned(tt.turn), "a weight": Weight{30, at}.Turned(tt.turn).At} {
+			assert.InDelta(t, tt.x, got.X, 1e-12, "%s, %+v", what, tt)
+			assert.InDelta(t, tt.z, got.Z, 1e-12, "%s, %+v", what, tt)
+		}
+		assert.Equal(t, 30.0, Weight{30, at}.Turned(tt.turn).Mass)
+	}
+}

@@ -62,7 +62,6 @@ func kindOf(t *testing.T, j *worked.Job, words []paper.Mark) (kind, stack string
 // the whole pack, number and code included; and of the pages of the whole just
 // those are written that are asked for.
 func TestChosenSheets(t *testing.T) {
-	r := rand.New(rand.NewSource(4))
 	ofJob := map[string]bool{}
 	for _, k := range sheets.Order {
 		ofJob[k.Name] = k.OfJob
@@ -70,7 +69,7 @@ func TestChosenSheets(t *testing.T) {
 	for name, j := range trials.ReadJobs(t) {
 		whole, err := sheets.Draw(j)
 		require.NoError(t, err)
-		pages := byPage(whole.Marks)
+		pages, r := byPage(whole.Marks), rand.New(rand.NewSource(int64(len(whole.PDF))))
 		for range deep.Of(1, 3) {
 			var only, stacks []string
 			for _, k := range Kinds() {
@@ -105,6 +104,30 @@ func TestChosenSheets(t *testing.T) {
 			}
 			assert.LessOrEqual(t, farthest(t, string(pdf.PDF)), pdf.Pages, "%s: a click to a page that is not there", name)
 		}
+	}
+}
+
+// TestChoices: which sheets of the example of which a stack is held are taken.
+func TestChoices(t *testing.T) {
+	j := trials.OpenFile(t, "examples/held.yaml")
+	for _, tt := range []struct{ kinds, stacks, takes string }{
+		{"", "", "cover points kit cautions D1 D2"},
+		{"", "D2", "D2"},
+		{"", "D1,D2", "D1 D2"},
+		{"kit", "", "kit"},
+		{"kit", "D1", "kit"},
+		{"kit,pins", "D2", "kit D2"},
+		{"pins", "", "D1 D2"},
+	} {
+		c, err := Choose(j, tt.kinds, tt.stacks)
+		require.NoError(t, err)
+		var takes []string
+		for _, s := range sheets.All(j) {
+			if of := cmp.Or(s.Stack, s.Kind); c.takes(s) && !slices.Contains(takes, of) {
+				takes = append(takes, of)
+			}
+		}
+		assert.ElementsMatch(t, strings.Fields(tt.takes), takes, "%q of %q", tt.kinds, tt.stacks)
 	}
 }
 

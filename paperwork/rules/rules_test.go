@@ -185,27 +185,3 @@ func TestHingeTurns(t *testing.T) {
 		}
 	}
 }
-
-// TestRoundingUp: what a roof carries is never printed as less.
-func TestRoundingUp(t *testing.T) {
-	m, i := say.Units{}, say.Units{Imperial: true}
-	assert.Equal(t, "300 kg", m.Load(300.0000000001))
-	assert.Equal(t, "301 kg", m.Load(300.001))
-	assert.Equal(t, "662 lb", i.Load(300)) // 300 / 0.45359237 = 661.39
-	assert.Equal(t, "0.01 kN", m.Force(0.1))
-	assert.Equal(t, "1.70 kN", m.Force(-1700))
-	assert.Equal(t, "0.00 kN", m.Force(0))
-	assert.Equal(t, "225 lbf", i.Force(1000)) // 1000 / 4.4482216 = 224.81
-	assert.Equal(t, "31 %", say.Percent(0.301))
-	assert.Equal(t, "30 %", say.Percent(0.3))
-	assert.Equal(t, "level", say.Aim(say.Radians(0.049)))
-	assert.Equal(t, "0.1° up", say.Aim(say.Radians(-0.051)))
-	assert.Equal(t, "14.00 m", m.Apart(14.006, 14)(14))
-	assert.Equal(t, "14001 mm", m.Apart(14.001, 14)(14.001))
-	assert.Equal(t, "14.000001 m", m.Apart(14.000001, 14)(14.000001))
-	assert.Equal(t, "14 ft 6 1/2 in", i.Length(4.4323)) // 14.5417 ft
-	assert.Equal(t, "11 7/16 in", i.Fine(0.2905))
-	assert.Equal(t, "-0.31 m", m.Length(-0.311))
-	assert.Equal(t, "0.00 m", m.Length(-0.001))
-	assert.Equal(t, "500 kg", m.Limit(4903.325))
-}

@@ -49,19 +49,6 @@ func TestForbiddenPushFirst(t *testing.T) {
 	assert.Equal(t, "joint 3: "+h.Unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
 }
 
-// TestTwoFindingsAtOnePlace: of two findings of one rule at one joint neither takes
-// the place of the other, wherever an unknown centre of gravity lies.
-func TestTwoFindingsAtOnePlace(t *testing.T) {
-	says := ""
-	for _, f := range trials.OpenFile(t, "testdata/jobs/pushed-and-overloaded.yaml").Figures.Stacks[0].Holds {
-		if f.Where.String() == "joint 1, front" {
-			says += f.Says + "\n"
-		}
-	}
-	assert.Equal(t, 1, strings.Count(says, "hinge pin, with the front hoist alone"), says)
-	assert.Equal(t, 1, strings.Count(says, "link, with the front hoist alone: pushed"), says)
-}
-
 // TestLimitsOfUnknownCentres: one hoist alone is held against the bar's tilt limit
 // wherever an unknown centre of gravity lies, and says where it has to lie for the
 // worst.

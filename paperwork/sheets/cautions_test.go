@@ -8,8 +8,6 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"hangpack/layouts"
-	"hangpack/paperwork/rig"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -131,12 +129,4 @@ func TestEveryCautionHasItsSource(t *testing.T) {
 		}
 	}
 	assert.NotEmpty(t, anyone.From)
-}
-
-// TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a
-// set is its dolly.
-func TestWhereInWords(t *testing.T) {
-	for at, want := range map[rig.Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: rig.Front}: "front"} {
-		assert.Equal(t, want, rules.WhereWords(at), at)
-	}
 }

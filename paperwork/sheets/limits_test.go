@@ -48,19 +48,6 @@ func TestOneNewtonHasNoSign(t *testing.T) {
 	}
 }
 
-// TestHingeTurnsFromANewton: a hinge that goes from pulled to pushed is worth a
-// caution where both are more than a newton.
-func TestHingeTurnsFromANewton(t *testing.T) {
-	for n, want := range map[float64][]string{-0.9: {}, -1.1: {"hinge_turns, joint 2"}, 0.9: {}, 1.1: {}} {
-		h := trials.OpenJob(t, trials.Plain).Stacks[0]
-		require.Len(t, h.Lifts, 1)
-		require.Greater(t, h.Finished.Joints[1].HingePull, 1.1)
-		h.Lifts[0].Joints[1].HingePull = n
-		turns := slices.DeleteFunc(trials.Found(rules.Check(h.Hung).Cautions), func(f string) bool { return !strings.HasPrefix(f, "hinge_turns") })
-		assert.Equal(t, want, slices.Clip(turns), "%g N", n)
-	}
-}
-
 // TestGearUseOnPaper: what practice allows of a rating stands in every sum that
 // it is in: of 6 and 4.5 kN half are 3 and 2.25 kN, and the percents of the
 // calculation sheet are of those.

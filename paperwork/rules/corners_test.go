@@ -1,0 +1,119 @@
+package rules_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/say"
+	"hangpack/testdata/trials"
+)
+
+// Findings of one hoist alone, and of centres of gravity that are not known, whose
+// corners are tried one by one.
+
+// TestHingeTurnsFromANewton: a hinge that goes from pulled to pushed is worth a
+// caution where both are more than a newton.
+func TestHingeTurnsFromANewton(t *testing.T) {
+	for n, want := range map[float64][]string{-0.9: {}, -1.1: {"hinge_turns, joint 2"}, 0.9: {}, 1.1: {}} {
+		h := trials.OpenJob(t, trials.Plain).Stacks[0]
+		require.Len(t, h.Lifts, 1)
+		require.Greater(t, h.Finished.Joints[1].HingePull, 1.1)
+		h.Lifts[0].Joints[1].HingePull = n
+		turns := slices.DeleteFunc(trials.Found(rules.Check(h.Hung).Cautions), func(f string) bool { return !strings.HasPrefix(f, "hinge_turns") })
+		assert.Equal(t, want, slices.Clip(turns), "%g N", n)
+	}
+}
+
+// TestTwoFindingsAtOnePlace: of two findings of one rule at one joint neither takes
+// the place of the other, wherever an unknown centre of gravity lies.
+func TestTwoFindingsAtOnePlace(t *testing.T) {
+	says := ""
+	for _, f := range trials.OpenFile(t, "testdata/jobs/pushed-and-overloaded.yaml").Figures.Stacks[0].Holds {
+		if f.Where.String() == "joint 1, front" {
+			says += f.Says + "\n"
+		}
+	}
+	assert.Equal(t, 1, strings.Count(says, "hinge pin, with the front hoist alone"), says)
+	assert.Equal(t, 1, strings.Count(says, "link, with the front hoist alone: pushed"), says)
+}
+
+// TestUnknownCentresHold: a limit that only a corner passes is a hold, at the load
+// of that corner.
+func TestUnknownCentresHold(t *testing.T) {
+	j := trials.OpenJob(t, strings.Replace(trials.UnknownJob(t), "pick_rating: 700 kg", "pick_rating: 205 kg", 1))
+	s := j.Figures.Stacks[1]
+	require.True(t, s.Held)
+	var found []string
+	for _, f := range s.Holds {
+		found = append(found, say.Listed(f.Rule, f.Where.String()))
+		assert.Contains(t, f.Says, "if the centre of gravity that is not known lies")
+	}
+	assert.Equal(t, []string{"pick_hole, rear"}, found)
+}
+
+// TestOneMustHold: with practice.one_must_hold what is a caution of one hoist alone
+// is a hold, and nothing else changes.
+func TestOneMustHold(t *testing.T) {
+	yaml := trials.Edited(t, trials.OnePick, trials.TwoPicks, "capacity: 500 kg", "capacity: 310 kg")
+	may, must := trials.OpenJob(t, yaml).Figures.Stacks[0], trials.OpenJob(t, strings.Replace(yaml, "practice: {", "practice: {one_must_hold: yes, ", 1)).Figures.Stacks[0]
+	alone := func(f []rules.Finding) (all []rules.Finding) {
+		for _, one := range f {
+			if strings.HasPrefix(one.Rule, "one_hoist") {
+				one.By = 0
+				all = append(all, one)
+			}
+		}
+		return all
+	}
+	require.NotEmpty(t, alone(may.Cautions))
+	assert.Empty(t, may.Holds)
+	assert.Equal(t, alone(may.Cautions), alone(must.Holds))
+	assert.Empty(t, alone(must.Cautions))
+	assert.True(t, must.Held)
+}
+
+// TestUnknownCentresWorsen: a limit that is passed as worked out and further in a
+// corner is held with the sum of that corner.
+func TestUnknownCentresWorsen(t *testing.T) {
+	low := strings.Replace(trials.UnknownJob(t), "pick_rating: 700 kg", "pick_rating: 150 kg", 1)
+	j, s := trials.OpenJob(t, low), rules.Finding{}
+	for _, f := range j.Figures.Stacks[1].Holds {
+		if f.Rule == "pick_hole" && f.Where.End == rig.Rear {
+			s = f
+		}
+	}
+	rear := j.Figures.Stacks[1].Points[1].Most.Static - j.Figures.Stacks[1].Points[1].Static + j.Figures.Stacks[1].Picks[1].Load
+	assert.Greater(t, rear, j.Figures.Stacks[1].Picks[1].Load+5)
+	assert.Contains(t, s.Says, say.Units{}.Addend(rear)+" x 1.05 x 1.25")
+	assert.Contains(t, s.Says, "if the centre of gravity that is not known lies rear and low")
+}
+
+// TestTipsOverAlone: from a pick hole that does not lie above the centre of gravity
+// the stack tips over when the other hoist goes slack.
+func TestTipsOverAlone(t *testing.T) {
+	yaml := trials.Edited(t, trials.OnePick, "{picks: 2, hoist: hoist, front_hole: T1, rear_hole: T2}",
+		"pick_holes: {count: 41, ahead_of_hinge: 60 mm, spacing: 15 mm, above_hinge: 95 mm}",
+		"pick_holes: [{label: T1, behind_hinge: 0 mm, below_hinge: 3 m}, {label: T2, behind_hinge: 900 mm, above_hinge: 4 m}]")
+	s := trials.OpenJob(t, yaml)
+	assert.Contains(t, trials.Found(append(s.Figures.Stacks[0].Cautions, s.Figures.Stacks[0].Holds...)), "one_hoist_gear, front")
+	says := ""
+	for _, f := range s.Figures.Stacks[0].Cautions {
+		says += f.Says
+	}
+	assert.Contains(t, says, "on the front hoist alone the centre of gravity is not below the pick hole: it tips over")
+	assert.NotContains(t, says, "on the rear hoist alone the centre")
+}
+
+// TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a
+// set is its dolly.
+func TestWhereInWords(t *testing.T) {
+	for at, want := range map[rig.Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: rig.Front}: "front"} {
+		assert.Equal(t, want, rules.WhereWords(at), at)
+	}
+}
