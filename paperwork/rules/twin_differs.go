@@ -9,8 +9,8 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// twinDiffers: two twins are not alike. Held against both of them when all stacks of a job are
-// checked: see CompareTwins.
+// twinDiffers: two twins are not alike. It is held against both of them once all stacks
+// of a job are checked: see CompareTwins.
 var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution}
 
 // A Difference is what is not alike of two twins: in what, and how each has it.
@@ -19,8 +19,8 @@ type Difference struct {
 	Of, This, Other string
 }
 
-// CompareTwins cautions both of every two twins of each difference. Place and pan,
-// name and shape may differ.
+// CompareTwins makes the twins among the stacks of a job known to each other, and
+// cautions both of each difference. Place and pan, name and shape may differ.
 func CompareTwins(stacks []*Checked) {
 	for _, h := range stacks {
 		for _, other := range stacks {
@@ -40,7 +40,8 @@ func cautionTwin(h, other *Checked) {
 	}
 }
 
-// differences are those of two stacks: joint by joint, then of all else.
+// differences are those of two stacks, how h has it as This: joint by joint, then of all
+// else.
 func differences(h, other *rig.Hung) (all []Difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
@@ -163,6 +164,7 @@ func extraWords(h *rig.Hung) string {
 	return strings.Join(all, "; ")
 }
 
+// holeAs writes a hole as stamped, with its splay where the label is another figure.
 func holeAs(at job.Hole) string {
 	if say.SameFigure(at.Label, at.Splay) {
 		return at.Label
