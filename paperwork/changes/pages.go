@@ -10,7 +10,8 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// pageChanges are sheets of both revisions by what has to be done with them.
+// pageChanges are the names of sheets of both revisions, by what has to be done with
+// them.
 type pageChanges struct{ other, same, added, gone []string }
 
 // paperWords say which sheets to bin and which to print again.
@@ -41,6 +42,7 @@ func (c List) changedPages() (pageChanges, error) {
 	return compareSheets(was, now), nil
 }
 
+// compareSheets tells the sheets of two packs apart by what they say and where.
 func compareSheets(was, now pageWords) (s pageChanges) {
 	for _, name := range now.names {
 		switch text, both := was.says[name]; {
@@ -66,6 +68,7 @@ type pageWords struct {
 	says  map[string]string
 }
 
+// pageWordsOf draws a pack and reads it page by page.
 func pageWordsOf(j *worked.Job) (p pageWords, err error) {
 	pdf, err := sheets.Draw(j)
 	if err != nil {

@@ -14,7 +14,7 @@ import (
 // an error where one does not fit on paper.
 func (c List) Report() (string, error) {
 	var b strings.Builder
-	pdf, err := c.paperWords()
+	sheets, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
 		say.Inset(&b, s)
@@ -24,12 +24,14 @@ func (c List) Report() (string, error) {
 	}
 	c.writePoints(&b)
 	b.WriteString("\n")
-	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), pdf, []string{c.closing()}) {
+	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), sheets, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
 	return b.String(), err
 }
 
+// writeStack writes what changes of a stack that both revisions have: its joints in
+// columns, then all else.
 func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.Stack(h.ID)
@@ -45,6 +47,7 @@ func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	}
 }
 
+// writePoints writes what changes of points, in columns.
 func (c List) writePoints(b *strings.Builder) {
 	u := c.new.Unit()
 	for i, p := range c.Points {

@@ -6,7 +6,7 @@ import (
 )
 
 // ofVenue are the parts of a stack that the venue accepts anew when they change,
-// ofVenueJob those of the job; see approvedAgain.
+// ofVenueJob those of the job: what approvedAgain of package sheets asks for.
 var (
 	ofVenue    = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
 	ofVenueJob = []string{"venue", "date", "datum", "heights above"}
