@@ -33,7 +33,7 @@ type Task struct {
 	Strong bool
 }
 
-// A Instrument is what an instrument should show, with a box for what it does show.
+// An Instrument is what an instrument should show, with a box for what it does show.
 type Instrument struct{ Of, Is, May string }
 
 // A viewSize is how wide the views of cards are, and their scale; nothing where they

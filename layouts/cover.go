@@ -23,7 +23,7 @@ type Cover struct {
 	Note     string // 'hangpack 1.0'
 }
 
-// An SheetEntry is a sheet and what codes and clicks call it.
+// A SheetEntry is a sheet and what codes and clicks call it.
 type SheetEntry struct{ Of, To string }
 
 // A StackRow is one stack on the cover.

@@ -25,6 +25,7 @@ func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
 	return pages
 }
 
+// draw draws one page.
 func (d Dolly) draw(c *paper.Canvas, room mm.Box) {
 	room = dollyHead(c, room, d)
 	foot := dollyFootHeight(c, d, room.W)
