@@ -26,7 +26,7 @@ type StackPaper struct {
 	paper.Drawn
 }
 
-// TellsStacksApart reports whether the job's address is another one for each stack.
+// TellsStacksApart reports whether each stack has an address of its own in job.url.
 func TellsStacksApart(j *worked.Job) bool { return strings.Contains(j.URL, "{stack}") }
 
 // DrawStacks sets the sheets of each stack on paper of its own, in the order of the job,

@@ -55,8 +55,8 @@ type PickChange struct {
 	To    []rig.Label `json:"to"`
 }
 
-// A PointChange is a point of the roof that both revisions have and whose load or
-// place is another one.
+// A PointChange is a point of the roof that both revisions have and whose load or place
+// has changed.
 type PointChange struct {
 	ID         string  `json:"id"`
 	From       float64 `json:"from_kg"`

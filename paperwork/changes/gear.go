@@ -29,7 +29,7 @@ func gearOf(j *worked.Job) map[string]any {
 	return all
 }
 
-// compareGear names the gear that both revisions use and whose figures are others:
+// compareGear names the gear that both revisions use and whose figures have changed:
 // a speed or a rating may change with no load, hole or place.
 func (c *List) compareGear() {
 	old, new := gearOf(c.old), gearOf(c.new)

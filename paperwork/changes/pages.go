@@ -88,7 +88,7 @@ func pageWordsOf(j *worked.Job) (p pageWords, err error) {
 	return p, nil
 }
 
-// everNew takes out of a text what is another one in every revision.
+// everNew takes out of a text what every revision changes: its REV and its fingerprint.
 func everNew(j *worked.Job) *strings.Replacer {
 	rev, mark := j.Revision, j.Fingerprint
 	return strings.NewReplacer("REV "+rev, "REV", strings.ToUpper("REV "+rev), "REV", mark, "", strings.ToUpper(mark), "", "revision "+rev, "revision")

@@ -13,8 +13,11 @@ import (
 // count of joints last. It draws both packs to tell which sheets change, and returns
 // an error where one does not fit on paper.
 func (c List) Report() (string, error) {
-	var b strings.Builder
 	sheets, err := c.paperWords()
+	if err != nil {
+		return "", err
+	}
+	var b strings.Builder
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
 		say.Inset(&b, s)
@@ -27,7 +30,7 @@ func (c List) Report() (string, error) {
 	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), sheets, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
-	return b.String(), err
+	return b.String(), nil
 }
 
 // writeStack writes what changes of a stack that both revisions have: its joints in

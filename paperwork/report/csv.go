@@ -12,7 +12,7 @@ import (
 )
 
 // PointsCSV writes the venue's table as comma-separated values: a row per point,
-// numbers not rounded, nothing where something is not known or does not apply.
+// numbers not rounded, "" where something is not known or does not apply.
 // The error is the writer's.
 //
 // Source: RFC 4180.

@@ -9,7 +9,8 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// Verdict says what the calculation found of a stack.
+// Verdict says what the calculation found of a stack: 'DO NOT FLY: 1 hold', or 'no hold
+// found by this calculation; 2 cautions; 1 not checked'. It never says that it may fly.
 func (h *Checked) Verdict() string {
 	if h.Held() {
 		return "DO NOT FLY: " + say.Count(len(h.Holds), "hold")
@@ -18,7 +19,7 @@ func (h *Checked) Verdict() string {
 	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", say.Count(cautions, "caution"), unchecked)
 }
 
-// ShortVerdict is the verdict without what there is none of.
+// ShortVerdict is the verdict without the counts that are 0.
 func (h *Checked) ShortVerdict() string {
 	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
 }

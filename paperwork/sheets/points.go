@@ -102,8 +102,8 @@ func anyPeaks(j *worked.Job) bool {
 	return false
 }
 
-// atLift writes what a point carries at a lift, nothing where it carries no
-// more there.
+// atLift writes what a point carries at the lift that loads it most; nil where no lift
+// loads it more than it carries finished.
 func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 	if m.Where == "" {
 		return nil
