@@ -11,9 +11,10 @@ import (
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
 // pins are set, the code with its text, and the black box for the load-out.
 
+// Measures of the foot, in mm.
 const (
-	codeGap  = 5.0
-	loadOutH = 11.0
+	codeGap  = 5.0  // beside the code
+	loadOutH = 11.0 // least height of the black box
 )
 
 // footColumn is the width left of the code.

@@ -16,6 +16,7 @@ type dollyTop struct {
 	height    float64
 }
 
+// Measures of the head, in mm.
 const (
 	markSide = 14.0
 	idBase   = idTall + 6 // clear of the edge of the paper with the font's full height

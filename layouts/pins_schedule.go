@@ -19,9 +19,10 @@ type scheduleStyle struct {
 	foot  []string
 }
 
+// Measures of the schedule, in mm.
 const (
-	nameWidth  = 42.0
-	scheduleUp = 9.0 // headings above the first box
+	nameWidth  = 42.0 // of a cabinet's number and name
+	scheduleUp = 9.0  // headings above the first box
 )
 
 // typeRoom is the width of a cabinet's name in its row.

@@ -86,27 +86,40 @@ func TwinWords(h *Checked) string {
 	return strings.Join(parts, "; ")
 }
 
+// What a Difference is of, where more is asked of one than that there is one.
+const (
+	OfCount        = "number of cabinets"
+	OfBar          = "bar"
+	OfPickHoles    = "pick holes"
+	OfTrim         = "trim"
+	OfHoist        = "hoist (motor)"
+	OfSteel        = "steel"
+	OfRiggingBelow = "rigging below"
+	OfRiggingAbove = "rigging above"
+	OfSecondary    = "secondary"
+)
+
 // twinParts are what twins have alike besides their joints, each in words that
 // differ where it does.
 var twinParts = []struct {
 	what string
 	of   func(*rig.Hung) string
 }{
-	{"number of cabinets", func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
-	{"bar", func(h *rig.Hung) string { return h.Bar.Key }},
-	{"pick holes", func(h *rig.Hung) string { return PickHoleWords(h) }},
+	{OfCount, func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{OfBar, func(h *rig.Hung) string { return h.Bar.Key }},
+	{OfPickHoles, func(h *rig.Hung) string { return PickHoleWords(h) }},
 	{"aim wanted", func(h *rig.Hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
-	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
+	{OfTrim, func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
+	{OfHoist, eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
 	{"load cell", func(h *rig.Hung) string { return say.Given(string(h.LoadCell)) }},
-	{"steel", eachPick(func(u say.Units, p job.Pick) string {
+	{OfSteel, eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
 		}
 		return u.ExactLength(*p.Steel)
 	})},
-	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
-	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
+	{OfRiggingBelow, eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
+	{OfRiggingAbove, eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
 	{"dolly", func(h *rig.Hung) string {
 		if h.Dolly == nil {
 			return say.NotGiven
@@ -117,7 +130,7 @@ var twinParts = []struct {
 	{"pins set", func(h *rig.Hung) string { return say.Given(string(h.PinsSet)) }},
 	{"floor", func(h *rig.Hung) string { return h.Unit().ExactLength(h.Floor) }},
 	{"extras", func(h *rig.Hung) string { return extraWords(h) }},
-	{"secondary", func(h *rig.Hung) string {
+	{OfSecondary, func(h *rig.Hung) string {
 		if h.Secondary == nil {
 			return say.NotGiven
 		}
