@@ -9,6 +9,9 @@ import (
 	"hangpack/paperwork/say"
 )
 
+// NoHold is the best that is ever said of a stack.
+const NoHold = "no hold found by this calculation"
+
 // Verdict says what the calculation found of a stack: 'DO NOT FLY: 1 hold', or 'no hold
 // found by this calculation; 2 cautions; 1 not checked'. It never says that it may fly.
 func (h *Checked) Verdict() string {
@@ -16,12 +19,23 @@ func (h *Checked) Verdict() string {
 		return "DO NOT FLY: " + say.Count(len(h.Holds), "hold")
 	}
 	cautions, unchecked := h.Counts()
-	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", say.Count(cautions, "caution"), unchecked)
+	return fmt.Sprintf("%s; %s; %d not checked", NoHold, say.Count(cautions, "caution"), unchecked)
 }
 
 // ShortVerdict is the verdict without the counts that are 0.
 func (h *Checked) ShortVerdict() string {
-	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
+	if h.Held() {
+		return h.Verdict()
+	}
+	words := NoHold
+	cautions, unchecked := h.Counts()
+	if cautions > 0 {
+		words += "; " + say.Count(cautions, "caution")
+	}
+	if unchecked > 0 {
+		words += fmt.Sprintf("; %d not checked", unchecked)
+	}
+	return words
 }
 
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says

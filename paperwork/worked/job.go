@@ -50,13 +50,16 @@ func (j *Job) Stack(id string) *rules.Checked {
 func (j *Job) Files() []string { return append([]string{j.File}, j.GearFiles...) }
 
 // Held reports whether any stack of the job is held.
-func (j *Job) Held() bool {
-	for _, s := range j.Figures.Stacks {
-		if s.Held {
-			return true
+func (j *Job) Held() bool { return len(j.held()) > 0 }
+
+// held are the ids of the held stacks, in the order of the job.
+func (j *Job) held() (ids []string) {
+	for _, h := range j.Stacks {
+		if h.Held() {
+			ids = append(ids, h.ID)
 		}
 	}
-	return false
+	return ids
 }
 
 // Unit is the units of the paper and of the terminal.
@@ -64,14 +67,9 @@ func (j *Job) Unit() say.Units { return say.Units{Imperial: j.Imperial} }
 
 // HeldWords says which stacks are held: '1 held: SR'; or that no hold was found.
 func (j *Job) HeldWords() string {
-	var held []string
-	for _, h := range j.Stacks {
-		if h.Held() {
-			held = append(held, h.ID)
-		}
-	}
+	held := j.held()
 	if len(held) == 0 {
-		return "no hold found by this calculation"
+		return rules.NoHold
 	}
 	return fmt.Sprintf("%d held: %s", len(held), strings.Join(held, ", "))
 }
@@ -79,16 +77,10 @@ func (j *Job) HeldWords() string {
 // IncludesHeld says that totals count held stacks too: 'includes 1 held stack', and ""
 // where there are none.
 func (j *Job) IncludesHeld() string {
-	n := 0
-	for _, h := range j.Stacks {
-		if h.Held() {
-			n++
-		}
-	}
-	if n == 0 {
+	if !j.Held() {
 		return ""
 	}
-	return "includes " + say.Count(n, "held stack")
+	return "includes " + say.Count(len(j.held()), "held stack")
 }
 
 // HeldMark is the word that marks a held stack, and "" on others.
