@@ -71,7 +71,7 @@ func TestGearUseOnPaper(t *testing.T) {
 	require.Empty(t, h.Holds)
 	_, pages := paperOf(t, j)
 	pdf := trials.TextOf(pages, "SL CALCULATION")
-	assert.Contains(t, pdf, "gear to 50 % of rating")
+	assert.Contains(t, pdf, "use of gear: 50 %")
 	for _, limit := range []string{"6.00 kN x 50 % = 3.00 kN", "4.50 kN x 50 % = 2.25 kN", "2000 kg x 50 % = 1000 kg (bar)", "2000 kg x 50 % = 1000 kg (one pick hole of bar)"} {
 		assert.Contains(t, pdf, limit)
 	}
