@@ -20,7 +20,7 @@ func viewOf(h *rig.Hung, s *rig.State) *drawings.Elevation {
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
 func cardJoint(h *rig.Hung, k int) *layouts.CardJoint {
-	n := h.Sets.First(k) + 1
+	n := setSpan(h, k).From
 	return &layouts.CardJoint{Above: Above(n), Below: fmt.Sprint(n), Hole: JointHole(h.Cabinets[n-1].Hole)}
 }
 

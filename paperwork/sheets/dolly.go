@@ -17,11 +17,10 @@ const dollyMost = 8
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
 func dollySheets(h *rig.Hung) (sheets []layouts.Dolly) {
-	for k, n := range h.Sets {
-		first := h.Sets.First(k) + 1
-		last := first + n - 1
-		for from := first; from <= last; from += dollyMost {
-			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
+	for k := range h.Sets {
+		set := setSpan(h, k)
+		for from := set.From; from <= set.To; from += dollyMost {
+			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, set.To)}))
 		}
 	}
 	return sheets
@@ -104,7 +103,7 @@ func firstWords(h *rig.Hung, k int, s say.Span) string {
 	switch {
 	case s.From == 1:
 		return "before the hoist takes weight"
-	case s.From == h.Sets.First(k)+1 && h.HasDollies():
+	case s.From == setSpan(h, k).From && h.HasDollies():
 		return "made hanging: hinge first, then link"
 	}
 	return ""

@@ -29,7 +29,7 @@ func downSheet(h *rules.Checked) layouts.Sequence {
 // downCard is the release of set k, counted from 0.
 func downCard(h *rules.Checked, k int) layouts.Card {
 	kg, _ := rig.SetMass(h.Hung, k)
-	s := say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}
+	s := setSpan(h.Hung, k)
 	return layouts.Card{Of: "release", Which: SetName(h.Hung, k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: cardJoint(h.Hung, k),
 		Steps: downSteps(h.Hung, k, s), Reads: downReads(h.Hung, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h.Hung, k)}
 }

@@ -105,7 +105,7 @@ func noDollyRow(h *rig.Hung) layouts.TruckRow {
 // dollyRow is the dolly of set k, counted from 0.
 func dollyRow(h *rig.Hung, k int) layouts.TruckRow {
 	kg, _ := rig.SetMass(h, k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, setSpan(h, k)) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 

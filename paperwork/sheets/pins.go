@@ -49,7 +49,7 @@ func pinSpans(h *rig.Hung) (spans []say.Span) {
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
 		for k := range h.Sets {
-			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+			if end := setSpan(h, k).To; end >= from && end <= from+pinsMost-1 {
 				to = end
 			}
 		}

@@ -44,6 +44,12 @@ func SetName(h *rig.Hung, k int) string {
 	return "the cabinets"
 }
 
+// setSpan is the cabinets of set k, counted from 0.
+func setSpan(h *rig.Hung, k int) say.Span {
+	first := h.Sets.First(k)
+	return say.Span{From: first + 1, To: first + h.Sets[k]}
+}
+
 // HoldsWords say which cabinets a span is, run by run: '4 Long-throw, 2 Wide-throw'.
 func HoldsWords(h *rig.Hung, s say.Span) string {
 	var parts []string
