@@ -3,6 +3,8 @@
 package changes
 
 import (
+	"sync"
+
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/worked"
 )
@@ -30,6 +32,7 @@ type List struct {
 	PointsGone    []string        `json:"points_gone"`
 
 	old, new *worked.Job
+	pages    func() (pageChanges, error) // of both packs, which are drawn once
 }
 
 // A JointChange is the joint above a cabinet whose link goes to another hole.
@@ -110,6 +113,7 @@ func unchanged(old, new *worked.Job) List {
 		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
 		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
 		Old: old.Fingerprint, New: new.Fingerprint, old: old, new: new,
+		pages: sync.OnceValues(func() (pageChanges, error) { return changedPages(old, new) }),
 	}
 }
 

@@ -16,7 +16,7 @@ type pageChanges struct{ other, same, added, gone []string }
 
 // paperWords say which sheets to bin and which to print again.
 func (c List) paperWords() ([]string, error) {
-	s, err := c.changedPages()
+	s, err := c.pages()
 	if err != nil {
 		return nil, err
 	}
@@ -30,12 +30,12 @@ func (c List) paperWords() ([]string, error) {
 
 // changedPages draws both packs and compares them page by page, but for what every
 // new revision changes: its spine, its REV, page numbers, fingerprints and codes.
-func (c List) changedPages() (pageChanges, error) {
-	was, err := pageWordsOf(c.old)
+func changedPages(old, new *worked.Job) (pageChanges, error) {
+	was, err := pageWordsOf(old)
 	if err != nil {
 		return pageChanges{}, err
 	}
-	now, err := pageWordsOf(c.new)
+	now, err := pageWordsOf(new)
 	if err != nil {
 		return pageChanges{}, err
 	}
