@@ -20,7 +20,7 @@ type Cover struct {
 	Venue    []SheetEntry // the sheets that its head rigger reads
 	Open     []parts.Remark
 	Again    string // what must be approved again when it changes
-	Note     string // 'hangpack 1.0'
+	Note     string // beside the stacks: which hangpack, and what a hold is
 }
 
 // A SheetEntry is a sheet and what codes and clicks call it.

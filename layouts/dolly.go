@@ -20,7 +20,7 @@ type Dolly struct {
 	First    string   // how the first joint is made
 	Rows     []PinRow // cabinets with the joints above them
 	Below    string   // what hangs below; "" for nothing
-	Ghost    string   // '1 · goes with dolly B'
+	Ghost    string   // 'hole 1 goes with dolly B'
 	Caption  string   // of the boxes
 	Boxes    bool     // two link pins at some joint
 	PinsSet  string   // when the pins are set; "" for a blank line to fill in

@@ -11,7 +11,7 @@ import "hangpack/layouts/drawings"
 // is down the page, where the audience is.
 type Sheet struct {
 	Ruler  drawings.Ruler
-	Datum  string  // what 0,0 is; no full stop at its end
+	Datum  string  // what 0,0 is
 	Points []Point // all of them, in the job's order; at least one
 	Stacks []Stack
 	Checks []TapeCheck
