@@ -33,11 +33,11 @@ type Task struct {
 	Strong bool
 }
 
-// A Instrument is what an instrument should show, with a box for what it does show.
+// An Instrument is what an instrument should show, with a box for what it does show.
 type Instrument struct{ Of, Is, May string }
 
-// A viewSize is how wide the views of cards are, and their scale; nothing where they
-// have none.
+// A viewSize is how wide the views of cards are, in mm, and their scale, 1 to so many;
+// zero where they have none.
 type viewSize struct {
 	w     float64
 	scale int

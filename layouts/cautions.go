@@ -32,8 +32,8 @@ type StackMark struct{ ID, Name, Shape string }
 // A Role is who answers for something, with room for a pen.
 type Role struct{ Is, Does string }
 
-// A Advice says what to do, in a few words that stand out, then more of
-// it, and where that comes from.
+// An Advice says what to do, in a few words that stand out, then more of it, and where
+// that comes from.
 type Advice struct {
 	Do, Says, From string
 	Picture        parts.Picture // "" for none
@@ -54,7 +54,7 @@ type CheckList struct {
 	Signed []string // words before the lines for a pen
 }
 
-// A Inspection is a thing, what puts it out of use, and where that comes from.
+// An Inspection is a thing, what puts it out of use, and where that comes from.
 type Inspection struct{ Thing, Out, From string }
 
 // Pages cuts the sheet.
@@ -106,6 +106,7 @@ func stackMarks(c *paper.Canvas, of []StackMark) (pieces []paper.Piece) {
 	return pieces
 }
 
+// stackMark is a stack's mark, id and name.
 func stackMark(c *paper.Canvas, s StackMark) paper.Piece {
 	x := 11 + c.Width(paper.Section, s.ID)
 	name := c.Wrap(paper.Text, c.Body().W-x, s.Name)

@@ -23,6 +23,7 @@ func rolesPieces(c *paper.Canvas, roles []Role, anyone Advice) []paper.Piece {
 	return append(pieces, anyonePiece(c, anyone))
 }
 
+// rolePair is one or two boxes side by side.
 func rolePair(c *paper.Canvas, pair []Role) paper.Piece {
 	const gap, h = 4.0, 16.0
 	w := (c.Body().W - gap) / 2
@@ -34,6 +35,7 @@ func rolePair(c *paper.Canvas, pair []Role) paper.Piece {
 	}}
 }
 
+// drawRole draws the box of who answers for something.
 func drawRole(c *paper.Canvas, b mm.Box, r Role) {
 	c.Rect(b, paper.Solid, paper.White)
 	c.Text(b.X+2, b.Y+4.6, paper.TextBold, r.Is)
@@ -71,6 +73,7 @@ func cautionGroup(c *paper.Canvas, g CautionGroup) []paper.Piece {
 	return paper.Headed(head, rows)
 }
 
+// advicePiece is one advice beside its picture.
 func advicePiece(c *paper.Canvas, g Advice) paper.Piece {
 	words := paper.RunIn(c, paper.Running, c.Body().W-pictureWide, g.Do, g.Says, g.From)
 	h := words.Height()

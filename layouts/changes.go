@@ -120,6 +120,7 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	return append(pieces, paragraphs(c, s.Says)...)
 }
 
+// changedHead is a stack's name, over the headings of its joints where it has any.
 func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
 	id := paper.Bold(18)
 	x := 8 + c.Width(id, s.ID) + 4

@@ -20,10 +20,10 @@ type Cover struct {
 	Venue    []SheetEntry // the sheets that its head rigger reads
 	Open     []parts.Remark
 	Again    string // what must be approved again when it changes
-	Note     string // 'hangpack 1.0'
+	Note     string // beside the stacks: which hangpack, and what a hold is
 }
 
-// An SheetEntry is a sheet and what codes and clicks call it.
+// A SheetEntry is a sheet and what codes and clicks call it.
 type SheetEntry struct{ Of, To string }
 
 // A StackRow is one stack on the cover.

@@ -20,7 +20,7 @@ type Dolly struct {
 	First    string   // how the first joint is made
 	Rows     []PinRow // cabinets with the joints above them
 	Below    string   // what hangs below; "" for nothing
-	Ghost    string   // '1 · goes with dolly B'
+	Ghost    string   // 'hole 1 goes with dolly B'
 	Caption  string   // of the boxes
 	Boxes    bool     // two link pins at some joint
 	PinsSet  string   // when the pins are set; "" for a blank line to fill in
@@ -47,19 +47,20 @@ func (d Dolly) part(from, to int) Dolly {
 	return d
 }
 
+// Measures of a dolly sheet, in mm: how tall digits, words and rows are, and how wide.
 const (
-	idTall    = 24.0
-	wordTall  = 10.0
-	dollyMost = 18.0
-	dollyRow  = 36.0
-	dollyAir  = 1.2  // between digits and the lines of their tab, both together
-	rowsUp    = 10.0 // headings above the first box
-	pickBar   = 15.6
-	pickWords = 20.0 // room for 'pick hole'
-	ghostBar  = 8.0
+	idTall         = 24.0
+	wordTall       = 10.0
+	dollyDigitMost = 18.0 // of the digits of a hole
+	dollyRow       = 36.0 // the tallest row
+	dollyAir       = 1.2  // between digits and the lines of their tab, both together
+	rowsUp         = 10.0 // headings above the first box
+	pickBar        = 15.6 // around a pick hole
+	pickWords      = 20.0 // room for 'pick hole'
+	ghostBar       = 8.0  // what hangs below
 
 	dollyTabMost = 64.0 // of a tab; wider labels are set less tall, but for 12 mm
-	numberWidth  = 19.0
+	numberWidth  = 19.0 // of a cabinet's number
 )
 
 // boxesWidth is what the tick boxes of a sheet w wide leave its cabinets.
@@ -85,7 +86,7 @@ func dollyTabs(c *paper.Canvas, d Dolly, row float64) parts.Tabs {
 	for _, r := range d.Rows {
 		holes = append(holes, r.Hole)
 	}
-	digit := max(min(row*0.62, dollyMost), paper.AfarTall)
+	digit := max(min(row*0.62, dollyDigitMost), paper.AfarTall)
 	for ; digit > paper.AfarTall; digit -= 0.5 {
 		if parts.TabsFor(c, row, digit, paper.TextBold, holes).Width() <= dollyTabMost {
 			break
@@ -96,8 +97,8 @@ func dollyTabs(c *paper.Canvas, d Dolly, row float64) parts.Tabs {
 	return t
 }
 
-// dollyLeast is how tall a row has to be for its tab.
-func dollyLeast(c *paper.Canvas, d Dolly) float64 {
+// dollyRowLeast is how tall a row has to be for its tab.
+func dollyRowLeast(c *paper.Canvas, d Dolly) float64 {
 	return paper.AfarTall + dollyTabs(c, d, 0).Tail + dollyAir + 0.4
 }
 

@@ -11,9 +11,10 @@ import (
 // The foot of a dolly sheet: the sum to read over the radio, masses, when the
 // pins are set, the code with its text, and the black box for the load-out.
 
+// Measures of the foot, in mm.
 const (
-	codeGap  = 5.0
-	loadOutH = 11.0
+	codeGap  = 5.0  // beside the code
+	loadOutH = 11.0 // least height of the black box
 )
 
 // footColumn is the width left of the code.
@@ -37,6 +38,7 @@ func loadOutLines(c *paper.Canvas, d Dolly, w float64) (paper.Face, []string) {
 	return paper.SmallBold, c.Wrap(paper.SmallBold, w-16, s)
 }
 
+// dollyFootHeight measures the foot of a sheet w wide.
 func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	col := footColumn(c, d, w)
 	left := 3 + sumHeight(c, d, col)
@@ -57,6 +59,7 @@ func footNotes(c *paper.Canvas, d Dolly, w float64) []string {
 	return c.WrapAll(paper.Small, w, append(notes, "The code says: "+c.Filled(d.Code)))
 }
 
+// loadOutHeight measures the black box of a sheet w wide.
 func loadOutHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	f, lines := loadOutLines(c, d, w)
 	return max(loadOutH, float64(len(lines))*f.Lead()+3.6)
@@ -67,6 +70,7 @@ func sumHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	return float64(len(c.Wrap(paper.Section, w-parts.OfWidth, d.Sum)))*paper.Section.Lead() + 3
 }
 
+// dollyFoot draws the foot into its room.
 func dollyFoot(c *paper.Canvas, room mm.Box, d Dolly) {
 	side := c.CodeSide(d.Code)
 	w := footColumn(c, d, room.W)
@@ -108,6 +112,7 @@ func whiteLine(c *paper.Canvas, x, y float64, f paper.Face, s string) {
 	whiteLine(c, x+w, y, f, rest)
 }
 
+// drawSums draws the foot's left column: sum, masses, pins and notes.
 func drawSums(c *paper.Canvas, room mm.Box, d Dolly) {
 	y := room.Y + 6
 	c.Lines(room.X, y, paper.Small, []string{"Sum of splays,", "for the radio"})

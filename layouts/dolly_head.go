@@ -6,8 +6,8 @@ import (
 	"hangpack/layouts/parts"
 )
 
-// A dollyTop is the head of a dolly sheet as measured: the baselines of its
-// three parts from the top of the page's body, and how tall each is.
+// A dollyTop is the head of a dolly sheet as measured: the faces and the baselines of its
+// parts, from the top of the page's body, in mm.
 type dollyTop struct {
 	id, which paper.Face
 	word, rev float64 // baselines
@@ -16,6 +16,7 @@ type dollyTop struct {
 	height    float64
 }
 
+// Measures of the head, in mm.
 const (
 	markSide = 14.0
 	idBase   = idTall + 6 // clear of the edge of the paper with the font's full height
@@ -28,21 +29,14 @@ const (
 // dolly gets a third line, and the letter then is as tall as its word. The
 // widest ids are set less tall, so that the side mark stands beside them.
 func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
-	t := dollyTop{which: paper.Capitals(idTall)}
+	const first, lineRev = idBase, parts.RevTall + 3.4
+	t := dollyTop{id: dollyID(c, d, w), which: paper.Capitals(idTall), word: first, rev: 14.8, mark: mm.At(w-markSide, 20.4)}
 	if d.Word != "dolly" {
 		t.which = paper.Capitals(wordTall)
 	}
-	for _, tall := range []float64{idTall, 20, 16} {
-		t.id = paper.Capitals(tall)
-		if c.Width(t.id, d.ID)+markSide+3 <= w {
-			break
-		}
-	}
 	id, rev := c.Width(t.id, d.ID), c.Width(paper.Capitals(parts.RevTall), "REV "+d.Revision)
 	which := func() float64 { return 5 + c.Width(paper.Capitals(wordTall), d.Word) + 5 + c.Width(t.which, d.Which) }
-	const first, lineRev = idBase, parts.RevTall + 3.4
-	t.wordX, t.word, t.rev = id, first, 14.8
-	t.mark = mm.At(w-markSide, 20.4)
+	t.wordX = id
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+6+rev <= w:
 		t.height = first + 12.4 // below the tail of a J
@@ -64,6 +58,19 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	return t
 }
 
+// dollyID is the largest of three faces in which an id leaves the side mark its room, or
+// the smallest.
+func dollyID(c *paper.Canvas, d Dolly, w float64) (f paper.Face) {
+	for _, tall := range []float64{idTall, 20, 16} {
+		f = paper.Capitals(tall)
+		if c.Width(f, d.ID)+markSide+3 <= w {
+			break
+		}
+	}
+	return f
+}
+
+// dollyHeadHeight measures the head of a sheet w wide.
 func dollyHeadHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 	joins := c.Wrap(paper.Text, w-markSide-4, d.Joins)
 	return dollyTopFor(c, d, w).height + float64(len(joins)-1)*paper.Text.Lead()

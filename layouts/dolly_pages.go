@@ -12,7 +12,7 @@ import (
 func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
 	room := c.Body()
 	left := room.H - dollyHeadHeight(c, d, room.W) - dollyFootHeight(c, d, room.W)
-	most := max(int((left-rowsUp-barHeight(c, d, room.W)-ghostBar-1)/dollyLeast(c, d)), 1)
+	most := max(int((left-rowsUp-barHeight(c, d, room.W)-ghostBar-1)/dollyRowLeast(c, d)), 1)
 	sheets := (len(d.Rows) + most - 1) / most
 	for i := range sheets {
 		part := d
@@ -25,6 +25,7 @@ func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
 	return pages
 }
 
+// draw draws one page.
 func (d Dolly) draw(c *paper.Canvas, room mm.Box) {
 	room = dollyHead(c, room, d)
 	foot := dollyFootHeight(c, d, room.W)

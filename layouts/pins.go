@@ -42,12 +42,13 @@ func typesOf(rows []PinRow) (types []string) {
 	return types
 }
 
+// Measures of a pin sheet, in mm: how tall its rows are, how wide its tabs.
 const (
 	rowLeast = 6.05
 	rowCut   = 8.2 // with a dolly named on its line, over a name with accents
 	rowMost  = 17.0
 
-	ladderPitch = 2.3
+	ladderPitch = 2.3  // from hole to hole of a ladder
 	tabMost     = 30.0 // of a tab; wider labels are set less tall, all alike
 )
 

@@ -34,6 +34,7 @@ func (p Pins) halves() (first, second Pins) {
 	return first, second
 }
 
+// draw draws one page.
 func (p Pins) draw(c *paper.Canvas, room mm.Box) {
 	room = p.Head.Draw(c, room)
 	below := belowHeight(c, p, room.W)
@@ -89,6 +90,7 @@ func drawLower(c *paper.Canvas, room mm.Box, p Pins) {
 	})
 }
 
+// drawFigures draws the figures, and the notes below them.
 func drawFigures(c *paper.Canvas, room mm.Box, p Pins) {
 	y := room.Y
 	for _, l := range p.Figures {

@@ -19,9 +19,10 @@ type scheduleStyle struct {
 	foot  []string
 }
 
+// Measures of the schedule, in mm.
 const (
-	nameWidth  = 42.0
-	scheduleUp = 9.0 // headings above the first box
+	nameWidth  = 42.0 // of a cabinet's number and name
+	scheduleUp = 9.0  // headings above the first box
 )
 
 // typeRoom is the width of a cabinet's name in its row.
@@ -58,6 +59,7 @@ func (p Pins) nameLines(row float64) int {
 	return 2
 }
 
+// pinTabs measures the tabs of rows so tall.
 func pinTabs(c *paper.Canvas, p Pins, row float64) parts.Tabs {
 	var holes []parts.JointHole
 	for _, r := range p.Rows {
@@ -86,6 +88,7 @@ func drawSchedule(c *paper.Canvas, room mm.Box, p Pins, s scheduleStyle) {
 	c.Lines(room.X, y+4.4, paper.Small, s.foot)
 }
 
+// scheduleHeads writes what stands in the columns; both is for boxes left and right.
 func scheduleHeads(c *paper.Canvas, y, ladderX, tickX float64, both bool) {
 	c.Centre(tickX+parts.TickSide, y+3, paper.SmallBold, "seen")
 	if both {

@@ -122,6 +122,7 @@ func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
 	return paper.Rest(c, columns)
 }
 
+// widestLoad measures the widest load of all points.
 func widestLoad(c *paper.Canvas, groups []PointGroup) (w float64) {
 	for _, g := range groups {
 		for _, p := range g.Points {
@@ -165,6 +166,7 @@ func venuePoint(c *paper.Canvas, p VenuePoint, columns []paper.Column) paper.Pie
 	}}
 }
 
+// pointLoads writes loads into their columns, the small unit below.
 func pointLoads(c *paper.Canvas, room mm.Box, columns []paper.Column, loads []Load) {
 	x := room.X + columns[0].W + columns[1].W
 	for i, l := range loads {

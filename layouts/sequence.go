@@ -111,6 +111,8 @@ func stopBox(c *paper.Canvas, says []string) paper.Piece {
 	}}
 }
 
+// aloneTable is the table of one hoist alone with its views, which may be so tall; no
+// pieces where there are no rows.
 func aloneTable(c *paper.Canvas, r drawings.Ruler, t AloneTable, tall float64) []paper.Piece {
 	if len(t.Rows) == 0 {
 		return nil

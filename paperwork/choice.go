@@ -51,6 +51,7 @@ func among(what, written string, known []string) (words []string, err error) {
 	return words, nil
 }
 
+// meantAmong says which of the known words may be meant, or which there are.
 func meantAmong(word string, known []string) string {
 	if word == "plan" {
 		return "the plan goes with points"

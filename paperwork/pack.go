@@ -1,5 +1,4 @@
-// Package paperwork opens a job and draws its pack, or those of its sheets that are
-// chosen.
+// Package paperwork opens a job, and draws its pack or the sheets that are chosen of it.
 package paperwork
 
 import (
@@ -10,14 +9,15 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// DrawChosen sets the chosen sheets on paper, with the page numbers and codes that
-// they have in the whole pack.
+// DrawChosen sets the chosen sheets on paper, with the page numbers and codes that they
+// have in the whole pack. An error is of what does not fit on paper; choosing nothing
+// draws no page.
 func DrawChosen(j *worked.Job, c Choice) (paper.Drawn, error) {
-	laid, sheets, err := sheets.Lay(j)
+	laid, all, err := sheets.Lay(j)
 	if err != nil {
 		return paper.Drawn{}, err
 	}
-	return laid.Draw(func(i int) bool { return c.takes(sheets[i]) })
+	return laid.Draw(func(i int) bool { return c.takes(all[i]) })
 }
 
 // A StackPaper is the sheets of one stack.
@@ -26,22 +26,23 @@ type StackPaper struct {
 	paper.Drawn
 }
 
-// TellsStacksApart reports whether the job's address is another one for each stack.
+// TellsStacksApart reports whether each stack has an address of its own in job.url.
 func TellsStacksApart(j *worked.Job) bool { return strings.Contains(j.URL, "{stack}") }
 
-// DrawStacks sets the sheets of each stack on paper of its own, with the page
-// numbers and codes that they have in the whole pack.
+// DrawStacks sets the sheets of each stack on paper of its own, in the order of the job,
+// with the page numbers and codes that they have in the whole pack. An error is of what
+// does not fit on paper.
 func DrawStacks(j *worked.Job) (papers []StackPaper, err error) {
-	laid, sheets, err := sheets.Lay(j)
+	laid, all, err := sheets.Lay(j)
 	if err != nil {
 		return nil, err
 	}
 	for _, h := range j.Stacks {
-		pdf, err := laid.Draw(func(i int) bool { return sheets[i].Stack == h.ID })
+		drawn, err := laid.Draw(func(i int) bool { return all[i].Stack == h.ID })
 		if err != nil {
 			return nil, err
 		}
-		papers = append(papers, StackPaper{h.ID, pdf})
+		papers = append(papers, StackPaper{h.ID, drawn})
 	}
 	return papers, nil
 }

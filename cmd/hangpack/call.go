@@ -29,9 +29,10 @@ type call struct {
 	stdout, stderr *stream
 }
 
-// operand is the one operand of a command that wants one.
+// operand is the operand of a command that wants one.
 func (c *call) operand() string { return c.operands[0] }
 
+// has reports whether a flag is given.
 func (c *call) has(flag string) bool {
 	_, given := c.flags[flag]
 	return given

@@ -17,11 +17,9 @@ import (
 // of the page, Z up.
 type Place struct{ X, Z float64 }
 
-// A Ruler is how a drawing tells its scale: the scales it may take, and the
-// lengths its scale bar may have, longest first.
-type Ruler struct {
-	Imperial bool
-}
+// A Ruler is in which units a drawing tells its scale: which scales it may take, and how
+// long its scale bar may be.
+type Ruler struct{ Imperial bool }
 
 const footM = 0.3048
 
@@ -31,6 +29,7 @@ var (
 	imperialScales = []int{6, 12, 24, 48, 96, 192}
 )
 
+// scales are the scales that a drawing may take, largest first.
 func (r Ruler) scales() []int {
 	if r.Imperial {
 		return imperialScales
@@ -38,7 +37,7 @@ func (r Ruler) scales() []int {
 	return metricScales
 }
 
-// Next returns the scale after one.
+// Next returns the next smaller scale after one: of the usual ones, else twice as small.
 func (r Ruler) Next(scale int) int {
 	for _, s := range r.scales() {
 		if s > scale {
@@ -48,12 +47,13 @@ func (r Ruler) Next(scale int) int {
 	return 2 * scale
 }
 
-// a bar of the scale: its length in metres and its words.
+// A barLength is how long a scale bar may be, in metres, and its words.
 type barLength struct {
 	m    float64
 	says string
 }
 
+// bars are the lengths that a scale bar may have, longest first.
 func (r Ruler) bars() []barLength {
 	if r.Imperial {
 		return []barLength{{20 * footM, "20 ft"}, {10 * footM, "10 ft"}, {5 * footM, "5 ft"}, {2 * footM, "2 ft"}, {footM, "1 ft"}, {footM / 2, "6 in"}}
@@ -82,9 +82,9 @@ func (r Ruler) Step(scale int) (m float64, says func(n int) string) {
 
 // A Frame is a drawing's room and the real room it shows.
 type Frame struct {
-	Scale  int
+	Scale  int     // 1 to so many
 	Lo     Place   // bottom left corner of what is shown
-	Origin mm.Spot // where lo stands on paper
+	Origin mm.Spot // where Lo stands on paper
 }
 
 // At returns where a place of the drawing stands on paper.
@@ -117,7 +117,7 @@ func FrameFor(r Ruler, lo, hi Place, room mm.Box) Frame {
 	return Frame{scale, lo, mm.At(room.X+(room.W-w/k)/2, room.Y+h/k)}
 }
 
-// Extent returns the corners of the least upright rectangle around places.
+// Extent returns the corners of the least upright rectangle around places, at least one.
 func Extent(places ...Place) (lo, hi Place) {
 	lo, hi = Place{math.Inf(1), math.Inf(1)}, Place{math.Inf(-1), math.Inf(-1)}
 	for _, p := range places {
@@ -127,7 +127,7 @@ func Extent(places ...Place) (lo, hi Place) {
 	return lo, hi
 }
 
-// ScaleWords writes a scale.
+// ScaleWords writes a scale: '1:50'.
 func ScaleWords(f Frame) string { return fmt.Sprintf("1:%d", f.Scale) }
 
 // scaleBar draws a bar that stays true when a copier shrinks the page: the

@@ -24,6 +24,7 @@ type BarHole struct {
 	Aim   string // "" where there are none
 }
 
+// Measures of a strip, in mm.
 const (
 	stripLabel = 17.0 // room for an aim
 	stripAims  = 8.0  // height of the aims

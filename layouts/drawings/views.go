@@ -12,12 +12,14 @@ type View struct {
 	Side Elevation
 }
 
+// Measures of small drawings, in mm.
 const (
-	viewStub = 3.0 // mm, of a small drawing's hook lines
+	viewStub = 3.0 // of a small drawing's hook lines
 	ViewEdge = 3.0 // clear at either side, and the aim lines at the right
 )
 
-// ViewScale is the largest scale at which every view fits a room.
+// ViewScale is the largest scale at which every view fits a room, 1 to so many; 0 of no
+// views.
 func ViewScale(r Ruler, views []Elevation, w, h float64) int {
 	scale := 0
 	for _, v := range views {
@@ -36,14 +38,14 @@ func ViewHead(of string, r Ruler, scale int) paper.Piece {
 	}}
 }
 
-// ViewHeight is how tall a view stands on paper, its hook lines and the end of its
+// ViewHeight is how tall a view stands on paper, in mm, its hook lines and the end of its
 // plumb line included.
 func ViewHeight(e Elevation, scale int) float64 {
 	lo, hi := Extent(e.places()...)
 	return viewStub + (hi.Z-lo.Z)*1000/float64(scale) + 4
 }
 
-// DrawSmall draws a stack around x from the top of its hook lines down.
+// DrawSmall draws a stack around x, from y at the top of its hook lines down.
 func DrawSmall(c *paper.Canvas, x, y float64, e Elevation, scale int) {
 	k := 1000 / float64(scale)
 	lo, hi := Extent(e.places()...)
@@ -53,7 +55,8 @@ func DrawSmall(c *paper.Canvas, x, y float64, e Elevation, scale int) {
 	numbersInside(c, f, e, first)
 }
 
-// Views are drawings side by side at one scale, under a line that states it.
+// Views are drawings side by side at one scale, under a line that states it; most is how
+// tall they may be, in mm. There is at least one.
 func Views(c *paper.Canvas, of string, r Ruler, views []View, most float64) []paper.Piece {
 	var sides []Elevation
 	for _, v := range views {

@@ -20,7 +20,7 @@ func (b Box) Bottom() float64 { return b.Y + b.H }
 // Right returns how far to the right the right edge of a box is.
 func (b Box) Right() float64 { return b.X + b.W }
 
-// Bounds returns the corners of the least upright rectangle around spots.
+// Bounds returns the corners of the least upright rectangle around spots, at least one.
 func Bounds(at []Spot) (lo, hi Spot) {
 	lo, hi = at[0], at[0]
 	for _, p := range at {

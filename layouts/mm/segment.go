@@ -10,7 +10,8 @@ func (s Segment) Along(k float64) Spot {
 	return Spot{s.A.X + (s.B.X-s.A.X)*k, s.A.Y + (s.B.Y-s.A.Y)*k}
 }
 
-// Distance is of places on paper, whose squares need no care that they overflow.
+// Distance returns how far apart two spots are, in mm. Squares of places on paper need no
+// care that they overflow.
 func Distance(a, b Spot) float64 {
 	dx, dy := a.X-b.X, a.Y-b.Y
 	return math.Sqrt(dx*dx + dy*dy)

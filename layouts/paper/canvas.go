@@ -54,7 +54,7 @@ type Canvas struct {
 	pdf      *fpdf.Fpdf // nil where it only measures
 	w, h     float64
 	page     int
-	Revision string
+	Revision string // of the job, for heads
 	block    string
 	room     mm.Box
 	within   int // which block of the page is drawn, -1 for none
@@ -69,7 +69,7 @@ type Canvas struct {
 	pages    map[string]int // of each target, its page
 }
 
-// newCanvas returns a canvas to measure with.
+// newCanvas returns a canvas to measure with, A4 or Letter.
 func newCanvas(letter bool, revision string) *Canvas {
 	c := &Canvas{w: 210, h: 297, within: -1, Revision: revision}
 	if letter {
@@ -84,8 +84,8 @@ func (c *Canvas) Body() mm.Box {
 	return mm.BoxAt(x, margin, c.w-margin-x, c.h-2*margin-footHeight)
 }
 
-// In draws a block: all ink that draw makes must lie in room, and room in that of
-// the block around it, or within the margins of the page.
+// In draws a block: all ink that draw makes must lie in room, and room in that of the
+// block around it, or within the margins of the page. Else it is a fault.
 func (c *Canvas) In(name string, room mm.Box, draw func()) {
 	outer, outerRoom, around := c.block, c.room, c.within
 	if around < 0 {
@@ -122,10 +122,10 @@ func (c *Canvas) Fault(format string, args ...any) {
 	}
 }
 
-// Record keeps a mark of ink that is drawn by other calls.
+// Record keeps a mark of ink that other calls draw, under a name for all of it.
 func (c *Canvas) Record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, y0, x1, y1) }
 
-// Inked returns how many marks there are so far, for clear to begin with.
+// Inked returns how many marks there are so far, for ClearSince to begin with.
 func (c *Canvas) Inked() int { return len(c.marks) }
 
 // ClearSince reports whether no line or text that was drawn since a mark meets a box.
@@ -149,5 +149,6 @@ func (m Mark) meets(b mm.Box) bool {
 	return len(m.Corners) == 0
 }
 
-// PageOf returns the page of what a target is the name of.
+// PageOf returns the page of a target, counted from 1 in the whole pack, and 0 where
+// nothing is called that.
 func (c *Canvas) PageOf(target string) int { return c.pages[target] }

@@ -15,7 +15,7 @@ type Piece struct {
 	Head *Piece // of its table: stands again above it at the top of a page
 }
 
-// Words makes a piece of a text.
+// Words makes a piece of a text across the body, with white below it, in mm.
 func Words(c *Canvas, f Face, s string, after float64) Piece {
 	lines := c.Wrap(f, c.Body().W, s)
 	return Piece{H: float64(len(lines))*f.Lead() + after, Draw: func(c *Canvas, room mm.Box) {
@@ -23,7 +23,7 @@ func Words(c *Canvas, f Face, s string, after float64) Piece {
 	}}
 }
 
-// Gap is a piece of white paper.
+// Gap is a piece of white paper, in mm.
 func Gap(h float64) Piece { return Piece{H: h, Draw: func(*Canvas, mm.Box) {}} }
 
 // HeightOf returns how tall pieces are, one under the other.
@@ -34,7 +34,8 @@ func HeightOf(pieces []Piece) (h float64) {
 	return h
 }
 
-// Together keeps pieces on one page if they are no taller than most.
+// Together keeps pieces on one page if they are no taller than most, in mm. It marks the
+// pieces that it is given, at least one, and returns them.
 func Together(pieces []Piece, most float64) []Piece {
 	if HeightOf(pieces) > most {
 		return pieces

@@ -9,7 +9,7 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// Line draws a line.
+// Line draws a line with a pen so thick, in mm.
 func (c *Canvas) Line(x0, y0, x1, y1, pen float64) {
 	m := c.mark("line", math.Min(x0, x1), math.Min(y0, y1), math.Max(x0, x1), math.Max(y0, y1))
 	m.Corners, m.Pen = [][2]float64{{x0, y0}, {x1, y1}}, pen
@@ -24,7 +24,7 @@ func (c *Canvas) Leader(s mm.Segment, pen float64) {
 	c.pdf.Line(s.A.X, s.A.Y, s.B.X, s.B.Y)
 }
 
-// Dashed draws with broken lines.
+// Dashed draws with broken lines, dash and gap in mm, until draw returns.
 func (c *Canvas) Dashed(dash, gap float64, draw func()) {
 	c.pdf.SetDashPattern([]float64{dash, gap}, 0)
 	draw()
@@ -44,23 +44,21 @@ func (c *Canvas) Rect(b mm.Box, pen float64, fill int) {
 	c.pdf.Rect(b.X, b.Y, b.W, b.H, c.now.style(pen, fill))
 }
 
-// Round draws a rectangle with round corners.
+// Round draws a rectangle with corners rounded by r mm.
 func (c *Canvas) Round(b mm.Box, r, pen float64, fill int) {
 	c.mark("rect", b.X, b.Y, b.Right(), b.Bottom()).with(pen, fill)
 	c.pdf.RoundedRect(b.X, b.Y, b.W, b.H, r, "1234", c.now.style(pen, fill))
 }
 
-// Shape draws a closed outline.
+// Shape draws a closed outline, which is recorded as a kind. There is a corner.
 func (c *Canvas) Shape(kind string, corners []mm.Spot, pen float64, fill int) {
 	var points []fpdf.PointType
-	lo, hi := corners[0], corners[0]
 	var at [][2]float64
 	for _, p := range corners {
 		points = append(points, fpdf.PointType{X: p.X, Y: p.Y})
-		lo = mm.At(math.Min(lo.X, p.X), math.Min(lo.Y, p.Y))
-		hi = mm.At(math.Max(hi.X, p.X), math.Max(hi.Y, p.Y))
 		at = append(at, [2]float64{p.X, p.Y})
 	}
+	lo, hi := mm.Bounds(corners)
 	m := c.mark(kind, lo.X, lo.Y, hi.X, hi.Y)
 	m.Corners = at
 	m.with(pen, fill)

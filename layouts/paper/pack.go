@@ -5,7 +5,7 @@ import (
 	"fmt"
 )
 
-// Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
+// A Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
 // of how many of the whole pack, every piece of ink, and every block of it.
 type Drawn struct {
 	PDF       []byte

@@ -2,7 +2,7 @@ package paper
 
 import "github.com/go-pdf/fpdf"
 
-// Pens, in mm, and fills.
+// Pens, in mm; and fills, from black to white, or none.
 const (
 	Light = 0.2
 	Solid = 0.4
@@ -70,7 +70,7 @@ func (k *ink) style(pen float64, fill int) string {
 }
 
 // write chooses the shade of texts. The PDF library sets the shade of each text by
-// itself unless areas are filled with the same one: see text.
+// itself unless areas are filled with the same one: see Canvas.Text.
 func (k *ink) write(shade int) {
 	k.letters = shade
 	k.pdf.SetTextColor(shade, shade, shade)

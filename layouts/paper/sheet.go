@@ -15,7 +15,7 @@ type Pack struct {
 	Sheets []Sheet
 }
 
-// Spine is what the strip on the left edge of every page says of the job.
+// A Spine is what the strip on the left edge of every page says of the job.
 type Spine struct{ Title, Venue, Date, Revision, Fingerprint string }
 
 // A Sheet is one kind of paper. It is cut into pages before any is drawn.
@@ -28,6 +28,6 @@ type Sheet interface {
 type Page struct {
 	Target string // what codes and clicks call it; "" for none
 	Name   string // in the spine and in the list of bookmarks
-	Shape  string
+	Shape  string // of the side mark in its spine; "" for none
 	Draw   func(c *Canvas, room mm.Box)
 }

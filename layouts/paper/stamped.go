@@ -36,6 +36,7 @@ func pointOf(s string, i int) bool {
 // one control point each in the glyph's outline, raised to two.
 var counters = [2]string{counter(138, 418, 669, 53), counter(174, 383, 651, 71)}
 
+// counter writes the outline of a nought's counter, whose edges are given, as a path.
 func counter(left, right, top, bottom float64) string {
 	const midX, midY = 278.5, 361
 	at := mm.At(midX, bottom)

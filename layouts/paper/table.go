@@ -80,7 +80,8 @@ func Rest(c *Canvas, columns []Column) []Column {
 	return columns
 }
 
-// Headed is rows below a head, which stands again on every page that they go on to.
+// Headed is rows below a head, which stands again on every page that they go on to. It
+// marks the rows that it is given.
 func Headed(head Piece, rows []Piece) []Piece {
 	for i := range rows {
 		rows[i].Head = &head

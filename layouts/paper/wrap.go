@@ -56,6 +56,7 @@ func goesOn(before, word string) bool {
 	return digit && strings.HasSuffix(before, " ft") || digit && strings.Contains(word, "/") && strings.Contains(before, " ft ")
 }
 
+// isUnit reports whether a word is a unit that stays with its figure.
 func isUnit(s string) bool {
 	switch s {
 	case "kg", "lb", "kN", "lbf", "m", "mm", "ft", "in", "%":

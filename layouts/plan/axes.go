@@ -22,20 +22,15 @@ func (w *drawing) ground(c *paper.Canvas) *tagging.Ground {
 	g := tagging.NewGround(w.room)
 	d := w.frame.At(drawings.Place{})
 	g.Mark(tagging.Dot{Spot: d, R: datumRadius})
-	own := map[int]bool{}
 	for _, i := range w.own {
-		own[i] = true
 		g.Mark(tagging.Dot{Spot: w.spot(i), R: markRadius})
 	}
-	for _, i := range w.pale {
-		if !own[i] {
-			g.Mark(tagging.Dot{Spot: w.spot(i), R: paleRadius, Pale: true})
-		}
+	for _, i := range w.others() {
+		g.Mark(tagging.Dot{Spot: w.spot(i), R: paleRadius, Pale: true})
 	}
 	for _, i := range w.stacks {
 		lo, hi := mm.Bounds(w.corners(i))
-		b := mm.BoxAt(lo.X, lo.Y, hi.X-lo.X, hi.Y-lo.Y)
-		g.Outline(b)
+		g.Outline(mm.BoxAt(lo.X, lo.Y, hi.X-lo.X, hi.Y-lo.Y))
 	}
 	w.axes = axes{datum: d}
 	nameAxes(c, w, g)

@@ -72,10 +72,10 @@ func (v Sheet) near(most float64, last bool) (view drawing) {
 	view.plan = v
 	for i, p := range v.Points {
 		if last || reach(p.At) <= most {
-			view.pale = append(view.pale, i)
+			view.shown = append(view.shown, i)
 		}
 	}
-	view.outside = len(v.Points) - len(view.pale)
+	view.outside = len(v.Points) - len(view.shown)
 	for i, s := range v.Stacks {
 		const body = 6.0 // metres that an outline may reach past its points
 		if last || reach(s.Front[0]) <= most+body {

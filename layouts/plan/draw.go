@@ -26,14 +26,8 @@ func drawInk(c *paper.Canvas, w drawing) {
 	for _, i := range w.stacks {
 		drawStack(c, w, i)
 	}
-	own := map[int]bool{}
-	for _, i := range w.own {
-		own[i] = true
-	}
-	for _, i := range w.pale {
-		if !own[i] {
-			paleMark(c, w.spot(i), w.plan.Points[i])
-		}
+	for _, i := range w.others() {
+		paleMark(c, w.spot(i), w.plan.Points[i])
 	}
 	for _, i := range w.own {
 		drawOffsets(c, w.spot(i), w.axes.datum)

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"hangpack/layouts/drawings"
 	"hangpack/layouts/mm"
 	"hangpack/layouts/tagging"
@@ -14,8 +16,8 @@ type drawing struct {
 	room    mm.Box // the drawing's own
 	frame   drawings.Frame
 	faces   tagFaces
-	own     []int // points that have their tags here, in the job's order
-	pale    []int // other points in the drawing
+	own     []int // points that have their tags here, ascending: in the job's order
+	shown   []int // all points in the drawing, its own included
 	stacks  []int // outlines in the drawing
 	tags    []tagging.Tag
 	axes    axes
@@ -60,11 +62,19 @@ func (w *drawing) corners(stack int) (at []mm.Spot) {
 	return at
 }
 
+// others are the points in the drawing that have their tags elsewhere.
+func (w drawing) others() []int {
+	return slices.DeleteFunc(slices.Clone(w.shown), func(i int) bool {
+		_, own := slices.BinarySearch(w.own, i)
+		return own
+	})
+}
+
 // extent returns the corners of what a drawing shows, with at least a metre
 // around the datum.
 func (w drawing) extent() (lo, hi drawings.Place) {
 	places := []drawings.Place{{X: -1, Z: -1}, {X: 1, Z: 1}}
-	for _, i := range w.pale {
+	for _, i := range w.shown {
 		places = append(places, onPlan(w.plan.Points[i].At))
 	}
 	for _, i := range w.stacks {

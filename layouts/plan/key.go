@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"slices"
-
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/parts"
@@ -66,9 +64,12 @@ func (w drawing) has() map[string]bool {
 	has := map[string]bool{
 		"stack, its front the thick line": len(w.stacks) > 0,
 	}
-	for _, i := range w.pale {
-		p, own := w.plan.Points[i], slices.Contains(w.own, i)
-		has[paleStack], has[paleOther] = has[paleStack] || !own && !p.Other, has[paleOther] || !own && p.Other
+	for _, i := range w.others() {
+		if w.plan.Points[i].Other {
+			has[paleOther] = true
+		} else {
+			has[paleStack] = true
+		}
 	}
 	for _, i := range w.own {
 		p := w.plan.Points[i]

@@ -11,7 +11,7 @@ import "hangpack/layouts/drawings"
 // is down the page, where the audience is.
 type Sheet struct {
 	Ruler  drawings.Ruler
-	Datum  string  // what 0,0 is; no full stop at its end
+	Datum  string  // what 0,0 is
 	Points []Point // all of them, in the job's order; at least one
 	Stacks []Stack
 	Checks []TapeCheck
@@ -24,8 +24,8 @@ type Sheet struct {
 type Point struct {
 	ID     string
 	At     drawings.Place
-	Across string // 'stage left 11.40 m' or 'on the centre line'
-	UpDown string // 'upstage 0.60 m' or 'on the datum line'
+	Across string // 'stage left 11.40 m' or '0.00 m across'
+	UpDown string // 'upstage 0.60 m' or '0.00 m up or down'
 	Held   bool   // its stack must not be flown as described
 	Other  bool   // not a stack's: a cable pick
 }

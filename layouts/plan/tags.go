@@ -11,6 +11,7 @@ type tagFaces struct{ name, figures paper.Face }
 // Faces of tags, largest first.
 var tagSizes = []tagFaces{{paper.Section, paper.Reading}, {paper.Bold(12), paper.Text}, {paper.TextBold, paper.Text}, {paper.SmallBold, paper.Small}}
 
+// What a tag holds.
 const (
 	tagPad  = 0.9 // mm, within a tag's frame
 	tagMost = 2   // points in one tag

@@ -3,13 +3,15 @@
 package changes
 
 import (
+	"sync"
+
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/worked"
 )
 
-// List are what moved from one revision of a job to the next, as data. Splays
-// are in degrees, loads in kg, design loads where nothing else is said. A stack that
-// is held in either has none of its holes in it.
+// A List is what moved from one revision of a job to the next, as data. Splays are in
+// degrees, loads in kg, design loads where nothing else is said. A stack that is held in
+// either has none of its holes in it.
 type List struct {
 	Move   int           `json:"move"` // joints whose link pins go to another hole
 	Stay   int           `json:"stay"`
@@ -30,6 +32,7 @@ type List struct {
 	PointsGone    []string        `json:"points_gone"`
 
 	old, new *worked.Job
+	pages    func() (pageChanges, error) // of both packs, which are drawn once
 }
 
 // A JointChange is the joint above a cabinet whose link goes to another hole.
@@ -55,8 +58,8 @@ type PickChange struct {
 	To    []rig.Label `json:"to"`
 }
 
-// A PointChange is a point of the roof that both revisions have and whose load or
-// place is another one.
+// A PointChange is a point of the roof that both revisions have and whose load or place
+// has changed.
 type PointChange struct {
 	ID         string  `json:"id"`
 	From       float64 `json:"from_kg"`
@@ -77,7 +80,8 @@ type OtherChange struct {
 	To    string `json:"to"`
 }
 
-// Compare finds what moved from an old revision of a job to a new one.
+// Compare finds what moved from an old revision of a job to a new one, in the order of
+// the new one. It keeps both.
 func Compare(old, new *worked.Job) List {
 	c := unchanged(old, new)
 	c.compareJobs()
@@ -108,22 +112,23 @@ func unchanged(old, new *worked.Job) List {
 		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
 		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
 		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
-		Old: old.Job.Fingerprint, New: new.Job.Fingerprint, old: old, new: new,
+		Old: old.Fingerprint, New: new.Fingerprint, old: old, new: new,
+		pages: sync.OnceValues(func() (pageChanges, error) { return changedPages(old, new) }),
 	}
 }
 
-// inUnitsOf is a job with words in the units of another one, so that only what
-// differs reads differently.
-func inUnitsOf(j *worked.Job, other *worked.Job) *worked.Job {
-	if j.Imperial == other.Job.Imperial {
+// inUnitsOf is a job with the words of its stacks in the units of another one, so that
+// only what differs reads differently. The job itself stays as it is.
+func inUnitsOf(j, other *worked.Job) *worked.Job {
+	if j.Imperial == other.Imperial {
 		return j
 	}
-	pdf, same := *j.Job, *j
-	pdf.Imperial = other.Job.Imperial
-	same.Job, same.Stacks = &pdf, nil
+	read, same := *j.Job, *j
+	read.Imperial = other.Imperial
+	same.Job, same.Stacks = &read, nil
 	for _, h := range j.Stacks {
 		hung, again := *h.Hung, *h
-		hung.Job, again.Hung = &pdf, &hung
+		hung.Job, again.Hung = &read, &hung
 		same.Stacks = append(same.Stacks, &again)
 	}
 	return &same

@@ -45,7 +45,7 @@ func TestNothingChanges(t *testing.T) {
 		for _, n := range []int{len(c.Joints), len(c.Picks), len(c.Points), len(c.Added), len(c.Gone), len(c.CabinetsAdded), len(c.CabinetsGone), len(c.Others), len(c.PointsAdded), len(c.PointsGone)} {
 			assert.Zero(t, n, name)
 		}
-		s, err := c.changedPages()
+		s, err := c.pages()
 		require.NoError(t, err)
 		assert.Empty(t, append(append(s.other, s.added...), s.gone...), name)
 	}
@@ -193,7 +193,7 @@ func TestHeldNoMore(t *testing.T) {
 // the one without does not.
 func TestChangedSheets(t *testing.T) {
 	old, new := trials.OpenJob(t, trials.Plain), trials.OpenJob(t, trials.Edited(t, "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 4, 4]"))
-	s, err := Compare(old, new).changedPages()
+	s, err := Compare(old, new).pages()
 	require.NoError(t, err)
 	assert.Contains(t, s.other, "SL DOLLY B")
 	assert.Contains(t, s.same, "SL DOLLY A")

@@ -10,12 +10,13 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// pageChanges are sheets of both revisions by what has to be done with them.
+// pageChanges are the names of sheets of both revisions, by what has to be done with
+// them.
 type pageChanges struct{ other, same, added, gone []string }
 
 // paperWords say which sheets to bin and which to print again.
 func (c List) paperWords() ([]string, error) {
-	s, err := c.changedPages()
+	s, err := c.pages()
 	if err != nil {
 		return nil, err
 	}
@@ -29,18 +30,19 @@ func (c List) paperWords() ([]string, error) {
 
 // changedPages draws both packs and compares them page by page, but for what every
 // new revision changes: its spine, its REV, page numbers, fingerprints and codes.
-func (c List) changedPages() (pageChanges, error) {
-	was, err := pageWordsOf(c.old)
+func changedPages(old, new *worked.Job) (pageChanges, error) {
+	was, err := pageWordsOf(old)
 	if err != nil {
 		return pageChanges{}, err
 	}
-	now, err := pageWordsOf(c.new)
+	now, err := pageWordsOf(new)
 	if err != nil {
 		return pageChanges{}, err
 	}
 	return compareSheets(was, now), nil
 }
 
+// compareSheets tells the sheets of two packs apart by what they say and where.
 func compareSheets(was, now pageWords) (s pageChanges) {
 	for _, name := range now.names {
 		switch text, both := was.says[name]; {
@@ -66,6 +68,7 @@ type pageWords struct {
 	says  map[string]string
 }
 
+// pageWordsOf draws a pack and reads it page by page.
 func pageWordsOf(j *worked.Job) (p pageWords, err error) {
 	pdf, err := sheets.Draw(j)
 	if err != nil {
@@ -85,7 +88,7 @@ func pageWordsOf(j *worked.Job) (p pageWords, err error) {
 	return p, nil
 }
 
-// everNew takes out of a text what is another one in every revision.
+// everNew takes out of a text what every revision changes: its REV and its fingerprint.
 func everNew(j *worked.Job) *strings.Replacer {
 	rev, mark := j.Revision, j.Fingerprint
 	return strings.NewReplacer("REV "+rev, "REV", strings.ToUpper("REV "+rev), "REV", mark, "", strings.ToUpper(mark), "", "revision "+rev, "revision")

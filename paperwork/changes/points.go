@@ -35,16 +35,18 @@ const (
 	placeDust = 0.005
 )
 
+// movedFrom reports whether a point lies elsewhere than it did in q.
 func (p pointAt) movedFrom(q pointAt) bool {
 	return math.Abs(p.left-q.left) > placeDust || math.Abs(p.down-q.down) > placeDust || math.Abs(p.height-q.height) > placeDust
 }
 
+// loadedUnlike reports whether a point carries something else than it did in q.
 func (p pointAt) loadedUnlike(q pointAt) bool {
 	unlike := func(a, b float64) bool { return math.Abs(a-b) > loadDust }
 	return unlike(p.Static, q.Static) || unlike(p.Design, q.Design) || unlike(p.most, q.most)
 }
 
-// change is what is another one of a point than it was in q.
+// change is how a point differs from what it was in q.
 func (p pointAt) change(q pointAt) PointChange {
 	return PointChange{p.id, q.Design, p.Design, q.Static, p.Static, q.most, p.most, p.movedFrom(q)}
 }

@@ -13,8 +13,11 @@ import (
 // count of joints last. It draws both packs to tell which sheets change, and returns
 // an error where one does not fit on paper.
 func (c List) Report() (string, error) {
+	sheets, err := c.paperWords()
+	if err != nil {
+		return "", err
+	}
 	var b strings.Builder
-	pdf, err := c.paperWords()
 	b.WriteString(c.revisions() + "\n")
 	for _, s := range c.warnings() {
 		say.Inset(&b, s)
@@ -24,12 +27,14 @@ func (c List) Report() (string, error) {
 	}
 	c.writePoints(&b)
 	b.WriteString("\n")
-	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), pdf, []string{c.closing()}) {
+	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), sheets, []string{c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
-	return b.String(), err
+	return b.String(), nil
 }
 
+// writeStack writes what changes of a stack that both revisions have: its joints in
+// columns, then all else.
 func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
 	was := c.old.Stack(h.ID)
@@ -45,6 +50,7 @@ func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
 	}
 }
 
+// writePoints writes what changes of points, in columns.
 func (c List) writePoints(b *strings.Builder) {
 	u := c.new.Unit()
 	for i, p := range c.Points {

@@ -10,7 +10,8 @@ import (
 	"hangpack/paperwork/sheets"
 )
 
-// Paper sets the changes on paper.
+// Paper sets the changes on paper. It draws both packs to tell which sheets change, and
+// returns an error where one of them, or the sheet, does not fit.
 func (c List) Paper() (paper.Drawn, error) {
 	sheet, err := c.sheet()
 	if err != nil {
@@ -26,9 +27,12 @@ func (c List) Paper() (paper.Drawn, error) {
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.
 func (c List) sheet() (layouts.Changes, error) {
-	pdf, err := c.paperWords()
+	words, err := c.paperWords()
+	if err != nil {
+		return layouts.Changes{}, err
+	}
 	s := layouts.Changes{
-		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: pdf, Closing: c.closing() + ".",
+		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: words, Closing: c.closing() + ".",
 	}
 	for _, id := range c.changedStacks() {
 		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id).Hung))
@@ -36,9 +40,10 @@ func (c List) sheet() (layouts.Changes, error) {
 	for _, p := range c.Points {
 		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
 	}
-	return s, err
+	return s, nil
 }
 
+// changedPoint is a point's row, cell by cell as layouts.Changes has them.
 func changedPoint(u say.Units, p PointChange) []string {
 	place := "where it was"
 	if p.Moved {
@@ -52,12 +57,9 @@ func (c List) stackBlock(h *rig.Hung) layouts.ChangedStack {
 	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
 	was := c.old.Stack(h.ID)
 	for _, j := range c.jointsOf(h.ID) {
-		k, above := j.Cabinet-1, fmt.Sprint(j.Cabinet-1)
-		if k == 0 {
-			above = "bar"
-		}
+		k := j.Cabinet - 1
 		s.Joints = append(s.Joints, layouts.ChangedJoint{
-			Above: above, Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
+			Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
 			From: sheets.JointHole(was.Cabinets[k].Hole), To: sheets.JointHole(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
 		})
 	}

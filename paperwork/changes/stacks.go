@@ -4,13 +4,11 @@ import (
 	"math"
 	"slices"
 
-	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
-	"hangpack/paperwork/worked"
 )
 
 // compareStacks compares a stack that both revisions have.
@@ -30,6 +28,12 @@ func (c *List) compareStacks(was, h *rules.Checked) {
 	}
 }
 
+// What of a stack has changed, besides what twins are compared by.
+const (
+	ofCabinets = "cabinets"
+	ofPlace    = "place"
+)
+
 // partsOf are what two revisions of a stack do not have alike besides joints and
 // pick holes: cabinets by type, place, and all that twins are compared by.
 func partsOf(was, h *rig.Hung) (all []rules.Difference) {
@@ -38,10 +42,10 @@ func partsOf(was, h *rig.Hung) (all []rules.Difference) {
 			all = append(all, rules.Difference{Of: of, This: this, Other: other})
 		}
 	}
-	differ("cabinets", sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
-	differ("place", placeWords(was), placeWords(h))
+	differ(ofCabinets, sheets.HoldsWords(was, say.Span{From: 1, To: len(was.Cabinets)}), sheets.HoldsWords(h, say.Span{From: 1, To: len(h.Cabinets)}))
+	differ(ofPlace, placeWords(was), placeWords(h))
 	for _, d := range rules.PartDifferences(was, h) {
-		if d.Of != "pick holes" && d.Of != "number of cabinets" {
+		if d.Of != rules.OfPickHoles && d.Of != rules.OfCount {
 			all = append(all, d)
 		}
 	}
@@ -94,30 +98,4 @@ func (c *List) compareJoint(stack string, n int, was, now job.Hole) {
 	}
 	c.Move++
 	c.Joints = append(c.Joints, JointChange{stack, n, was.Splay, now.Splay})
-}
-
-// compareJobs compares what is of the whole job.
-func (c *List) compareJobs() {
-	u := c.new.Unit()
-	now := jobFacts(c.new, u)
-	for i, was := range jobFacts(c.old, u) {
-		if was.Is != now[i].Is {
-			c.Others = append(c.Others, OtherChange{"", was.Of, was.Is, now[i].Is})
-		}
-	}
-}
-
-// jobFacts are what is of the whole job, with practice in some units: the same facts in
-// the same order for every job.
-func jobFacts(j *worked.Job, u say.Units) []parts.Fact {
-	units := "metric"
-	if j.Imperial {
-		units = "imperial"
-	}
-	facts := []parts.Fact{{Of: "revision", Is: j.Revision}, {Of: "title", Is: j.Title}, {Of: "venue", Is: j.Venue}, {Of: "date", Is: j.Date},
-		{Of: "datum", Is: say.Given(j.Datum)}, {Of: "heights above", Is: j.HeightsFrom}, {Of: "units", Is: units}}
-	for _, p := range sheets.PracticeWords(u, j.Practice) {
-		facts = append(facts, parts.Fact{Of: "practice, " + p.Of, Is: p.Is})
-	}
-	return facts
 }

@@ -3,13 +3,15 @@ package changes
 import (
 	"slices"
 	"strings"
+
+	"hangpack/paperwork/rules"
 )
 
 // ofVenue are the parts of a stack that the venue accepts anew when they change,
-// ofVenueJob those of the job; see approvedAgain.
+// ofVenueJob those of the job: what approvedAgain of package sheets asks for.
 var (
-	ofVenue    = []string{"cabinets", "place", "bar", "trim", "hoist (motor)", "steel", "rigging below", "rigging above", "secondary"}
-	ofVenueJob = []string{"venue", "date", "datum", "heights above"}
+	ofVenue    = []string{ofCabinets, ofPlace, rules.OfBar, rules.OfTrim, rules.OfHoist, rules.OfSteel, rules.OfRiggingBelow, rules.OfRiggingAbove, rules.OfSecondary}
+	ofVenueJob = []string{ofVenueName, ofDate, ofDatum, ofHeights}
 )
 
 // venueWords say what the venue has to accept anew.

@@ -125,7 +125,8 @@ func mostWords(u say.Units, p PointChange) string {
 	return fmt.Sprintf("at the most, at a lift, design %s, now %s: %s", u.Load(p.FromMost), u.Load(p.ToMost), u.Difference(p.FromMost, p.ToMost))
 }
 
-// closing is the count by which a crew knows that it is done.
+// closing says how many joints and link pins move, and how many joints stay: a crew is
+// done when it has counted as many.
 func (c List) closing() string {
 	verb := "move"
 	if c.Move == 1 {

@@ -124,6 +124,8 @@ const hintsMost = 500
 
 const oneOfThose = "name one of those described there"
 
+// whatThereIs says of a name that refers to nothing which one may be meant, or which
+// there are.
 func whatThereIs(name string, names []string) string {
 	switch meant := Near(name, names); {
 	case meant != "":

@@ -4,7 +4,7 @@ import (
 	"slices"
 )
 
-// The table of keys.
+// table is every key of a job and of a gear file, in the order of README's list.
 var table = slices.Concat(jobKeys, practiceKeys, cabinetKeys, originKeys("gear.cabinets.*"), barKeys, originKeys("gear.bars.*"),
 	dollyKeys, originKeys("gear.dollies.*"), hoistKeys, originKeys("gear.hoists.*"), stackKeys, hangKeys, pointKeys)
 

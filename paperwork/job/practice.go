@@ -59,7 +59,9 @@ func (p Practice) Values() (all []PracticeValue) {
 		case *float64:
 			v.Value = *field
 		case *bool:
-			v.Value = map[bool]float64{true: 1}[*field]
+			if *field {
+				v.Value = 1
+			}
 		default:
 			continue
 		}

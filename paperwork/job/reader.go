@@ -39,6 +39,7 @@ type spot struct {
 	line, col int
 }
 
+// newReader returns a reader of the job file of a name, with the table of keys by path.
 func newReader(name string, open Opener, prints func(rune) bool) *reader {
 	r := &reader{file: &file{name: name}, open: open, prints: prints, rows: map[string]*Key{}, below: map[string][]string{}}
 	for i := range table {
@@ -64,6 +65,7 @@ func (r *reader) at(v *value, format string, args ...any) {
 // person mends before the next run.
 const ComplaintsMost = 10_000
 
+// complain keeps a complaint of a place, unless there are very many.
 func (r *reader) complain(at spot, key, format string, args ...any) {
 	if len(r.complaints) == ComplaintsMost {
 		return

@@ -90,7 +90,7 @@ func (v *value) excuseAll(names []string) {
 	}
 }
 
-// unlike is what near finds for a key that is like none, and so what it excuses.
+// unlike marks a key that is like no known one: any key may be missing because of it.
 const unlike = ""
 
 // keyPath returns a key below v as it is meant, and its path in the table; it

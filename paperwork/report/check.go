@@ -4,7 +4,6 @@ package report
 
 import (
 	"fmt"
-	"sort"
 	"strings"
 
 	"hangpack/paperwork/rig"
@@ -13,21 +12,24 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// Check writes the figures for a person at a terminal: held stacks first, the
-// verdict last, at most 100 columns.
+// Check writes the figures for a person at a terminal: held stacks first, the verdict
+// last, at most 100 columns.
 func Check(j *worked.Job) string {
 	var b strings.Builder
-	stacks := append([]*rules.Checked{}, j.Stacks...)
-	sort.SliceStable(stacks, func(a, c int) bool { return len(stacks[a].Holds) > 0 && len(stacks[c].Holds) == 0 })
-	for _, h := range stacks {
-		writeStack(h, &b)
-		b.WriteString("\n")
+	for _, held := range []bool{true, false} {
+		for _, h := range j.Stacks {
+			if h.Held() == held {
+				writeStack(h, &b)
+				b.WriteString("\n")
+			}
+		}
 	}
 	writeOthers(j, &b)
 	b.WriteString(strings.Join(say.Folded(verdictOf(j), say.Columns), "\n") + "\n")
 	return b.String()
 }
 
+// writeStack writes one stack: a held one with its holds in place of its figures.
 func writeStack(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
@@ -42,6 +44,7 @@ func writeStack(h *rules.Checked, b *strings.Builder) {
 	writeFindings(b, "caution  ", h.Cautions)
 }
 
+// writeFigures writes what a stack weighs, hangs from and looks at.
 func writeFigures(h *rules.Checked, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintln(b, say.Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoleWords(h.Hung),
@@ -50,6 +53,7 @@ func writeFigures(h *rules.Checked, b *strings.Builder) {
 	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
 }
 
+// writeJoints writes the joints of the finished stack in columns, from the top.
 func writeJoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
@@ -68,6 +72,7 @@ func linkWords(u say.Units, n float64) string {
 	return u.Force(n)
 }
 
+// writeLifts writes the stack after each lift but the last, in columns.
 func writeLifts(h *rig.Hung, b *strings.Builder) {
 	if len(h.Lifts) == 0 {
 		return
@@ -89,6 +94,7 @@ func hookWords(h *rig.Hung, s *rig.State) string {
 	return strings.Join(hooks, ", ")
 }
 
+// writePoints writes the points of a stack in columns.
 func writePoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
 	fmt.Fprintf(b, pointLine, "point", "across", "up/down", "static", "design")

@@ -12,7 +12,7 @@ import (
 )
 
 // PointsCSV writes the venue's table as comma-separated values: a row per point,
-// numbers not rounded, nothing where something is not known or does not apply.
+// numbers not rounded, "" where something is not known or does not apply.
 // The error is the writer's.
 //
 // Source: RFC 4180.
@@ -36,6 +36,7 @@ func PointsCSV(j *worked.Job, to io.Writer) error {
 var pointColumns = []string{"point", "stack", "what", "held", "stage_left_m", "downstage_m", "pick_height_m", "low_hook_m", "high_hook_m", "chain_needed_m",
 	"static_kg", "design_kg", "static_kn", "design_kn", "most_at", "most_static_kg", "most_design_kg", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn"}
 
+// csvRow is the row of point i of a stack.
 func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 	m := h.Picks[i].Hoist
 	alone, secondary, rating := "", "", ""
@@ -57,7 +58,7 @@ func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 // exact writes a number with all its digits.
 func exact(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
 
-// exactOrNone writes a number with all its digits, or nothing where it is not known.
+// exactOrNone writes a number with all its digits, and "" where it is nil.
 func exactOrNone(x *float64) string {
 	if x == nil {
 		return ""

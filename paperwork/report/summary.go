@@ -25,7 +25,7 @@ func Summary(j *worked.Job, out string, pdf paper.Drawn) string {
 	return b.String()
 }
 
-// ShortSummary says it of one among many jobs: the file, its pages, how many
+// ShortSummary says of one among many jobs what was written: the file, its pages, how many
 // cautions there are and how much is not checked, and a line per held stack.
 func ShortSummary(j *worked.Job, out string, pdf paper.Drawn) string {
 	cautions, held := 0, ""
@@ -44,6 +44,7 @@ func wrote(j *worked.Job, out string, pdf paper.Drawn) string {
 	return fmt.Sprintf("wrote %s, %s, revision %s, %s", out, pagesOf(pdf), j.Revision, j.Fingerprint)
 }
 
+// verdictLine is a stack and what the calculation found of it.
 func verdictLine(h *rules.Checked) string {
 	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.Verdict())
 }

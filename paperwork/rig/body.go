@@ -34,6 +34,7 @@ func calcStack(s *job.Stack, at Third) calc.Stack {
 	return b
 }
 
+// calcHoist gives calc a hoist of the job.
 func calcHoist(h *job.Hoist) calc.Hoist {
 	return calc.Hoist{Mass: h.Mass, ChainMass: h.ChainMass, ChainLength: h.ChainLength, Falls: h.Falls, Headroom: h.Headroom}
 }

@@ -10,8 +10,8 @@ import (
 
 // An Option is a pick hole that a stack with one pick could hang from.
 type Option struct {
-	Aim  float64 // of cabinet 1, rad
-	Tips bool
+	Aim  float64 // of cabinet 1, rad, positive down
+	Tips bool    // the centre of gravity does not lie below the hole
 }
 
 // A Label is a pick hole's label. In JSON it keeps the type it has in the job:
@@ -48,6 +48,8 @@ func chooseHoles(h *Hung) {
 	}
 }
 
+// closest returns the index of the option whose aim is next to the wanted one: see
+// chooseHoles.
 func closest(options []Option, wanted float64) int {
 	best := 0
 	for i, o := range options {
@@ -65,7 +67,7 @@ func closest(options []Option, wanted float64) int {
 	return best
 }
 
-// Hole returns the place of pick i on the bar.
+// Hole returns the place of pick i, front first, in the bar's axes.
 func (h *Hung) Hole(i int) calc.Offset { return h.Bar.PickHoles[h.Holes[i]].At }
 
 // Label returns the label of a pick hole of the bar, counted from 0.

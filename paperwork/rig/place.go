@@ -42,6 +42,7 @@ func (w Where) Part() string {
 	return parts[len(parts)-1]
 }
 
+// parts are the place in words, from the lift to the gear.
 func (w Where) parts() (parts []string) {
 	if w.Lift > 0 {
 		parts = append(parts, fmt.Sprintf("lift %d", w.Lift))
@@ -61,7 +62,7 @@ func (w Where) parts() (parts []string) {
 	return parts
 }
 
-// End names a pick where there are two.
+// End is the end of the bar that pick i is at, front first; "" where there is one pick.
 func (h *Hung) End(i int) End {
 	if len(h.Picks) == 1 {
 		return ""

@@ -38,8 +38,10 @@ type Carried struct {
 	Design float64 `json:"design_kg"`
 }
 
+// Plus returns what both carry together.
 func (c Carried) Plus(d Carried) Carried { return Carried{c.Static + d.Static, c.Design + d.Design} }
 
+// pointsOf works out the points of a stack, front first.
 func pointsOf(h *Hung) (points []Point) {
 	for i, p := range h.Picks {
 		left, down := h.Plan(h.Finished.Picks[i].X)
@@ -55,7 +57,7 @@ func pointsOf(h *Hung) (points []Point) {
 	return points
 }
 
-// PointID names a point: SL, or SL-front and SL-rear.
+// PointID names point i, front first: SL, or SL-front and SL-rear.
 func (h *Hung) PointID(i int) string {
 	if len(h.Picks) == 1 {
 		return h.ID
@@ -63,7 +65,8 @@ func (h *Hung) PointID(i int) string {
 	return h.ID + "-" + string(h.End(i))
 }
 
-// Plan returns where in plan lies what is x ahead of the bar's hinge.
+// Plan returns where in plan lies what is x m ahead of the bar's hinge as the stack
+// hangs: in m, stage left and downstage positive.
 func (h *Hung) Plan(x float64) (left, down float64) {
 	return calc.Plan(h.StageLeft, h.Downstage, h.Pan, x)
 }
@@ -90,7 +93,7 @@ func (h *Hung) Static(s *State, i int) float64 {
 	return calc.Static(s.Loads[i], p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass)
 }
 
-// Carried returns what point i carries in a state.
+// Carried returns what point i carries in a state, at rest and with the job's factors.
 func (h *Hung) Carried(s *State, i int) Carried {
 	static := h.Static(s, i)
 	return Carried{static, h.Job.Practice.Design(static)}

@@ -8,8 +8,8 @@ import (
 
 // A Reading is what hangs from one hoist's hook in kg, its rigging below
 // included, and the least and the most that it may be before the crew stops.
-// It lies from one to the other where a centre of gravity is not known, is with
-// that in the middle.
+// Where a centre of gravity is not known it lies between From and To, and Is has that
+// centre in the middle of its outline.
 type Reading struct{ Is, From, To, Low, High float64 }
 
 // Readings are what the hooks hold after lift k, counted from 0, front first:
@@ -23,7 +23,7 @@ func (h *Hung) Readings(k int) (all []Reading) {
 	return all
 }
 
-// StartReadings are of the bar alone.
+// StartReadings are those of the bar alone, as Readings are; there is a Start.
 func (h *Hung) StartReadings() (all []Reading) {
 	for i := range h.Picks {
 		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
@@ -31,7 +31,7 @@ func (h *Hung) StartReadings() (all []Reading) {
 	return all
 }
 
-// readingOf is what hook i holds in a state.
+// readingOf is what hook i holds in the state that of takes of a stack.
 func readingOf(h *Hung, i int, of func(*Hung) *State) Reading {
 	r := Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
 	r.From, r.To = h.Over(func(v *Hung) float64 { return v.Hook(of(v), i) })

@@ -26,16 +26,17 @@ type Hung struct {
 	Options  []Option    // one pick: every hole of the bar; else nil
 	Holes    []int       // the pick holes in use, front first
 	Start    *State      // two picks: the bar alone, level; nil where it does not hang so
-	Finished *State
-	Lifts    []*State // after each set but the last
-	Swung    []*State // two picks: the whole stack, swung to each of them alone
-	Third    Third    // where unknown centres of gravity are taken
-	Corners  []*Hung  // the same stack with those in the corners of their middle third
-	Raise    float64  // height of the bar's hinge at trim, above heights_from
-	Points   []Point
+	Finished *State      // all of it, at trim
+	Lifts    []*State    // after each set but the last
+	Swung    []*State    // two picks: the whole stack, swung to each of them alone
+	Third    Third       // where unknown centres of gravity are taken
+	Corners  []*Hung     // the same stack with those in the corners of their middle third
+	Raise    float64     // height of the bar's hinge at trim, above heights_from
+	Points   []Point     // of the roof, front first
 }
 
-// Hang works out one stack of a job.
+// Hang works out one stack of a job. It keeps both and changes neither. An error is of
+// two picks that cannot share the stack, which job.Read refuses: a fault of hangpack.
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
 	h := &Hung{Stack: s, Job: j, Body: calcStack(s, Third{})}
 	h.Centre = h.Body.CentreInBar()

@@ -8,23 +8,26 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// A State is a stack as it hangs: finished, or after a lift.
+// A State is a stack as it hangs: finished, after a lift, or swung to one of two picks.
+// Places are seen from the side, in m from the bar's hinge pin.
 type State struct {
-	Lift    int   // counted from 1; 0 finished
-	Third   Third // where unknown centres of gravity are taken
-	Flown   int   // cabinets
-	Tilt    float64
-	Lever   float64     // how far the centre of gravity lies below the pick, or the line of both; m
-	InBar   calc.Weight // all of it, in the bar's axes
-	Centre  calc.Load
-	Loads   []float64 // of each pick, kg
-	Picks   []calc.Vec
-	Poses   []calc.Pose
-	Corners [][4]calc.Vec
-	Joints  []calc.Joint
+	Lift    int           // counted from 1; 0 where all of it hangs
+	Third   Third         // where unknown centres of gravity are taken
+	Flown   int           // cabinets
+	Tilt    float64       // of the bar, rad, positive front down
+	Lever   float64       // how far the centre of gravity lies below the pick, or the line of both; m
+	InBar   calc.Weight   // all of it, in the bar's axes
+	Centre  calc.Load     // all of it, as it hangs
+	Loads   []float64     // of each pick that holds it, front first, kg
+	Picks   []calc.Vec    // those picks
+	Poses   []calc.Pose   // of the cabinets that are flown, from the top
+	Corners [][4]calc.Vec // of each of them
+	Joints  []calc.Joint  // above each of them
 }
 
-// workStates works out every state of the stack.
+// workStates works out every state of the stack: finished, after each lift, swung to
+// each of two picks, and the bar alone; and its height at trim. An error names the
+// stack and the lift, and is of picks that cannot share.
 func workStates(h *Hung) (err error) {
 	if h.Finished, err = stateOf(h, 0, len(h.Cabinets)); err != nil {
 		return fmt.Errorf("stack %s: %w", h.ID, err)
@@ -40,7 +43,8 @@ func workStates(h *Hung) (err error) {
 	}
 	h.Raise = atTrim(h)
 	workAlone(h)
-	return workStart(h)
+	workStart(h)
+	return nil
 }
 
 // stateOf works out the stack with its first n cabinets. One pick: it hangs as
@@ -61,7 +65,8 @@ func settled(h *Hung, lift, n, i int) *State {
 	return s
 }
 
-// heldAt is the stack with its first n cabinets, held at a tilt by two hoists.
+// heldAt is the stack with its first n cabinets, held at a tilt by two hoists. An error
+// is of picks that lie one above the other then.
 func heldAt(h *Hung, lift, n int, tilt float64) (*State, error) {
 	inBar := h.Body.First(n).CentreInBar()
 	s := tilted(h, lift, n, tilt, inBar)
@@ -108,20 +113,18 @@ func workAlone(h *Hung) {
 }
 
 // workStart works out the bar alone: with two picks it hangs level before the
-// first dolly is joined, if both hooks pull then and it does not roll over.
-func workStart(h *Hung) error {
+// first dolly is joined, if both hooks pull then and it does not roll over. An error is
+// of holes that lie one above the other: they give a level bar nothing to be held by.
+func workStart(h *Hung) {
 	if len(h.Picks) == 1 {
-		return nil
+		return
 	}
-	s, err := heldAt(h, 0, 0, 0)
-	if err != nil || s.Lever <= Within || s.Loads[0] < 0 || s.Loads[1] < 0 {
-		return nil // holes that lie one above the other level the bar with nothing to hold it by
+	if s, err := heldAt(h, 0, 0, 0); err == nil && s.Lever > Within && s.Loads[0] >= 0 && s.Loads[1] >= 0 {
+		h.Start = s
 	}
-	h.Start = s
-	return nil
 }
 
-// States are the finished stack and its lifts.
+// States are the finished stack, then its lifts: a slice of the caller's own.
 func (h *Hung) States() []*State {
 	return append([]*State{h.Finished}, h.Lifts...)
 }
@@ -139,7 +142,7 @@ func (h *Hung) Joined(k int) *State {
 // when set k, counted from 0, is joined below it and hangs free.
 func (h *Hung) Swing(k int) float64 { return h.Joined(k).Tilt - h.Joined(k-1).Tilt }
 
-// HighestPick returns the height of the highest pick above the hinge pin.
+// HighestPick returns how high the highest pick is above the hinge pin, in m.
 func (s *State) HighestPick() float64 {
 	high := math.Inf(-1)
 	for _, p := range s.Picks {
@@ -148,7 +151,8 @@ func (s *State) HighestPick() float64 {
 	return high
 }
 
-// Lowest returns the height of the lowest corner above the hinge pin.
+// Lowest returns how high the lowest corner of a cabinet is above the hinge pin, in m:
+// below 0, and infinite where none is flown.
 func (s *State) Lowest() float64 {
 	low := math.Inf(1)
 	for _, c := range s.Corners {
@@ -157,10 +161,10 @@ func (s *State) Lowest() float64 {
 	return low
 }
 
-// Drop returns how far the lowest corner is below the highest pick in use.
+// Drop returns how far the lowest corner is below the highest pick in use, in m.
 func (s *State) Drop() float64 { return s.HighestPick() - s.Lowest() }
 
-// LastAim returns the aim of the lowest cabinet in a state.
+// LastAim returns the aim of the lowest cabinet in a state, in rad and positive down.
 func (s *State) LastAim() float64 { return s.Poses[len(s.Poses)-1].Aim }
 
 // Words says which state it is, and where unknown centres of gravity are taken in

@@ -16,7 +16,7 @@ import (
 // own: common practice is to weigh the cabinet or to ask its maker.
 type Third struct {
 	rear, bottom float64
-	Name         string
+	Name         string // 'front and high'; "" for the middle
 }
 
 // thirds are the corners of the middle third.
@@ -33,7 +33,7 @@ func (t Third) centre(c *job.Cabinet) calc.Offset {
 	return at
 }
 
-// words say where unknown centres of gravity are taken.
+// words say where unknown centres of gravity are taken, and "" for their middle.
 func (t Third) words() string {
 	return say.After("centre of gravity ", t.Name)
 }
@@ -55,12 +55,12 @@ func workCorners(h *Hung) error {
 	return nil
 }
 
-// Ways are the stack and the same stack with its unknown centres of gravity
-// elsewhere.
+// Ways are the stack, then the same stack with its unknown centres of gravity in each
+// corner of their middle third.
 func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
-// Over returns the least and the most of a figure wherever unknown centres of
-// gravity lie.
+// Over returns the least and the most of a figure wherever unknown centres of gravity
+// lie: the same twice where all are known.
 func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
 	from, to = math.Inf(1), math.Inf(-1)
 	for _, v := range h.Ways() {

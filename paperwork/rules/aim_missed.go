@@ -7,7 +7,7 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// AimMissed is the rule's name to who treats its findings apart.
+// AimMissed is the ID of its rule, for sheets that treat its findings apart.
 const AimMissed = "aim_missed"
 
 // aimMissed: cabinet 1 does not look where it is wanted.

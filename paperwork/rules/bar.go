@@ -8,7 +8,6 @@ import (
 // bar: mass · (1 + tolerance) · dynamic > rating · gear_use.
 var bar = Rule{ID: "bar", Title: "Bar", Severity: Hold, states: checkBar}
 
-// checkBar: mass·(1+tolerance)·dynamic > rating · gear_use.
 func checkBar(c *check, s *rig.State) {
 	if c.Bar.Rating == 0 {
 		return

@@ -10,7 +10,6 @@ import (
 // barTilt: the bar tilts further than its maker allows.
 var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, states: checkTilt}
 
-// checkTilt: the bar tilts further than its maker allows.
 func checkTilt(c *check, s *rig.State) {
 	limit := c.Bar.TiltLimit
 	if limit == nil {

@@ -5,7 +5,6 @@ import "hangpack/paperwork/rig"
 // belowFloor: a corner is below the floor at trim.
 var belowFloor = Rule{ID: "below_floor", Title: "Below the floor", Severity: Hold, stack: checkFloor}
 
-// checkFloor: a corner below the floor, at trim.
 func checkFloor(c *check) {
 	low := c.Raise + c.Finished.Lowest()
 	c.measured("lowest corner", low-c.Floor, func() (rig.Where, string, string) {

@@ -8,12 +8,11 @@ import (
 )
 
 // chainReach: the hook does not come down to the bar on the first dolly.
-var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, stack: checkChain}
-
-// checkChain: the hook does not come down to the bar on the first dolly.
 //
 //	high hook - headroom - (chain_length - limit_reserve)/falls >
 //	floor + deck + hinge pitches of set 1 + the hole above the hinge + rigging below
+var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, stack: checkChain}
+
 func checkChain(c *check) {
 	if c.Dolly == nil {
 		return

@@ -7,7 +7,8 @@ import (
 	"hangpack/paperwork/rig"
 )
 
-// Check holds every rule against a stack, wherever its unknown centres of gravity lie.
+// Check holds every rule against a stack, wherever its unknown centres of gravity lie,
+// but for what twins are compared by: see CompareTwins.
 func Check(h *rig.Hung) *Checked {
 	c := &Checked{Hung: h}
 	c.run()
@@ -37,24 +38,25 @@ type check struct {
 	rule *Rule
 }
 
-// hold adds a hold of the rule. The caller may set Of and By of what it returns, until
+// hold adds a hold of the rule. The caller may set Of and By of what it returns before
 // the next finding is added.
 func (c *check) hold(at rig.Where, format string, args ...any) *Finding {
 	return c.add(&c.Holds, at, fmt.Sprintf(format, args...))
 }
 
-// caution adds a caution as hold does a hold.
+// caution adds a caution of the rule, as hold does a hold.
 func (c *check) caution(at rig.Where, format string, args ...any) *Finding {
 	return c.add(&c.Cautions, at, fmt.Sprintf(format, args...))
 }
 
+// add adds a finding of the rule to holds or to cautions.
 func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
 	*to = append(*to, Finding{Rule: c.rule.ID, Title: c.rule.Title, Where: at, Says: says})
 	return &(*to)[len(*to)-1]
 }
 
-// rated holds a load against its limit, both in newtons with all factors in them, and
-// keeps the most used part of its kind.
+// rated holds a load against its limit, both in newtons with all factors in them: it
+// keeps the most used part of its kind, and adds a hold where the load is more.
 func (c *check) rated(part string, load, limit float64, says Wording) {
 	c.Uses.take(Use{part, load / limit, says})
 	if load > limit+rig.Alike {
@@ -63,13 +65,14 @@ func (c *check) rated(part string, load, limit float64, says Wording) {
 	}
 }
 
-// measured keeps the closest of a kind of measure.
+// measured keeps the measure of its kind that is closest to its limit; spare is how far
+// inside it is, in SI units.
 func (c *check) measured(of string, spare float64, says Wording) {
 	c.Measures.take(Measure{of, spare, says})
 }
 
-// takeWorst checks the corners as well, and keeps the worst of each finding, use
-// and measure.
+// takeWorst checks the corners of unknown centres of gravity as well, and keeps the
+// worst of each finding, use and measure.
 func takeWorst(h *Checked) {
 	for _, corner := range h.Corners {
 		v := &Checked{Hung: corner}
@@ -82,8 +85,8 @@ func takeWorst(h *Checked) {
 	}
 }
 
-// worse adds to findings those that come up only elsewhere, and puts in the place
-// of one a worse one of its kind.
+// worse adds to findings those that come up only with a centre of gravity elsewhere, and
+// of two of a kind keeps the worse. It writes over found.
 func worse(found, elsewhere []Finding, said string) []Finding {
 	for _, f := range elsewhere {
 		f.Says += " (" + said + ")"
@@ -98,12 +101,14 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 	return found
 }
 
+// takeUses keeps the uses of a corner that are more than those of the stack.
 func takeUses(h *Checked, uses []Use, said string) {
 	for _, u := range uses {
 		h.Uses.take(Use{u.Part, u.Of, u.Says.so(said)})
 	}
 }
 
+// takeMeasures keeps the measures of a corner that are closer than those of the stack.
 func takeMeasures(h *Checked, measures []Measure, said string) {
 	for _, m := range measures {
 		h.Measures.take(Measure{m.Of, m.Spare, m.Says.so(said)})

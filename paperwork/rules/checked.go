@@ -8,7 +8,7 @@ import (
 // A Checked stack is a worked one with what the rules found on it.
 type Checked struct {
 	*rig.Hung
-	Twin     *Checked // nil where it has none
+	Twin     *Checked // nil where it has none, and until CompareTwins
 	Holds    []Finding
 	Cautions []Finding
 	Uses     Uses     // one of each kind of part that has a rating
@@ -30,9 +30,8 @@ func (h *Checked) Counts() (cautions, unchecked int) {
 	return cautions, unchecked
 }
 
-// A Finding is a hold or a caution: the rule that gives it, where it applies
-// ("" for the finished stack, else such as "lift 2, joint 3") and a sentence
-// with the sum written out.
+// A Finding is a hold or a caution: the ID of the rule that gives it, where it applies
+// and a sentence with the sum written out.
 type Finding struct {
 	Rule  string    `json:"rule"`
 	Where rig.Where `json:"where"`
@@ -40,15 +39,15 @@ type Finding struct {
 
 	Title string  `json:"-"` // of the rule: begins its sentences on paper
 	Of    string  `json:"-"` // which part, where a rule has several at one place
-	By    float64 `json:"-"` // how far past its limit, among findings of one rule at one place
+	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule, place and part
 }
 
-// Lead begins a sentence with its rule: 'Hoist: '.
+// Lead begins a sentence with its rule: 'Hoist: ', and "" where it needs none.
 func (f Finding) Lead() string {
 	return say.Before(f.Title, ": ")
 }
 
-// Sentence is a finding as one sentence.
+// Sentence is a finding as one sentence: 'Hoist: … is more than … (lift 1, front)'.
 func (f Finding) Sentence() string {
 	return f.Lead() + f.Says + " (" + WhereWords(f.Where) + ")"
 }

@@ -10,7 +10,7 @@ import (
 // what it may come to. It is asked for words only where they are wanted.
 type Wording func() (at rig.Where, worked, most string)
 
-// so adds under which condition it comes out so.
+// so adds to what is worked out the condition under which it comes out so.
 func (w Wording) so(condition string) Wording {
 	return func() (rig.Where, string, string) {
 		at, worked, most := w()
@@ -37,11 +37,13 @@ func (u Uses) more(part string, of float64) bool {
 
 // take keeps a use if it is more than the one of its part.
 func (u *Uses) take(one Use) {
-	switch i := u.index(one.Part); {
-	case i < 0:
-		*u = append(*u, one)
-	case one.Of > (*u)[i].Of+rig.Within:
+	if !u.more(one.Part, one.Of) {
+		return
+	}
+	if i := u.index(one.Part); i >= 0 {
 		(*u)[i] = one
+	} else {
+		*u = append(*u, one)
 	}
 }
 
@@ -81,11 +83,13 @@ func (m Measures) closer(of string, spare float64) bool {
 
 // take keeps a measure if it is closer to its limit than the one of its kind.
 func (m *Measures) take(one Measure) {
-	switch i := m.index(one.Of); {
-	case i < 0:
-		*m = append(*m, one)
-	case one.Spare < (*m)[i].Spare-rig.Within:
+	if !m.closer(one.Of, one.Spare) {
+		return
+	}
+	if i := m.index(one.Of); i >= 0 {
 		(*m)[i] = one
+	} else {
+		*m = append(*m, one)
 	}
 }
 

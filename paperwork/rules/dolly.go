@@ -10,7 +10,6 @@ import (
 // dolly: a set is larger than its dolly takes.
 var dolly = Rule{ID: "dolly", Title: "Dolly", Severity: Hold, stack: checkDollies}
 
-// checkDollies: a set larger than its dolly takes.
 func checkDollies(c *check) {
 	if c.Dolly == nil {
 		return

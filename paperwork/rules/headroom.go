@@ -10,9 +10,6 @@ import (
 // after each lift. It needs the height of the steel, and at the roll-ins a dolly.
 var headroom = Rule{ID: "headroom", Title: "Headroom", Severity: Hold, stack: checkHeadroom}
 
-// checkHeadroom: at trim, and at the roll-in after each lift, low hook +
-// headroom + limit_reserve > high hook. It needs the height of the steel, and
-// at the roll-ins a dolly.
 func checkHeadroom(c *check) {
 	for i := range c.Picks {
 		headroomAt(c, i, rig.Where{End: c.End(i)}, c.PickHeight(i))
@@ -28,6 +25,8 @@ func checkHeadroom(c *check) {
 	}
 }
 
+// headroomAt holds hoist i against its high hook with its pick at a height, in m above
+// heights_from.
 func headroomAt(c *check, i int, at rig.Where, pick float64) {
 	p, hook := c.Picks[i], c.HighHook(i)
 	if hook == nil {

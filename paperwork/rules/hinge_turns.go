@@ -12,10 +12,7 @@ func checkHinges(c *check) {
 	for k := range c.Cabinets {
 		if t, ok := c.HingeTurn(k); ok {
 			c.caution(rig.Where{Joint: k + 1}, "the hinge goes from %s to %s when %s is lifted: expect a knock, hands off",
-				say.Pulled(t.From), say.Pulled(-t.From), liftName(c.Hung, c.Joined(t.Lift)))
+				say.Pulled(t.From), say.Pulled(-t.From), "dolly "+say.Dolly(t.Lift))
 		}
 	}
 }
-
-// liftName names the set whose lift gives a state.
-func liftName(h *rig.Hung, s *rig.State) string { return "dolly " + say.Dolly(h.Sets.Of(s.Flown)) }

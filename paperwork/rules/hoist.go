@@ -2,10 +2,9 @@ package rules
 
 import "hangpack/paperwork/rig"
 
-// hoist: (most pick load + rigging below) · (1 + tolerance) > capacity · hoist_use.
+// hoist: (pick load + rigging below) · (1 + tolerance) > capacity · hoist_use.
 var hoist = Rule{ID: "hoist", Title: "Hoist", Severity: Hold, states: checkHoists}
 
-// checkHoists: (pick load + rigging below)·(1+tolerance) > capacity · hoist_use.
 func checkHoists(c *check, s *rig.State) {
 	for i, p := range c.Picks {
 		kg := c.Hook(s, i)

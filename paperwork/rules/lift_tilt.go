@@ -7,7 +7,7 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// LiftTilt is the rule's name to who treats its findings apart.
+// LiftTilt is the ID of its rule, for sheets that treat its findings apart.
 const LiftTilt = "lift_tilt"
 
 // liftTilt: the bar tilts further at a lift than practice has it; the worst lift.

@@ -9,15 +9,13 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// LightPick is the rule's name to who treats its findings apart.
+// LightPick is the ID of its rule, for sheets that treat its findings apart.
 const LightPick = "light_pick"
 
-// lightPick: a pick that would have to push; and one that carries less than its least share:
-// a hold of the finished stack, a caution of a lift.
+// lightPick: a pick that would have to push, a hold; and one that carries less than its
+// least share, a hold of the finished stack and a caution of the worst lift.
 var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
 
-// checkPicks: a pick that would have to push, on the finished stack or on a
-// lift; and one that carries less than its least share of the finished stack.
 func checkPicks(c *check, s *rig.State) {
 	if len(s.Loads) == 1 {
 		return

@@ -4,14 +4,13 @@ import (
 	"hangpack/paperwork/rig"
 )
 
-// LinkPushed is the rule's name to who treats its findings apart.
+// LinkPushed is the ID of its rule, for sheets that treat its findings apart.
 const LinkPushed = "link_pushed"
 
-// linkPushed: a link in compression: a hold where a maker of its joint does not allow that,
-// else a caution.
+// linkPushed: a link in compression: a hold where a maker of its joint does not allow
+// that, else a caution of the state in which it is pushed most.
 var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, states: checkLinks, stack: cautionLinks}
 
-// checkLinks: a link in compression where its makers do not allow that.
 func checkLinks(c *check, s *rig.State) {
 	for k, j := range s.Joints {
 		if !c.MayPush(k) && c.Measures.closer("rear link", j.Link) {

@@ -9,7 +9,6 @@ import (
 // most: more cabinets of a type than the bar's maker allows.
 var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
 
-// checkMost: more cabinets of a type than the bar's maker allows.
 func checkMost(c *check, s *rig.State) {
 	for _, m := range c.Bar.Most {
 		n := 0

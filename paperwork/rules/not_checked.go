@@ -1,22 +1,19 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
-// NotChecked is the rule's name to who treats its findings apart.
+// NotChecked is the ID of its rule, whose cautions are counted and listed apart.
 const NotChecked = "not_checked"
 
-// notChecked: a limit that the gear of the stack does not give, or steel whose height is not
-// given.
+// notChecked: a limit that the gear of the stack does not give, or steel whose height is
+// not given. Its sentences begin by themselves.
 var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, stack: checkUnchecked}
 
-// checkUnchecked names every limit that the gear of this stack does not
-// give, and steel whose height is not given.
 func checkUnchecked(c *check) {
 	b := c.Bar
 	unchecked := func(given bool, gear, what string) {
@@ -35,11 +32,7 @@ func checkUnchecked(c *check) {
 	for _, t := range c.Types() {
 		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
 	}
-	for i, p := range c.Picks {
-		if i == 0 {
-			unchecked(p.Steel != nil, "", fmt.Sprintf("height of the steel of %s", c.ID))
-		}
-	}
+	unchecked(c.Picks[0].Steel != nil, "", "height of the steel of "+c.ID)
 }
 
 // limited reports whether the bar's maker limits how many of a type it takes.

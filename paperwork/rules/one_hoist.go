@@ -10,14 +10,14 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// The ids of both rules, which each check of a part goes by.
+// The IDs of both rules: each AloneCheck has that of its own.
 const (
 	oneHoistID     = "one_hoist"
 	oneHoistGearID = "one_hoist_gear"
 )
 
-// oneHoist: with two picks, one hoist left alone with the whole stack: a hold where practice
-// wants each of them to hold it alone, else a caution.
+// oneHoist: with two picks, one hoist left alone with the whole stack: a hold where
+// practice wants each of them to hold it alone, else a caution.
 var oneHoist = Rule{ID: oneHoistID, Title: "One hoist alone", Severity: Either, stack: checkOneHoist}
 
 // oneHoistGear: the same of all that it holds by, and of how the stack hangs then.
@@ -69,8 +69,8 @@ func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
 	return c.caution(at, format, args...)
 }
 
-// aloneWords say what one part holds with hoist i alone, and what to do so of a
-// hoist that need not hold it.
+// aloneWords say what one part holds with hoist i alone, and of a hoist that need not
+// hold it what to do about that.
 func aloneWords(h *rig.Hung, c AloneCheck, i int) string {
 	switch {
 	case c.rule != oneHoistID:
@@ -117,10 +117,10 @@ type AloneCheck struct {
 // Over reports whether the part holds more than it may.
 func (c AloneCheck) Over() bool { return c.Limit > 0 && c.Load > c.Limit+rig.Alike }
 
-// where says which joint and which end.
+// where is the joint, of pins, and the end of the hoist that holds.
 func (c AloneCheck) where() rig.Where { return rig.Where{Joint: c.Joint + 1, End: c.of.End(c.pick)} }
 
-// Worked writes the sum of the load.
+// Worked writes the sum of the load: '612 kg + 5 % = 643 kg'.
 func (c AloneCheck) Worked() string {
 	sum := ""
 	switch {
@@ -137,7 +137,7 @@ func (c AloneCheck) Worked() string {
 	return sum
 }
 
-// Most writes the sum of the limit.
+// Most writes the sum of the limit: '600 kg x 80 % = 480 kg'.
 func (c AloneCheck) Most() string {
 	switch {
 	case c.Joint >= 0:
@@ -227,9 +227,5 @@ func alonePin(h *rig.Hung, force float64, pins int) float64 {
 
 // alonePinSum writes it: '9.0 kN x 60 % x 1.05 = 5.7 kN'.
 func alonePinSum(h *rig.Hung, force float64, pins int) string {
-	of := h.Unit().Force(force)
-	if pins > 1 {
-		of += " x " + say.Share(h.Job.Practice.SideShare)
-	}
-	return fmt.Sprintf("%s x %s = %s", of, say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
+	return fmt.Sprintf("%s x %s = %s", pinShare(h, force, pins), say.Trimmed(1+h.Job.Practice.MassTolerance), h.Unit().Force(alonePin(h, force, pins)))
 }

@@ -8,7 +8,6 @@ import (
 // pickHole: pick load · (1 + tolerance) · dynamic > pick_rating · gear_use.
 var pickHole = Rule{ID: "pick_hole", Title: "Pick hole", Severity: Hold, states: checkPickHoles}
 
-// checkPickHoles: pick load·(1+tolerance)·dynamic > pick_rating · gear_use.
 func checkPickHoles(c *check, s *rig.State) {
 	if c.Bar.PickRating == 0 {
 		return

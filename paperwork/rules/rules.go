@@ -4,6 +4,8 @@
 package rules
 
 import (
+	"slices"
+
 	"hangpack/paperwork/rig"
 )
 
@@ -37,5 +39,5 @@ var table = []Rule{
 	mixedArms, onePickTurns, notChecked, twinDiffers,
 }
 
-// All returns every rule, in the order of their findings.
-func All() []Rule { return table }
+// All returns every rule, in the order of their findings: a slice of the caller's own.
+func All() []Rule { return slices.Clone(table) }

@@ -8,13 +8,14 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// HoistSum writes a hoist, the most that it holds and how much of it that is.
+// HoistSum writes the most that hoist i holds in any state, of what it may, and how much
+// of that is used.
 func HoistSum(h *rig.Hung, i int) string {
 	m, peak := h.Picks[i].Hoist, h.Peak(i)
 	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
 }
 
-// PlusTolerance writes a load and what it may be: '612 kg + 5 % = 643 kg'.
+// PlusTolerance writes a load, given in kg, and what it may be: '612 kg + 5 % = 643 kg'.
 func PlusTolerance(h *rig.Hung, kg float64) string {
 	tolerance := h.Job.Practice.MassTolerance
 	return fmt.Sprintf("%s + %s = %s", h.Unit().Addend(kg), say.Share(tolerance), h.Unit().Load(kg*(1+tolerance)))
@@ -29,7 +30,8 @@ func HoistLimit(h *rig.Hung, m *job.Hoist) string {
 	return fmt.Sprintf("%s (%s at %s)", limit, m.Key, say.Share(h.Job.Practice.HoistUse))
 }
 
-// designSum writes a static load and its design load as a sum.
+// designSum writes a static load, given in kg, and its design load as a sum: '612 kg x
+// 1.05 x 1.25 = 804 kg'.
 func designSum(h *rig.Hung, kg float64) string {
 	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorWords(h.Job.Practice), h.Unit().Load(h.Job.Practice.Design(kg)))
 }
@@ -51,12 +53,16 @@ func gearLimit(h *rig.Hung, rating float64) string {
 
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
 func pinSum(h *rig.Hung, force float64, pins int) string {
-	one := h.Job.Practice.PinLoad(force, pins)
-	of := h.Unit().Force(force)
+	return fmt.Sprintf("%s x %s = %s", pinShare(h, force, pins), FactorWords(h.Job.Practice), h.Unit().Force(h.Job.Practice.PinLoad(force, pins)))
+}
+
+// pinShare writes what of a joint's force, in newtons, the worse of its pins takes:
+// '9.0 kN x 60 %', and all of it where there is one pin.
+func pinShare(h *rig.Hung, force float64, pins int) string {
 	if pins > 1 {
-		of += " x " + say.Share(h.Job.Practice.SideShare)
+		return h.Unit().Force(force) + " x " + say.Share(h.Job.Practice.SideShare)
 	}
-	return fmt.Sprintf("%s x %s = %s", of, FactorWords(h.Job.Practice), h.Unit().Force(one))
+	return h.Unit().Force(force)
 }
 
 // pinLimit writes a pin's rating and, where it is not used whole, how much is.

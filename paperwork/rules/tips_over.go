@@ -10,8 +10,6 @@ import (
 // the line through both.
 var tipsOver = Rule{ID: "tips_over", Title: "Tips over", Severity: Hold, states: checkBalance}
 
-// checkBalance: the centre of gravity is not below the pick hole, or with two
-// picks not below the line through both.
 func checkBalance(c *check, s *rig.State) {
 	of, falls := "the pick hole", "it tips over"
 	if len(c.Picks) == 2 {
@@ -24,9 +22,9 @@ func checkBalance(c *check, s *rig.State) {
 	if s.Lever > rig.Within {
 		return
 	}
-	if above := u.Fine(math.Max(-s.Lever, 0)); above == u.Fine(0) {
-		c.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is level with %s: %s", of, falls).By = -s.Lever
-	} else {
-		c.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is %s above %s: %s", above, of, falls).By = -s.Lever
+	above := "level with"
+	if by := u.Fine(math.Max(-s.Lever, 0)); by != u.Fine(0) {
+		above = by + " above"
 	}
+	c.hold(rig.Where{Lift: s.Lift}, "the centre of gravity is %s %s: %s", above, of, falls).By = -s.Lever
 }

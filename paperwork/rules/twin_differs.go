@@ -9,8 +9,8 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// twinDiffers: two twins are not alike. Held against both of them when all stacks of a job are
-// checked: see CompareTwins.
+// twinDiffers: two twins are not alike. It is held against both of them once all stacks
+// of a job are checked: see CompareTwins.
 var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution}
 
 // A Difference is what is not alike of two twins: in what, and how each has it.
@@ -19,8 +19,8 @@ type Difference struct {
 	Of, This, Other string
 }
 
-// CompareTwins cautions both of every two twins of each difference. Place and pan,
-// name and shape may differ.
+// CompareTwins makes the twins among the stacks of a job known to each other, and
+// cautions both of each difference. Place and pan, name and shape may differ.
 func CompareTwins(stacks []*Checked) {
 	for _, h := range stacks {
 		for _, other := range stacks {
@@ -40,7 +40,8 @@ func cautionTwin(h, other *Checked) {
 	}
 }
 
-// differences are those of two stacks: joint by joint, then of all else.
+// differences are those of two stacks, how h has it as This: joint by joint, then of all
+// else.
 func differences(h, other *rig.Hung) (all []Difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
@@ -85,27 +86,40 @@ func TwinWords(h *Checked) string {
 	return strings.Join(parts, "; ")
 }
 
+// What a Difference is of, where more is asked of one than that there is one.
+const (
+	OfCount        = "number of cabinets"
+	OfBar          = "bar"
+	OfPickHoles    = "pick holes"
+	OfTrim         = "trim"
+	OfHoist        = "hoist (motor)"
+	OfSteel        = "steel"
+	OfRiggingBelow = "rigging below"
+	OfRiggingAbove = "rigging above"
+	OfSecondary    = "secondary"
+)
+
 // twinParts are what twins have alike besides their joints, each in words that
 // differ where it does.
 var twinParts = []struct {
 	what string
 	of   func(*rig.Hung) string
 }{
-	{"number of cabinets", func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
-	{"bar", func(h *rig.Hung) string { return h.Bar.Key }},
-	{"pick holes", func(h *rig.Hung) string { return PickHoleWords(h) }},
+	{OfCount, func(h *rig.Hung) string { return fmt.Sprint(len(h.Cabinets)) }},
+	{OfBar, func(h *rig.Hung) string { return h.Bar.Key }},
+	{OfPickHoles, func(h *rig.Hung) string { return PickHoleWords(h) }},
 	{"aim wanted", func(h *rig.Hung) string { return exactAim(h.Aim) }},
-	{"trim", func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
-	{"hoist (motor)", eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
+	{OfTrim, func(h *rig.Hung) string { return TrimWords(h) + " at " + h.Unit().ExactLength(h.Trim.Height) }},
+	{OfHoist, eachPick(func(_ say.Units, p job.Pick) string { return p.Hoist.Key })},
 	{"load cell", func(h *rig.Hung) string { return say.Given(string(h.LoadCell)) }},
-	{"steel", eachPick(func(u say.Units, p job.Pick) string {
+	{OfSteel, eachPick(func(u say.Units, p job.Pick) string {
 		if p.Steel == nil {
 			return say.NotGiven
 		}
 		return u.ExactLength(*p.Steel)
 	})},
-	{"rigging below", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
-	{"rigging above", eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
+	{OfRiggingBelow, eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Below) })},
+	{OfRiggingAbove, eachPick(func(u say.Units, p job.Pick) string { return riggingWords(u, p.Above) })},
 	{"dolly", func(h *rig.Hung) string {
 		if h.Dolly == nil {
 			return say.NotGiven
@@ -116,7 +130,7 @@ var twinParts = []struct {
 	{"pins set", func(h *rig.Hung) string { return say.Given(string(h.PinsSet)) }},
 	{"floor", func(h *rig.Hung) string { return h.Unit().ExactLength(h.Floor) }},
 	{"extras", func(h *rig.Hung) string { return extraWords(h) }},
-	{"secondary", func(h *rig.Hung) string {
+	{OfSecondary, func(h *rig.Hung) string {
 		if h.Secondary == nil {
 			return say.NotGiven
 		}
@@ -163,6 +177,7 @@ func extraWords(h *rig.Hung) string {
 	return strings.Join(all, "; ")
 }
 
+// holeAs writes a hole as stamped, with its splay where the label is another figure.
 func holeAs(at job.Hole) string {
 	if say.SameFigure(at.Label, at.Splay) {
 		return at.Label

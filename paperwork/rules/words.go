@@ -9,18 +9,33 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// Verdict says what the calculation found of a stack.
+// NoHold is the best that is ever said of a stack.
+const NoHold = "no hold found by this calculation"
+
+// Verdict says what the calculation found of a stack: 'DO NOT FLY: 1 hold', or 'no hold
+// found by this calculation; 2 cautions; 1 not checked'. It never says that it may fly.
 func (h *Checked) Verdict() string {
 	if h.Held() {
 		return "DO NOT FLY: " + say.Count(len(h.Holds), "hold")
 	}
 	cautions, unchecked := h.Counts()
-	return fmt.Sprintf("no hold found by this calculation; %s; %d not checked", say.Count(cautions, "caution"), unchecked)
+	return fmt.Sprintf("%s; %s; %d not checked", NoHold, say.Count(cautions, "caution"), unchecked)
 }
 
-// ShortVerdict is the verdict without what there is none of.
+// ShortVerdict is the verdict without the counts that are 0.
 func (h *Checked) ShortVerdict() string {
-	return strings.NewReplacer("; 0 cautions", "", "; 0 not checked", "").Replace(h.Verdict())
+	if h.Held() {
+		return h.Verdict()
+	}
+	words := NoHold
+	cautions, unchecked := h.Counts()
+	if cautions > 0 {
+		words += "; " + say.Count(cautions, "caution")
+	}
+	if unchecked > 0 {
+		words += fmt.Sprintf("; %d not checked", unchecked)
+	}
+	return words
 }
 
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
@@ -54,7 +69,8 @@ func unrated(h *rig.Hung) (n int) {
 	return n
 }
 
-// WhereWords is where a finding applies, in words for paper.
+// WhereWords is where a finding applies, in words for paper: 'lift 1 (dolly A), joint
+// 3', or 'the finished stack'.
 func WhereWords(at rig.Where) string {
 	if at == (rig.Where{}) {
 		return "the finished stack"
@@ -70,7 +86,7 @@ func WhereWords(at rig.Where) string {
 	return say.Listed(lift, rest.String(), set)
 }
 
-// PickHoleWords names the pick holes in use.
+// PickHoleWords names the pick holes in use: 'pick holes 4 front, 19 rear'.
 func PickHoleWords(h *rig.Hung) string {
 	if len(h.Holes) == 1 {
 		return "pick hole " + h.Label(h.Holes[0]).Text
@@ -78,7 +94,7 @@ func PickHoleWords(h *rig.Hung) string {
 	return fmt.Sprintf("pick holes %s front, %s rear", h.Label(h.Holes[0]).Text, h.Label(h.Holes[1]).Text)
 }
 
-// TrimWords says what the height of the trim is of.
+// TrimWords says what the height at which it stays is of: 'lowest corner'.
 func TrimWords(h *rig.Hung) string {
 	if h.Trim.OfPick {
 		return "highest pick hole"
@@ -86,12 +102,12 @@ func TrimWords(h *rig.Hung) string {
 	return "lowest corner"
 }
 
-// SecondaryWords is what the job names as such, with its rating.
+// SecondaryWords is the secondary that the job names, with its rating. There is one.
 func SecondaryWords(h *rig.Hung) string {
 	return h.Secondary.What + ", rated " + h.Unit().Limit(h.Secondary.Rating)
 }
 
-// UnknownCentreWords say of which types the centre of gravity is not known.
+// UnknownCentreWords say of which types, at least one, the centre of gravity is not known.
 func UnknownCentreWords(types []*job.Cabinet) string {
 	var keys []string
 	for _, t := range types {

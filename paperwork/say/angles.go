@@ -4,11 +4,14 @@ import (
 	"math"
 )
 
+// Degrees turns radians into degrees.
 func Degrees(rad float64) float64 { return rad * 180 / math.Pi }
 
+// Radians turns degrees into radians.
 func Radians(deg float64) float64 { return deg * math.Pi / 180 }
 
-// Aim writes which way a cabinet looks: '2.5° down', '0.4° up' or 'level'.
+// Aim writes which way a cabinet looks, in rad and positive down: '2.5° down',
+// '0.4° up' or 'level'.
 func Aim(rad float64) string {
 	deg := Degrees(rad)
 	switch s := Fixed(math.Abs(deg), 1); {
@@ -34,7 +37,8 @@ func AimPast(rad, limit float64) string {
 	return Trimmed(deg) + "° up"
 }
 
-// Aims writes what an aim may lie between.
+// Aims writes what an aim may lie between, both ends in rad and positive down:
+// '1.5° to 3.5° down', or 'between 0.5° up and 1.5° down' where they look different ways.
 func Aims(from, to float64) string {
 	a, b := Aim(from), Aim(to)
 	if s := FromTo(a, b); s != a+" to "+b {
@@ -43,7 +47,7 @@ func Aims(from, to float64) string {
 	return "between " + a + " and " + b
 }
 
-// Turned write a turn: '2.7° front down'.
+// Turned writes a turn, in rad and positive front down: '2.7° front down'.
 func Turned(rad float64) string {
 	if rad > 0 {
 		return Angle(rad) + " front down"
@@ -51,11 +55,13 @@ func Turned(rad float64) string {
 	return Angle(rad) + " front up"
 }
 
-// Angle writes the size of an angle, as a difference of two aims is.
+// Angle writes the size of an angle in rad, as a difference of two aims is: '2.5°'.
 func Angle(rad float64) string { return Fixed(math.Abs(Degrees(rad)), 1) + "°" }
 
-// FineAngle writes an angle given in rad, positive down.
+// FineAngle writes an angle of a sum, given in rad, to a thousandth of a degree and
+// with its sign: positive down.
 func FineAngle(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
 
-// Splay writes an angle in degrees with no more digits than it needs.
+// Splay writes a splay, given in degrees, with no more digits than it needs and
+// without its unit.
 func Splay(deg float64) string { return Trimmed(deg) }

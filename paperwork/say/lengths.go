@@ -50,7 +50,7 @@ func (u Units) ExactLength(m float64) string {
 	return Trimmed(m) + " m"
 }
 
-// Known writes a length, or that it is not given.
+// Known writes a length in m, or that it is not given where it is nil.
 func (u Units) Known(m *float64) string {
 	if m == nil {
 		return NotGiven
@@ -69,12 +69,12 @@ func (u Units) Apart(a, b float64) func(float64) string {
 	return func(m float64) string { return Trimmed(m) + " m" }
 }
 
-// Across writes a plan position left or right of the datum.
+// Across writes a place across, in m and positive to stage left: 'stage left 4.50 m'.
 func (u Units) Across(m float64) string {
 	return u.offset(m, "stage left", "stage right", u.Length(0)+" across")
 }
 
-// UpDown writes a plan position up or down stage of the datum.
+// UpDown writes a place up or down stage, in m and positive downstage: 'upstage 0.60 m'.
 func (u Units) UpDown(m float64) string {
 	return u.offset(m, "downstage", "upstage", u.Length(0)+" up or down")
 }
@@ -106,6 +106,8 @@ func feet(m float64, parts int) string {
 	return fmt.Sprintf("%s%d ft %s in", sign, ft, inches)
 }
 
+// inches writes whole inches and a fraction, in its lowest terms: '7 3/16'. den is a
+// power of 2.
 func inches(in, num, den int) string {
 	if num == 0 {
 		return strconv.Itoa(in)

@@ -7,6 +7,7 @@ import (
 	"strings"
 )
 
+// Fixed writes x to a number of decimals, the nearest.
 func Fixed(x float64, decimals int) string { return strconv.FormatFloat(x, 'f', decimals, 64) }
 
 // Trimmed writes x to at most six decimals, without needless noughts.
@@ -59,7 +60,8 @@ func FromTo(a, b string) string {
 	return a + " to " + b
 }
 
-// Between writes a figure, or what it lies between where that is not known.
+// Between writes a figure with write, or what it lies between where its ends read
+// differently: 'between 12 and 15 kg'.
 func Between(from, to float64, write func(float64) string) string {
 	a, b := write(from), write(to)
 	if a == b {
@@ -73,11 +75,13 @@ func Between(from, to float64, write func(float64) string) string {
 // printed.
 const dust = 1e-6
 
+// up rounds up to a whole number.
 func up(x float64) float64 { return math.Ceil(x - dust) }
 
+// whole writes the whole number nearest to x.
 func whole(x float64) string { return plain(strconv.FormatFloat(x, 'f', 0, 64)) }
 
-// tenths rounds down to a tenth.
+// tenths writes x rounded down to a tenth.
 func tenths(x float64) string { return Trimmed(math.Floor(x*10+dust) / 10) }
 
 // round rounds to a number of decimals.
@@ -86,7 +90,7 @@ func round(x float64, decimals int) float64 {
 	return math.Round(x*k) / k
 }
 
-// plain takes the sign off a nought.
+// plain takes the sign off a nought: '-0.0' is '0.0'.
 func plain(s string) string {
 	if strings.HasPrefix(s, "-") && strings.Trim(s, "-0.") == "" {
 		return s[1:]

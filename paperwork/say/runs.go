@@ -37,7 +37,7 @@ func (s Span) String() string {
 }
 
 // Runs cuts a span into runs of neighbours that are alike, where alike reports
-// whether n is like the one before it.
+// whether n is like n-1; it is not asked about the first of the span.
 func Runs(s Span, alike func(n int) bool) (runs []Span) {
 	for n := s.From; n <= s.To; n++ {
 		if last := len(runs) - 1; last >= 0 && alike(n) {
@@ -49,7 +49,7 @@ func Runs(s Span, alike func(n int) bool) (runs []Span) {
 	return runs
 }
 
-// Those lists the numbers up to most for which so holds: '3, 5 to 7', and "" where
+// Those lists the numbers from 1 to most for which so holds: '3, 5 to 7', and "" where
 // it holds for none.
 func Those(most int, so func(n int) bool) string {
 	var words []string
@@ -72,7 +72,8 @@ func Joints(list string) string {
 // Joint names joint k, counted from 0, as people count.
 func Joint(k int) string { return fmt.Sprintf("joint %d", k+1) }
 
-// Dolly names the dolly of set k, counted from 0: A for the top of the stack.
+// Dolly names the dolly of set k, counted from 0: A for the top of the stack, AA after
+// Z.
 func Dolly(k int) string {
 	if k < 26 {
 		return string(rune('A' + k))

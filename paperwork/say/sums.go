@@ -26,7 +26,7 @@ func (u Units) MassUnit() string {
 	return "kg"
 }
 
-// FineMass writes a mass to a tenth of its unit.
+// FineMass writes a mass to a tenth of its unit: '37.5 kg'.
 func (u Units) FineMass(kg float64) string { return u.BareMass(kg) + " " + u.MassUnit() }
 
 // Addend writes a mass that a sum begins with: to a tenth, without a needless
@@ -51,10 +51,10 @@ func (u Units) SmallUnit() string {
 	return "mm"
 }
 
-// GearLength writes a length of gear with its unit.
+// GearLength writes a length of gear, given in m, with its unit.
 func (u Units) GearLength(m float64) string { return u.BareGearLength(m) + " " + u.SmallUnit() }
 
-// Place writes a place in a part's axes, in words.
+// Place writes a place in a part's axes, in words: '120 mm behind, 15 mm above'.
 func (u Units) Place(o calc.Offset) string {
 	words := []string{u.GearLength(o.Behind) + " behind", u.GearLength(o.Below) + " below"}
 	if o.Behind < 0 {
@@ -98,7 +98,7 @@ func (u Units) Newtons(n float64) string {
 	return plain(Fixed(n/1000, 4)) + " kN"
 }
 
-// ChainLength writes a length of chain.
+// ChainLength writes a length of chain, given in m, to 1 cm or 0.01 ft.
 func (u Units) ChainLength(m float64) string {
 	if u.Imperial {
 		return plain(Fixed(m/(12*inchM), 2)) + " ft"
@@ -106,7 +106,7 @@ func (u Units) ChainLength(m float64) string {
 	return plain(Fixed(m, 2)) + " m"
 }
 
-// PerLength writes what a chain weighs.
+// PerLength writes what a chain weighs, given in kg for each metre.
 func (u Units) PerLength(kgPerM float64) string {
 	if u.Imperial {
 		return Trimmed(round(kgPerM/PoundKg*12*inchM, 4)) + " lb/ft"

@@ -70,7 +70,7 @@ func (u Units) Limit(n float64) string {
 	return tenths(n/calc.G) + " kg"
 }
 
-// Difference writes by how much a load grew or fell.
+// Difference writes by how much a load grew or fell, both in kg: '12 kg more'.
 func (u Units) Difference(from, to float64) string {
 	switch d := to - from; {
 	case u.Load(max(d, -d)) == u.Load(0):
@@ -82,7 +82,8 @@ func (u Units) Difference(from, to float64) string {
 	}
 }
 
-// ExactMass writes a mass with all its digits.
+// ExactMass writes a mass with all its digits, so that two that differ read
+// differently.
 func (u Units) ExactMass(kg float64) string {
 	if u.Imperial {
 		return Trimmed(kg/PoundKg) + " lb"

@@ -5,9 +5,10 @@ import (
 	"strings"
 )
 
+// NotGiven stands for what the job does not say.
 const NotGiven = "not given"
 
-// Given writes a text of the job, or that it is not given.
+// Given writes a text of the job, or that it is not given where it is "".
 func Given(s string) string {
 	if s == "" {
 		return NotGiven
@@ -24,8 +25,8 @@ func Before(s, mark string) string {
 	return s + mark
 }
 
-// After writes s after a mark that parts it from what stands before, and nothing
-// where s is nothing.
+// After writes s with a mark before it that parts it from what it follows, and "" if
+// s is empty.
 func After(mark, s string) string {
 	if s == "" {
 		return ""
@@ -39,10 +40,11 @@ func Listed(words ...string) string {
 	return strings.Join(words, ", ")
 }
 
-// Capital writes a sentence's first letter large.
+// Capital writes a sentence's first letter large: one of a to z; not of "".
 func Capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
-// Pulled says whether a force along a joint pulls or pushes, by its sign.
+// Pulled says whether a force along a joint pulls or pushes, by its sign, positive in
+// tension: 'pulled'.
 func Pulled(sign float64) string {
 	if sign > 0 {
 		return "pulled"

@@ -47,14 +47,15 @@ func aloneRows(h *rig.Hung) (rows [][]string) {
 	return rows
 }
 
-// bothEnds is a row of the table.
+// bothEnds is a row of the table: what at says of the front hoist and of the rear one,
+// and of both how much is used, as layouts.AloneTable has its cells.
 func bothEnds(of string, at func(i int) (says, used string)) []string {
 	front, usedFront := at(0)
 	rear, usedRear := at(1)
 	return []string{of, front, usedFront, "", rear, usedRear}
 }
 
-// aloneCell writes one check.
+// aloneCell writes one check: its sum against its limit, and how much of that is used.
 func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 	at := ""
 	if c.Joint >= 0 {
@@ -139,7 +140,8 @@ func moreThan(parts []string) string {
 	return "MORE THAN " + strings.Join(parts, ", ") + " MAY HOLD"
 }
 
-// aloneShort says it of both hoists: 'front MORE THAN …; rear MORE THAN …'.
+// aloneShort says of each hoist what it could not hold alone, with all that it holds by:
+// 'front MORE THAN …; rear MORE THAN …', and "" where there is nothing.
 func aloneShort(h *rig.Hung) string {
 	var all []string
 	for i := range h.Swung {

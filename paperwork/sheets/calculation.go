@@ -52,6 +52,7 @@ func pickPlaces(h *rig.Hung) string {
 	return strings.Join(all, "; ")
 }
 
+// cabinetInputs are the figures of a type of cabinet.
 func cabinetInputs(h *rig.Hung, t *job.Cabinet) string {
 	u := h.Unit()
 	rated := "no pin rating given"
@@ -66,6 +67,7 @@ func cabinetInputs(h *rig.Hung, t *job.Cabinet) string {
 		u.FineMass(t.Mass), centre, u.GearLength(t.HingePitch), u.GearLength(t.LinkArm), t.HingePins, t.LinkPins, rated, originWords(t.Origin))
 }
 
+// hoistInputs are the figures of a pick's hoist and of the rigging in its line.
 func hoistInputs(h *rig.Hung, p job.Pick) string {
 	u, m := h.Unit(), p.Hoist
 	return fmt.Sprintf("%s: capacity %s, %s without chain, chain %s, %s, %s, headroom %s; rigging below %s, %s, above %s, %s; steel at %s; %s",
@@ -73,6 +75,7 @@ func hoistInputs(h *rig.Hung, p job.Pick) string {
 		u.FineMass(p.Below.Mass), u.Length(p.Below.Length), u.FineMass(p.Above.Mass), u.Length(p.Above.Length), u.Known(p.Steel), originWords(m.Origin))
 }
 
+// splayList is the splay of every joint, from the top.
 func splayList(h *rig.Hung) string {
 	var all []string
 	for _, c := range h.Cabinets {

@@ -47,6 +47,7 @@ func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
 	return append(steps, pinSteps(h, k)...)
 }
 
+// hangsBelow gathers what hangs below joint k, counted from 0; all are massParts.
 func hangsBelow(h *rig.Hung, k int, all []part) hanging {
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
 	b := hanging{hinge: parts[0].hinge}

@@ -31,6 +31,8 @@ func massParts(h *rig.Hung) []part {
 	return all
 }
 
+// extraParts are the extras of a cabinet, counted from 1, or of the bar with 0, that
+// hangs as pose says.
 func extraParts(h *rig.Hung, cabinet int, pose calc.Pose) (parts []part) {
 	for _, e := range h.Extras {
 		if e.Cabinet != cabinet {
@@ -57,6 +59,7 @@ func moments(parts []part) (mass, behind, below float64) {
 	return mass, behind, below
 }
 
+// partTable is the table of all masses with their moments, and the sums of both.
 func partTable(h *rig.Hung, all []part) layouts.Table {
 	u := h.Unit()
 	t := layouts.Table{

@@ -20,12 +20,8 @@ func viewOf(h *rig.Hung, s *rig.State) *drawings.Elevation {
 
 // cardJoint is the joint above the first cabinet of set k, counted from 0.
 func cardJoint(h *rig.Hung, k int) *layouts.CardJoint {
-	n := h.Sets.First(k)
-	above := fmt.Sprint(n)
-	if n == 0 {
-		above = "bar"
-	}
-	return &layouts.CardJoint{Above: above, Below: fmt.Sprint(n + 1), Hole: JointHole(h.Cabinets[n].Hole)}
+	n := setSpan(h, k).From
+	return &layouts.CardJoint{Above: Above(n), Below: fmt.Sprint(n), Hole: JointHole(h.Cabinets[n-1].Hole)}
 }
 
 // standsOn is what a set stands on before it flies.
@@ -53,6 +49,8 @@ func tiedTo(h *rig.Hung, from, to int) string {
 	return strings.Join(names, ", ")
 }
 
+// bothTogether goes behind the word for what hoists do: ' both hoists together', and ""
+// where there is one.
 func bothTogether(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return " both hoists together"
@@ -69,6 +67,7 @@ func aboveFloor(h *rig.Hung, m float64) string {
 	return fmt.Sprintf("%s above what dollies roll on (height %s)", h.Unit().Length(m), h.Unit().Length(h.Floor+m))
 }
 
+// heightWords say what heights are above, and where the floor is that dollies roll on.
 func heightWords(h *rig.Hung) string {
 	if h.Floor == 0 {
 		return fmt.Sprintf("Heights above %s, which is the floor that dollies roll on.", h.Job.HeightsFrom)
@@ -80,11 +79,11 @@ func heightWords(h *rig.Hung) string {
 	return fmt.Sprintf("Heights above %s; dollies roll %s %s it.", h.Job.HeightsFrom, h.Unit().Length(math.Abs(h.Floor)), way)
 }
 
-// betweenWords say why figures lie between two, where a centre of gravity is not
-// known.
+// betweenWords say why figures lie between two, and are "" where every centre of gravity
+// is known.
 func betweenWords(h *rig.Hung) string {
 	if types := h.Unknown(); len(types) > 0 {
-		return " " + rules.UnknownCentreWords(types) + "."
+		return rules.UnknownCentreWords(types) + "."
 	}
 	return ""
 }
@@ -99,7 +98,8 @@ func swingOf(h *rig.Hung, k int, way float64) string {
 	return say.Between(from, to, say.Turned)
 }
 
-// jointOf is the joint or the end that a finding names, in parentheses.
+// jointOf is the joint or the end that a finding names, in parentheses, and "" where it
+// names none.
 func jointOf(f rules.Finding) string {
 	if part := f.Where.Part(); part != "" {
 		return " (" + part + ")"

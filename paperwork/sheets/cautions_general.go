@@ -10,7 +10,7 @@ import (
 	"hangpack/paperwork/worked"
 )
 
-// A general caution holds for every lift of its kind. It prints if it applies
+// A general is a caution that holds for every lift of its kind. It prints if it applies
 // to a stack of the job, and names its stacks if it does not apply to all.
 type general struct {
 	applies func(h *rig.Hung) bool   // to a stack; nil: to every one
@@ -27,7 +27,7 @@ type generalGroup struct {
 	cautions []general
 }
 
-// generalCautions are those that apply to the job.
+// generalCautions are those of some general cautions that apply to the job.
 func generalCautions(j *worked.Job, all []general) (items []layouts.Advice) {
 	for _, g := range all {
 		items = append(items, generalCaution(j, g)...)
@@ -75,6 +75,7 @@ func onlyOf(j *worked.Job, ids []string) string {
 	return strings.Join(ids, ", ") + ": "
 }
 
+// printed is the caution as it prints, with fill for %s, of only some stacks.
 func (g general) printed(only, fill string) layouts.Advice {
 	return layouts.Advice{
 		Do:   only + strings.ReplaceAll(g.do, "%s", fill),

@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -63,6 +64,7 @@ func aloneWords(j *worked.Job) string {
 	return "One hoist (motor) alone: MORE THAN it or its gear MAY HOLD at " + strings.Join(ids, ", ") + ": see LIFTS."
 }
 
+// jobFacts are what the cover says of the job.
 func jobFacts(j *worked.Job) []parts.Fact {
 	return []parts.Fact{
 		{Of: "Venue, date", Is: j.Venue + ", " + j.Date},
@@ -91,15 +93,9 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 		return r
 	}
 	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
-	return flownFacts(h, r)
-}
-
-func flownFacts(h *rules.Checked, r layouts.StackRow) layouts.StackRow {
-	s := h.Finished
 	r.Facts = append(r.Facts,
 		parts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h.Hung, 1), aimOf(h.Hung, len(s.Poses)), say.Aim(h.Aim))},
-		parts.Fact{Of: "Most used", Is: h.MostUsedWords()},
-	)
+		parts.Fact{Of: "Most used", Is: h.MostUsedWords()})
 	return r
 }
 
@@ -128,7 +124,8 @@ const itemMost = 12
 
 // openOfStacks gathers what is not settled of stacks and gear.
 func openOfStacks(j *worked.Job) (items []parts.Remark) {
-	at, listed := map[string]int{}, map[parts.Remark]bool{} // of each sentence, its latest place among the items; what is in them
+	at := map[string]int{}            // of each sentence, its latest place among the items
+	listed := map[parts.Remark]bool{} // what is in them
 	for _, h := range j.Stacks {
 		for _, o := range openOf(h) {
 			if listed[o] {
@@ -158,6 +155,12 @@ func openOf(h *rules.Checked) (items []parts.Remark) {
 			add(h.ID, c.Says)
 		}
 	}
+	return slices.Concat(items, openHanging(h.Hung), openGear(h.Hung))
+}
+
+// openHanging is what is not settled of how a stack is hung and made up.
+func openHanging(h *rig.Hung) (items []parts.Remark) {
+	add := func(where, says string) { items = append(items, parts.Remark{Where: where, Says: says}) }
 	if len(h.Picks) == 1 {
 		add(h.ID, "Not known: who steers it; nothing in this paper keeps it from turning")
 	}
@@ -177,7 +180,7 @@ func openOf(h *rules.Checked) (items []parts.Remark) {
 	if h.PinsSet == "" {
 		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
 	}
-	return append(items, openGear(h.Hung)...)
+	return items
 }
 
 // openGear is what is not settled of a stack's gear.

@@ -17,11 +17,10 @@ const dollyMost = 8
 
 // dollySheets are the sheets that are taped to the dollies, from the top.
 func dollySheets(h *rig.Hung) (sheets []layouts.Dolly) {
-	for k, n := range h.Sets {
-		first := h.Sets.First(k) + 1
-		last := first + n - 1
-		for from := first; from <= last; from += dollyMost {
-			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, last)}))
+	for k := range h.Sets {
+		set := setSpan(h, k)
+		for from := set.From; from <= set.To; from += dollyMost {
+			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, set.To)}))
 		}
 	}
 	return sheets
@@ -32,7 +31,7 @@ func dollySheet(h *rig.Hung, k int, s say.Span) layouts.Dolly {
 	d := layouts.Dolly{
 		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
 		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
-		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: twoPins(h, s),
+		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: anyPins(h, s, 2),
 		PinsSet: setWords(h, k, s), Sum: splaySum(h, s), Figures: dollyFigures(h, k),
 		LoadOut: loadOut(h, k, s), Code: paper.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
 	}
@@ -43,7 +42,7 @@ func dollySheet(h *rig.Hung, k int, s say.Span) layouts.Dolly {
 	return d
 }
 
-// sheetName is 'dolly', 'A', or 'cabinets', '1-8' where a stack has none.
+// sheetName is 'dolly', 'A', or where a stack has none 'cabinets', '1-8'.
 func sheetName(h *rig.Hung, k int, s say.Span) (word, which string) {
 	switch {
 	case !h.HasDollies() && s.From == s.To:
@@ -69,6 +68,7 @@ func joinWords(h *rig.Hung, k int, s say.Span) string {
 	return which + "joins " + neighbourOf(h, s.From-1) + " above, " + neighbourOf(h, s.To+1) + " below"
 }
 
+// countDollies writes a number of dollies: their plural is not that of say.Count.
 func countDollies(n int) string {
 	if n == 1 {
 		return "1 dolly"
@@ -97,18 +97,19 @@ func aboveWords(h *rig.Hung, s say.Span) string {
 	return neighbourOf(h, s.From-1) + " above"
 }
 
-// firstWords says how the first joint of a sheet is made.
+// firstWords says how the first joint of a sheet is made, and "" where it is one of its
+// set's own.
 func firstWords(h *rig.Hung, k int, s say.Span) string {
 	switch {
 	case s.From == 1:
 		return "before the hoist takes weight"
-	case s.From == h.Sets.First(k)+1 && h.HasDollies():
+	case s.From == setSpan(h, k).From && h.HasDollies():
 		return "made hanging: hinge first, then link"
 	}
 	return ""
 }
 
-// belowWords says what hangs below, and whose its joint is.
+// belowWords says what hangs below, and whose its joint is; "", "" where nothing does.
 func belowWords(h *rig.Hung, s say.Span) (what, ghost string) {
 	if s.To == len(h.Cabinets) {
 		return "", ""
@@ -121,8 +122,8 @@ func belowWords(h *rig.Hung, s say.Span) (what, ghost string) {
 	return what, fmt.Sprintf("hole %s on the next sheet", label)
 }
 
-// setWords says when the link pins are set, or nothing where the job does not;
-// and how the first joint is made, which is not set on the dolly.
+// setWords says when the link pins are set, and how the first joint is made, which is
+// not set on the dolly; "" where the job does not say when.
 func setWords(h *rig.Hung, k int, s say.Span) string {
 	first := firstWords(h, k, s)
 	if first != "" {
@@ -166,15 +167,14 @@ func dollyFigures(h *rig.Hung, k int) []parts.FigureLine {
 	if h.Dolly != nil {
 		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))
 	}
-	lines := []parts.FigureLine{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
-	return lines
+	return []parts.FigureLine{{Of: massOf(h, k), Figure: h.Unit().Load(kg), Says: says}}
 }
 
 // dollyCaption says what the boxes are for, and on the first sheet which bar it
 // is and where its pick holes count from.
 func dollyCaption(h *rig.Hung, s say.Span) string {
 	caption := "Framed: the hole, as stamped, of the joint above each cabinet, for its " + boxWords(h, s)
-	if twoPins(h, s) {
+	if anyPins(h, s, 2) {
 		caption += " L and R seen from behind, looking at the audience."
 	}
 	if s.From == 1 {
@@ -194,6 +194,7 @@ func pickHolesOf(h *rig.Hung, s say.Span) (picks []layouts.PickHole) {
 	return picks
 }
 
+// massOf says what the mass on the sheet of set k, counted from 0, is of.
 func massOf(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return "Mass of dolly " + say.Dolly(k)

@@ -14,7 +14,7 @@ import (
 func downSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "down " + h.ID, Sheet: h.ID + " DOWN", Head: headOf(h.Hung, "Coming down"),
-		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + cellWords(h.Hung) + " " + heightWords(h.Hung) + betweenWords(h.Hung)},
+		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + cellWords(h.Hung) + " " + heightWords(h.Hung) + say.After(" ", betweenWords(h.Hung))},
 		Stop: []string{
 			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",
 			"Raise or lower until the hook reads what it should. A reading alone does not unload a joint: hinge and link have to move by hand, and pins to come out by hand. If not, find out why before anyone goes on.",
@@ -29,7 +29,7 @@ func downSheet(h *rules.Checked) layouts.Sequence {
 // downCard is the release of set k, counted from 0.
 func downCard(h *rules.Checked, k int) layouts.Card {
 	kg, _ := rig.SetMass(h.Hung, k)
-	s := say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}
+	s := setSpan(h.Hung, k)
 	return layouts.Card{Of: "release", Which: SetName(h.Hung, k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: cardJoint(h.Hung, k),
 		Steps: downSteps(h.Hung, k, s), Reads: downReads(h.Hung, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h.Hung, k)}
 }

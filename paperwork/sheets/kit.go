@@ -57,6 +57,7 @@ func kitWords(j *worked.Job) string {
 	return words + " Spares: the job asks for none."
 }
 
+// kitRow is an item in words.
 func kitRow(u say.Units, i kitItem) layouts.KitRow {
 	r := layouts.KitRow{Of: i.what, Where: stackList(i.stacks), Count: fmt.Sprint(i.count), Spare: "-", Each: u.FineMass(i.each), All: u.Load(float64(i.count) * i.each)}
 	if i.weighs != "" {
@@ -68,7 +69,7 @@ func kitRow(u say.Units, i kitItem) layouts.KitRow {
 	return r
 }
 
-// stackList writes ids, where there are few, and how many there are else.
+// stackList writes ids where they are few, else how many there are.
 func stackList(ids []string) string {
 	const most = 6
 	if len(ids) > most {
@@ -104,7 +105,7 @@ func noDollyRow(h *rig.Hung) layouts.TruckRow {
 // dollyRow is the dolly of set k, counted from 0.
 func dollyRow(h *rig.Hung, k int) layouts.TruckRow {
 	kg, _ := rig.SetMass(h, k)
-	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}) + "; " + h.Dolly.Key,
+	return layouts.TruckRow{Stack: h.ID, Dolly: "dolly " + say.Dolly(k), Holds: HoldsWords(h, setSpan(h, k)) + "; " + h.Dolly.Key,
 		Set: h.Unit().Load(kg), All: h.Unit().Load(kg + h.Dolly.Mass), Height: h.Unit().Length(h.OnDolly(k) - h.Floor)}
 }
 
@@ -140,8 +141,10 @@ func (l *kitList) add(stack string, n int, like kitItem) {
 	}
 }
 
+// barKit counts the bar.
 func barKit(l *kitList, h *rig.Hung) { l.add(h.ID, 1, kitItem{what: h.Bar.Key, each: h.Bar.Mass}) }
 
+// cabinetKit counts the cabinets by what they are called.
 func cabinetKit(l *kitList, h *rig.Hung) {
 	for _, c := range h.Cabinets {
 		l.add(h.ID, 1, kitItem{what: c.Name, each: c.Mass})
@@ -162,6 +165,7 @@ func pinKit(l *kitList, h *rig.Hung) {
 // spares is a share of a number of pieces, up to whole ones.
 func spares(n int, share float64) int { return int(math.Ceil(float64(n)*share - rig.Within)) }
 
+// hoistKit counts the hoists and, apart from them, their chains.
 func hoistKit(l *kitList, h *rig.Hung) {
 	for _, p := range h.Picks {
 		m := p.Hoist
@@ -170,6 +174,7 @@ func hoistKit(l *kitList, h *rig.Hung) {
 	}
 }
 
+// riggingKit counts what the job gives a mass or a length between bar, hoist and steel.
 func riggingKit(l *kitList, h *rig.Hung) {
 	add := func(where string, r job.Rigging) {
 		if r.Mass > 0 || r.Length > 0 {
@@ -182,12 +187,14 @@ func riggingKit(l *kitList, h *rig.Hung) {
 	}
 }
 
+// dollyKit counts a dolly for each set.
 func dollyKit(l *kitList, h *rig.Hung) {
 	if h.Dolly != nil {
 		l.add(h.ID, len(h.Sets), kitItem{what: h.Dolly.Key, each: h.Dolly.Mass})
 	}
 }
 
+// extraKit counts what is tied on, and the secondary, whose mass no job gives.
 func extraKit(l *kitList, h *rig.Hung) {
 	for _, e := range h.Extras {
 		l.add(h.ID, 1, kitItem{what: e.Name, each: e.Mass})

@@ -26,15 +26,15 @@ func liftCard(h *rules.Checked, k int) layouts.Card {
 // liftSteps are what to do in lift k, counted from 0.
 func liftSteps(h *rig.Hung, k int) (steps []layouts.Task) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
-	first, u := h.Sets.First(k)+1, h.Unit()
-	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, h.Cabinets[first-1].Hole.Label)
+	set, u := setSpan(h, k), h.Unit()
+	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", set.From, h.Cabinets[set.From-1].Hole.Label)
 	if k > 0 || h.Start != nil {
 		add(false, fmt.Sprintf("Roll in %s, castors locked, and lower onto it. %s", SetName(h, k), join))
 	}
 	if words := pinsWords(h, k); words != "" {
 		add(false, words)
 	}
-	if tied := tiedTo(h, first, first+h.Sets[k]-1); tied != "" {
+	if tied := tiedTo(h, set.From, set.To); tied != "" {
 		add(false, "Tied on now: "+tied+".")
 	}
 	add(true, fmt.Sprintf("Raise until all is just clear of %s. Stop. Touch every pin of this set, then read.", standsOn(h, k)))
@@ -55,7 +55,9 @@ func pinsWords(h *rig.Hung, k int) string {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
 	case h.PinsSet == job.InTheAir:
-		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", say.Span{From: h.Sets.First(k) + 2, To: h.Sets.First(k) + h.Sets[k]}.Cabinets(), SetName(h, k))
+		inner := setSpan(h, k)
+		inner.From++
+		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", inner.Cabinets(), SetName(h, k))
 	}
 	return "When link pins go in is not known: ask."
 }
@@ -82,7 +84,7 @@ func downFromHere(h *rig.Hung, k int) string {
 	if k < len(h.Lifts) {
 		back = fmt.Sprintf("%s away, %s", SetName(h, k+1), back)
 	}
-	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, say.Span{From: h.Sets.First(k) + 1, To: h.Sets.First(k) + h.Sets[k]}.Dashed())
+	return fmt.Sprintf("Down from here: %s back in below, lower until it carries cabinets %s; then sheet DOWN.", back, setSpan(h, k).Dashed())
 }
 
 // liftNotes say what the readings assume, and how the next joint comes together.

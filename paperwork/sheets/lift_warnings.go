@@ -38,6 +38,7 @@ func pushedWarnings(h *rig.Hung, pushed []rules.Finding) (all []string) {
 	return all
 }
 
+// manyPushed says of many pushed links which they are, and how far the worst is pushed.
 func manyPushed(h *rig.Hung, pushed []rules.Finding) string {
 	most, at := pushed[0], map[int]bool{}
 	for _, f := range pushed {

@@ -15,7 +15,7 @@ import (
 func liftSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
 		Target: "lifts " + h.ID, Sheet: h.ID + " LIFTS", Head: headOf(h.Hung, "Going up, lift by lift"),
-		Says:  []string{cellWords(h.Hung) + " Zero it with nothing hanging on it. " + heightWords(h.Hung) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + steerWords(h.Hung) + betweenWords(h.Hung)},
+		Says:  []string{cellWords(h.Hung) + " Zero it with nothing hanging on it. " + heightWords(h.Hung) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + say.After(" ", steerWords(h.Hung)) + say.After(" ", betweenWords(h.Hung))},
 		Stop:  stopWords(h.Hung),
 		Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h.Hung)},
 		Alone: aloneTable(h.Hung),
@@ -26,12 +26,13 @@ func liftSheet(h *rules.Checked) layouts.Sequence {
 	return s
 }
 
-// steerWords ask who steers a stack that hangs from one hook.
+// steerWords ask who steers a stack that hangs from one hook, and are "" where two hold
+// it.
 func steerWords(h *rig.Hung) string {
 	if len(h.Picks) == 2 {
 		return ""
 	}
-	return " Nothing in this paper keeps it from turning; steered by: ______________________"
+	return "Nothing in this paper keeps it from turning; steered by: ______________________"
 }
 
 // stopWords say what to do when a reading is not as it should be. Reasons: common

@@ -26,7 +26,7 @@ type Kind struct {
 	OfJob bool
 }
 
-// Order is the kinds of sheets in the order of the pack.
+// Order is the kinds of sheets that may be chosen, in the order of the pack.
 var Order = []Kind{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
 
 // DoNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
@@ -66,7 +66,8 @@ func stackSheets(h *rules.Checked) (sheets []Sheet) {
 	return sheets
 }
 
-// Lay cuts the pack into pages.
+// Lay cuts the whole pack into pages, and returns its sheets as paper numbers them. An
+// error is of what does not fit on paper.
 func Lay(j *worked.Job) (*paper.Laid, []Sheet, error) {
 	sheets := All(j)
 	var all []paper.Sheet
@@ -81,7 +82,7 @@ func Lay(j *worked.Job) (*paper.Laid, []Sheet, error) {
 	return laid, sheets, err
 }
 
-// Draw sets the whole pack on paper.
+// Draw sets the whole pack on paper. An error is of what does not fit there.
 func Draw(j *worked.Job) (paper.Drawn, error) {
 	laid, _, err := Lay(j)
 	if err != nil {
@@ -90,7 +91,8 @@ func Draw(j *worked.Job) (paper.Drawn, error) {
 	return laid.Draw(func(int) bool { return true })
 }
 
-// PackOf is some sheets as a pack of this job.
+// PackOf is some sheets as a pack of this job. An error is of a date that job.Read would
+// have refused.
 func PackOf(j *worked.Job, sheets []paper.Sheet) (paper.Pack, error) {
 	day, err := time.Parse("2006-01-02", j.Date)
 	if err != nil {

@@ -2,10 +2,12 @@ package sheets
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -20,7 +22,7 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 	for i, s := range spans {
 		p := layouts.Pins{
 			Target: pinTarget(h.Hung), Sheet: h.ID + " PINS", Head: stackHead(h.Hung),
-			Rows: pinRows(h.Hung, s, true), Caption: pinCaption(h.Hung, s), Boxes: twoPins(h.Hung, s),
+			Rows: pinRows(h.Hung, s, true), Caption: pinCaption(h.Hung, s), Boxes: anyPins(h.Hung, s, 2),
 			Side: sideView(h.Hung, s), Code: codeOf(h),
 		}
 		if len(spans) > 1 {
@@ -47,7 +49,7 @@ func pinSpans(h *rig.Hung) (spans []say.Span) {
 	for n-from+1 > pinsMost {
 		to := from + pinsMost - 1
 		for k := range h.Sets {
-			if end := h.Sets.First(k) + h.Sets[k]; end >= from && end <= from+pinsMost-1 {
+			if end := setSpan(h, k).To; end >= from && end <= from+pinsMost-1 {
 				to = end
 			}
 		}
@@ -86,32 +88,18 @@ func pinCaption(h *rig.Hung, s say.Span) string {
 // boxWords says which pins the boxes of a span are for.
 func boxWords(h *rig.Hung, s say.Span) string {
 	switch {
-	case !twoPins(h, s):
+	case !anyPins(h, s, 2):
 		return "rear link pin, one in the middle: one box."
-	case onePin(h, s):
+	case anyPins(h, s, 1):
 		return "rear link pins, both sides; one box: one pin in the middle."
 	}
 	return "rear link pins, both sides."
 }
 
-// twoPins reports whether any joint of a span has a link pin each side.
-func twoPins(h *rig.Hung, s say.Span) bool {
-	for n := s.From; n <= s.To; n++ {
-		if h.Cabinets[n-1].LinkPins == 2 {
-			return true
-		}
-	}
-	return false
-}
-
-// onePin reports whether any joint of a span has one link pin in the middle.
-func onePin(h *rig.Hung, s say.Span) bool {
-	for n := s.From; n <= s.To; n++ {
-		if h.Cabinets[n-1].LinkPins == 1 {
-			return true
-		}
-	}
-	return false
+// anyPins reports whether any joint of a span has so many link pins: one each side, or
+// one in the middle.
+func anyPins(h *rig.Hung, s say.Span, pins int) bool {
+	return slices.ContainsFunc(h.Cabinets[s.From-1:s.To], func(c job.Placed) bool { return c.LinkPins == pins })
 }
 
 // pinFigures are the figures of a pin sheet, each with its sum.
@@ -177,8 +165,8 @@ func inclinometer(h *rig.Hung) []parts.FigureLine {
 // pinNotes are the sentences under the figures.
 func pinNotes(h *rules.Checked) []string {
 	var notes []string
-	if len(h.Picks) == 1 {
-		notes = append(notes, "Nothing in this paper keeps it from turning; steered by: ______________________")
+	if steer := steerWords(h.Hung); steer != "" {
+		notes = append(notes, steer)
 	}
 	if words := rules.TwinWords(h); words != "" {
 		notes = append(notes, fmt.Sprintf("Not like its twin %s: %s. On purpose? Ask; see the cautions.", h.Twin.ID, words))
@@ -186,8 +174,8 @@ func pinNotes(h *rules.Checked) []string {
 	if over := aloneShort(h.Hung); over != "" {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
-	if types := h.Unknown(); len(types) > 0 {
-		notes = append(notes, rules.UnknownCentreWords(types)+".")
+	if between := betweenWords(h.Hung); between != "" {
+		notes = append(notes, between)
 	}
 	return append(notes, fmt.Sprintf("Worked out for a rigid column on plumb chains, each link along the mean of its two bodies. Heights above %s.", h.Job.HeightsFrom))
 }

@@ -56,6 +56,7 @@ var pointNotes = []string{
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 
+// pointGroup is the points of a stack.
 func pointGroup(h *rules.Checked) layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h.Hung), classWords(h.Hung) + " Steel: " + steelWords(h.Hung) + "."}}
 	for i, p := range h.Points {
@@ -72,6 +73,7 @@ func secondaryWords(h *rig.Hung) string {
 	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
+// venuePoint is point i of a stack in words.
 func venuePoint(h *rig.Hung, i int, p rig.Point) layouts.VenuePoint {
 	u := h.Unit()
 	alone, sums := layouts.Load{Is: "one hoist"}, staticSums(h, i)
@@ -100,8 +102,8 @@ func anyPeaks(j *worked.Job) bool {
 	return false
 }
 
-// atLift writes what a point carries at a lift, nothing where it carries no
-// more there.
+// atLift writes what a point carries at the lift that loads it most; nil where no lift
+// loads it more than it carries finished.
 func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 	if m.Where == "" {
 		return nil

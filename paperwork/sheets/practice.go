@@ -30,7 +30,10 @@ func practiceValue(u say.Units, v job.PracticeValue) string {
 	case job.Mass:
 		return u.ExactMass(v.Value)
 	case job.Switch:
-		return map[float64]string{0: "no", 1: "yes"}[v.Value]
+		if v.Value == 0 {
+			return "no"
+		}
+		return "yes"
 	}
 	return say.Trimmed(v.Value)
 }

@@ -32,7 +32,8 @@ func headOf(h *rig.Hung, what string) parts.Head {
 	return head
 }
 
-// SetName names set k, counted from 0, as what rolls in and out.
+// SetName names set k, counted from 0, as what rolls in and out: 'dolly A', or 'the
+// cabinets' where there is no dolly.
 func SetName(h *rig.Hung, k int) string {
 	if h.HasDollies() {
 		return "dolly " + say.Dolly(k)
@@ -43,13 +44,27 @@ func SetName(h *rig.Hung, k int) string {
 	return "the cabinets"
 }
 
-// HoldsWords say which cabinets a dolly holds: '4 Long-throw, 2 Wide-throw'.
+// setSpan is the cabinets of set k, counted from 0.
+func setSpan(h *rig.Hung, k int) say.Span {
+	first := h.Sets.First(k)
+	return say.Span{From: first + 1, To: first + h.Sets[k]}
+}
+
+// HoldsWords say which cabinets a span is, run by run: '4 Long-throw, 2 Wide-throw'.
 func HoldsWords(h *rig.Hung, s say.Span) string {
 	var parts []string
 	for _, run := range say.Runs(s, func(n int) bool { return h.Cabinets[n-1].Cabinet == h.Cabinets[n-2].Cabinet }) {
 		parts = append(parts, fmt.Sprintf("%d %s", run.To-run.From+1, h.Cabinets[run.From-1].Name))
 	}
 	return strings.Join(parts, ", ")
+}
+
+// Above names the body above cabinet n in few letters: '4', and 'bar' above the first.
+func Above(n int) string {
+	if n == 1 {
+		return "bar"
+	}
+	return fmt.Sprint(n - 1)
 }
 
 // JointHole is a hole as it prints: as stamped, with its splay beside it where the

@@ -29,7 +29,7 @@ func truckRuns(h *rig.Hung, s say.Span) []say.Span {
 // firstKept is the first cabinet of a sheet whose joint above stays together
 // on the dolly.
 func firstKept(h *rig.Hung, k int, s say.Span) int {
-	if s.From == h.Sets.First(k)+1 {
+	if s.From == setSpan(h, k).From {
 		return s.From + 1
 	}
 	return s.From

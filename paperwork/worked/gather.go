@@ -8,7 +8,8 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// FiguresOf gathers the figures of a job from its stacks as worked out.
+// FiguresOf gathers the figures of a job from its stacks as worked out, which stand in
+// the order of the job.
 func FiguresOf(j *job.Job, stacks []*rules.Checked) Figures {
 	f := Figures{Job: JobFigures{j.Title, j.Venue, j.Date, j.Revision, j.Fingerprint}, Others: otherFigures(j)}
 	for _, h := range stacks {
@@ -22,14 +23,15 @@ func FiguresOf(j *job.Job, stacks []*rules.Checked) Figures {
 	return f
 }
 
+// stackFigures are those of one stack, held or not.
 func stackFigures(h *rules.Checked) StackFigures {
 	s := h.Finished
 	return StackFigures{
 		ID: h.ID, Name: h.Name,
-		Held: h.Held(), Holds: list(h.Holds), Cautions: list(h.Cautions),
+		Held: h.Held(), Holds: neverNull(h.Holds), Cautions: neverNull(h.Cautions),
 		Mass:      s.Centre.Mass,
 		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
-		LastAim:         say.Degrees(s.Poses[len(s.Poses)-1].Aim),
+		LastAim:         say.Degrees(s.LastAim()),
 		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
 		Picks:           pickFigures(h.Hung), Options: optionFigures(h.Hung),
 		Lowest:   h.Raise + s.Lowest(),
@@ -38,9 +40,10 @@ func stackFigures(h *rules.Checked) StackFigures {
 	}
 }
 
-// list is findings, never null.
-func list(f []rules.Finding) []rules.Finding { return append([]rules.Finding{}, f...) }
+// neverNull copies findings to a list that is written as [] where there are none.
+func neverNull(f []rules.Finding) []rules.Finding { return append([]rules.Finding{}, f...) }
 
+// pickFigures are of the picks, front first.
 func pickFigures(h *rig.Hung) (picks []PickFigures) {
 	for i, hole := range h.Holes {
 		kg := h.Finished.Loads[i]
@@ -49,6 +52,7 @@ func pickFigures(h *rig.Hung) (picks []PickFigures) {
 	return picks
 }
 
+// optionFigures are of every hole of the bar with one pick, and empty with two.
 func optionFigures(h *rig.Hung) []OptionFigures {
 	options := []OptionFigures{}
 	for i, o := range h.Options {
@@ -57,6 +61,7 @@ func optionFigures(h *rig.Hung) []OptionFigures {
 	return options
 }
 
+// cabinetFigures are of the finished stack, from the top.
 func cabinetFigures(h *rig.Hung) (cabinets []CabinetFigures) {
 	for k, c := range h.Cabinets {
 		j := h.Finished.Joints[k]
@@ -70,6 +75,7 @@ func cabinetFigures(h *rig.Hung) (cabinets []CabinetFigures) {
 	return cabinets
 }
 
+// liftFigures are of every lift but the last, after which the stack is finished.
 func liftFigures(h *rig.Hung) []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
@@ -101,6 +107,7 @@ func aloneFigures(h *rig.Hung) []float64 {
 	return alone
 }
 
+// otherFigures are of the points that carry no stack, as the job gives them.
 func otherFigures(j *job.Job) []OtherFigures {
 	others := []OtherFigures{}
 	for _, o := range j.OtherPoints {

@@ -19,7 +19,8 @@ type Job struct {
 	Figures Figures
 }
 
-// Out works out a job that was read from a file. An error is a fault of hangpack.
+// Out works out a job that was read from a file, whose path is kept. An error is a fault
+// of hangpack, since what cannot be worked out is refused by the reader.
 func Out(file string, j *job.Job) (*Job, error) {
 	w := &Job{Job: j, File: file}
 	for i := range j.Stacks {
@@ -34,7 +35,7 @@ func Out(file string, j *job.Job) (*Job, error) {
 	return w, nil
 }
 
-// Stack returns the stack of an id, or nil.
+// Stack returns the stack of an id, or nil where there is none.
 func (j *Job) Stack(id string) *rules.Checked {
 	for _, h := range j.Stacks {
 		if h.ID == id {
@@ -49,47 +50,40 @@ func (j *Job) Stack(id string) *rules.Checked {
 func (j *Job) Files() []string { return append([]string{j.File}, j.GearFiles...) }
 
 // Held reports whether any stack of the job is held.
-func (j *Job) Held() bool {
-	for _, s := range j.Figures.Stacks {
-		if s.Held {
-			return true
-		}
-	}
-	return false
-}
+func (j *Job) Held() bool { return len(j.held()) > 0 }
 
-// Unit is the units of the paper.
-func (j *Job) Unit() say.Units { return say.Units{Imperial: j.Imperial} }
-
-// HeldWords says which stacks are held: '1 held: SR', 'none held'.
-func (j *Job) HeldWords() string {
-	var held []string
+// held are the ids of the held stacks, in the order of the job.
+func (j *Job) held() (ids []string) {
 	for _, h := range j.Stacks {
 		if h.Held() {
-			held = append(held, h.ID)
+			ids = append(ids, h.ID)
 		}
 	}
+	return ids
+}
+
+// Unit is the units of the paper and of the terminal.
+func (j *Job) Unit() say.Units { return say.Units{Imperial: j.Imperial} }
+
+// HeldWords says which stacks are held: '1 held: SR'; or that no hold was found.
+func (j *Job) HeldWords() string {
+	held := j.held()
 	if len(held) == 0 {
-		return "no hold found by this calculation"
+		return rules.NoHold
 	}
 	return fmt.Sprintf("%d held: %s", len(held), strings.Join(held, ", "))
 }
 
-// IncludesHeld says that totals count held stacks too, where there are any.
+// IncludesHeld says that totals count held stacks too: 'includes 1 held stack', and ""
+// where there are none.
 func (j *Job) IncludesHeld() string {
-	n := 0
-	for _, h := range j.Stacks {
-		if h.Held() {
-			n++
-		}
-	}
-	if n == 0 {
+	if !j.Held() {
 		return ""
 	}
-	return "includes " + say.Count(n, "held stack")
+	return "includes " + say.Count(len(j.held()), "held stack")
 }
 
-// HeldMark is what marks a held stack, and "" on others.
+// HeldMark is the word that marks a held stack, and "" on others.
 func HeldMark(h *rules.Checked) string {
 	if h.Held() {
 		return "HELD"

@@ -5,13 +5,15 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// A Sum is what some points carry together.
+// A Sum is what some points carry together, in kg.
 type Sum struct {
-	Of, Count string
+	Of    string // 'SL', 'SR, HELD', 'other points', 'all'
+	Count string // '2 points, 2 hoists'
 	rig.Carried
 }
 
-// Sums are of every stack, of the other points and of all.
+// Sums are of every stack in the order of the job, of the other points where there are
+// any, and of all.
 func Sums(j *Job) (sums []Sum) {
 	points, hoists := 0, 0
 	for i, h := range j.Stacks {
