@@ -196,3 +196,9 @@ func TestTurned(t *testing.T) {
 		assert.Equal(t, 30.0, Weight{30, at}.Turned(tt.turn).Mass)
 	}
 }
+
+// TestDegrees: a straight angle and a sixth of it, by the definition of the radian.
+func TestDegrees(t *testing.T) {
+	assert.InDelta(t, 180, Degrees(math.Pi), 1e-12)
+	assert.InDelta(t, math.Pi/6, Radians(30), 1e-15)
+}

@@ -78,3 +78,9 @@ func (s *moments) centre() Load {
 	}
 	return Load{Mass: s.m}
 }
+
+// Degrees turns radians into degrees.
+func Degrees(rad float64) float64 { return rad * 180 / math.Pi }
+
+// Radians turns degrees into radians.
+func Radians(deg float64) float64 { return deg * math.Pi / 180 }

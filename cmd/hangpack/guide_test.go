@@ -37,6 +37,9 @@ func TestGuideNamesWhatIsThere(t *testing.T) {
 		return nil
 	}))
 	for _, name := range fileNamed.FindAllString(string(guide), -1) {
+		if strings.Contains(name, "/JOB/") { // a pattern
+			continue
+		}
 		there := slices.ContainsFunc(files, func(f string) bool { return strings.HasSuffix(f, "/"+name) })
 		assert.True(t, there, "DEVELOPERS.md names %s", name)
 	}

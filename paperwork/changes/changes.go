@@ -5,6 +5,7 @@ package changes
 import (
 	"sync"
 
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/worked"
 )
@@ -78,6 +79,8 @@ type OtherChange struct {
 	What  string `json:"what"`
 	From  string `json:"from"`
 	To    string `json:"to"`
+
+	ofGear bool // the figures of an entry of the gear
 }
 
 // Compare finds what moved from an old revision of a job to a new one, in the order of
@@ -127,9 +130,25 @@ func inUnitsOf(j, other *worked.Job) *worked.Job {
 	read.Imperial = other.Imperial
 	same.Job, same.Stacks = &read, nil
 	for _, h := range j.Stacks {
-		hung, again := *h.Hung, *h
-		hung.Job, again.Hung = &read, &hung
+		again := *h
+		again.Hung = hungInUnits(h.Hung, &read)
 		same.Stacks = append(same.Stacks, &again)
 	}
+	for _, h := range same.Stacks {
+		if h.Twin != nil {
+			h.Twin = same.Stack(h.Twin.ID)
+		}
+	}
 	return &same
+}
+
+// hungInUnits is a stack as it hangs, and as it would with its unknown centres of
+// gravity elsewhere, of another copy of its job.
+func hungInUnits(h *rig.Hung, of *job.Job) *rig.Hung {
+	again := *h
+	again.Job, again.Corners = of, nil
+	for _, corner := range h.Corners {
+		again.Corners = append(again.Corners, hungInUnits(corner, of))
+	}
+	return &again
 }

@@ -17,7 +17,7 @@ func (c *List) compareJobs() {
 	now := jobFacts(c.new, u)
 	for i, was := range jobFacts(c.old, u) {
 		if was.Is != now[i].Is {
-			c.Others = append(c.Others, OtherChange{"", was.Of, was.Is, now[i].Is})
+			c.Others = append(c.Others, OtherChange{What: was.Of, From: was.Is, To: now[i].Is})
 		}
 	}
 }
@@ -51,13 +51,10 @@ func (c *List) compareGear() {
 	old, new := gearOf(c.old), gearOf(c.new)
 	for _, key := range slices.Sorted(maps.Keys(new)) {
 		if was, both := old[key]; both && !reflect.DeepEqual(was, new[key]) {
-			c.Others = append(c.Others, OtherChange{"", figuresOf + key, "as they were", "others"})
+			c.Others = append(c.Others, OtherChange{What: "figures of " + key, From: "as they were", To: "others", ofGear: true})
 		}
 	}
 }
-
-// figuresOf begins the name of gear that has changed.
-const figuresOf = "figures of "
 
 // gearOf is every gear entry that the stacks of a job are made of, by kind and key.
 func gearOf(j *worked.Job) map[string]any {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -14,7 +15,7 @@ import (
 // compareStacks compares a stack that both revisions have.
 func (c *List) compareStacks(was, h *rules.Checked) {
 	for _, d := range partsOf(was.Hung, h.Hung) {
-		c.Others = append(c.Others, OtherChange{h.ID, d.Of, d.This, d.Other})
+		c.Others = append(c.Others, OtherChange{Stack: h.ID, What: d.Of, From: d.This, To: d.Other})
 	}
 	if was.Held() && !h.Held() {
 		c.WasHeld = append(c.WasHeld, h.ID)
@@ -60,7 +61,7 @@ func placeWords(h *rig.Hung) string {
 		if h.Pan < 0 {
 			way = "right"
 		}
-		words += ", pan " + say.Trimmed(math.Abs(say.Degrees(h.Pan))) + "° stage " + way
+		words += ", pan " + say.Trimmed(math.Abs(calc.Degrees(h.Pan))) + "° stage " + way
 	}
 	return words
 }

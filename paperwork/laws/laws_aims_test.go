@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -41,7 +42,7 @@ func optionsHangPlumb(t *trial) {
 		all := together(weights(h.Stack, 0, len(h.Cabinets), 0)).at
 		t.must(len(f.Options) == map[bool]int{true: len(h.Bar.PickHoles)}[len(h.Picks) == 1], "%s: %d options", f.ID, len(f.Options))
 		for i, o := range f.Options {
-			turn := cmplx.Exp(complex(0, -say.Radians(o.Aim-h.Cabinets[0].Hole.Splay)))
+			turn := cmplx.Exp(complex(0, -calc.Radians(o.Aim-h.Cabinets[0].Hole.Splay)))
 			hole, centre := trials.At(h.Bar.PickHoles[i].At, 0)*turn, all*turn
 			t.near(fmt.Sprintf("%s: centre of gravity from pick hole %s, level", f.ID, o.Hole.Text), real(hole), real(centre))
 			t.must(imag(centre) < imag(hole)+rounding, "%s: centre of gravity above pick hole %s", f.ID, o.Hole.Text)
@@ -74,7 +75,7 @@ func closestHoleIsTaken(t *trial) {
 
 func twoPicksHoldTheAim(t *trial) {
 	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
-		t.near(f.ID+": aim wanted", say.Degrees(h.Aim), f.AimWanted)
+		t.near(f.ID+": aim wanted", calc.Degrees(h.Aim), f.AimWanted)
 		if len(h.Picks) == 2 {
 			t.near(s.of+": aim", f.AimWanted, s.aim)
 		}
@@ -83,13 +84,13 @@ func twoPicksHoldTheAim(t *trial) {
 
 func aimsFollowSplays(t *trial) {
 	t.eachAloft(func(h *rules.Checked, f worked.StackFigures, s aloft) {
-		t.near(s.of+": aim of cabinet 1", say.Degrees(s.tilt)+h.Cabinets[0].Hole.Splay, s.aim)
-		t.near(s.of+": aim of the lowest cabinet", say.Degrees(trials.Looks(h.Stack, s.flown, s.tilt)), s.last)
+		t.near(s.of+": aim of cabinet 1", calc.Degrees(s.tilt)+h.Cabinets[0].Hole.Splay, s.aim)
+		t.near(s.of+": aim of the lowest cabinet", calc.Degrees(trials.Looks(h.Stack, s.flown, s.tilt)), s.last)
 		if s.lifted != nil {
 			return
 		}
 		for k, c := range f.Cabinets {
-			t.near(fmt.Sprintf("%s: aim of cabinet %d", s.of, k+1), say.Degrees(trials.Looks(h.Stack, k+1, s.tilt)), c.Aim)
+			t.near(fmt.Sprintf("%s: aim of cabinet %d", s.of, k+1), calc.Degrees(trials.Looks(h.Stack, k+1, s.tilt)), c.Aim)
 			t.near(fmt.Sprintf("%s: splay of cabinet %d", s.of, k+1), h.Cabinets[k].Hole.Splay, c.Splay)
 			t.must(c.Number == k+1 && c.Type == h.Cabinets[k].Key, "%s: cabinet %d is %d, %s", s.of, k+1, c.Number, c.Type)
 		}

@@ -8,9 +8,9 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
-	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -159,7 +159,7 @@ func aloneIsOnePick(t *trial) {
 	}
 	t.cases++
 	of, one := fmt.Sprintf("%s alone: ", was.Points[k].ID), is.Figures.Stacks[0]
-	t.near(of+"tilt", one.Tilt, say.Degrees(state.Tilt))
+	t.near(of+"tilt", one.Tilt, calc.Degrees(state.Tilt))
 	t.near(of+"drop", one.Points[0].PickHeight-one.Lowest, state.Drop())
 	t.near(of+"hook", one.Hooks[0], was.Alone[k])
 	t.near(of+"point", one.Points[0].Static*(1+t.Practice.MassTolerance), was.Points[k].Alone)

@@ -6,8 +6,8 @@ import (
 	"math/cmplx"
 	"strings"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
 
@@ -70,8 +70,8 @@ func panTurnsThePlan(t *trial) {
 	is := t.changed(func(n tree) {
 		for i, s := range n.at("stacks").items() {
 			pan := 360*t.Float64() - 180
-			turn[s.at("id").Value] = say.Radians(pan) - t.Stacks[i].Pan
-			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(say.Radians(pan), "deg")))
+			turn[s.at("id").Value] = calc.Radians(pan) - t.Stacks[i].Pan
+			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(calc.Radians(pan), "deg")))
 		}
 	})
 	t.alike(is, but{"stacks.points.stage_left_m": nil, "stacks.points.downstage_m": nil}.and(anotherJob))
@@ -187,7 +187,7 @@ func wantedAimTurnsAll(t *trial) {
 		return
 	}
 	t.cases++
-	turn := plus(say.Degrees(off))
+	turn := plus(calc.Degrees(off))
 	b := but{"aim_wanted_deg": turn, "aim_deg": turn, "tilt_deg": turn, "last_aim_deg": turn}
 	for _, key := range []string{"points", "picks", "lowest_m", "drop_m", "pick_clear_m", "hook_kg", "low_kg", "high_kg", "hinge_kn", "hinge_pull_kn", "link_kn"} {
 		b[key] = nil

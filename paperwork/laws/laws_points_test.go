@@ -6,6 +6,7 @@ import (
 	"math/cmplx"
 	"slices"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -94,10 +95,10 @@ func mostIsTheWorst(t *trial) {
 // heightsAreOfOneBody: the outline turned as the figures say, hung where they say.
 func heightsAreOfOneBody(t *trial) {
 	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
-		picks := picksAt(h, f, say.Radians(f.Tilt))
+		picks := picksAt(h, f, calc.Radians(f.Tilt))
 		hinge := f.Points[0].PickHeight - imag(picks[0])
 		lowest, highest := math.Inf(1), math.Inf(-1)
-		for k, corners := range trials.Outline(h.Stack, len(h.Cabinets), say.Radians(f.Tilt)) {
+		for k, corners := range trials.Outline(h.Stack, len(h.Cabinets), calc.Radians(f.Tilt)) {
 			low := hinge + lowestOf(corners)
 			t.near(fmt.Sprintf("%s: lowest of cabinet %d", f.ID, k+1), low, f.Cabinets[k].Lowest)
 			lowest = math.Min(lowest, low)
@@ -122,7 +123,7 @@ func lowestOf(corners [4]complex128) float64 {
 
 func pointsStandOverTheirPicks(t *trial) {
 	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
-		ahead := real(picksAt(h, f, say.Radians(f.Tilt))[i])
+		ahead := real(picksAt(h, f, calc.Radians(f.Tilt))[i])
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
 		t.near(p.ID+": stage left", imag(in), p.StageLeft)
@@ -167,7 +168,7 @@ func liftsGrow(t *trial) {
 			if s.lifted != nil {
 				t.must(s.lifted.Set == set, "%s: set %d", s.of, s.lifted.Set)
 				splays := trials.Looks(h.Stack, n, 0) - trials.Looks(h.Stack, n-h.Sets[k], 0)
-				t.near(s.of+": sum of its splays", say.Degrees(splays), s.lifted.SetSum)
+				t.near(s.of+": sum of its splays", calc.Degrees(splays), s.lifted.SetSum)
 			}
 		}
 		t.must(set == len(h.Sets) && n == len(h.Cabinets), "%s: %d sets, %d cabinets", f.ID, set, n)

@@ -7,7 +7,6 @@ import (
 	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
-	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -72,9 +71,9 @@ type aloft struct {
 
 func allAloft(h *rules.Checked, f worked.StackFigures) (all []aloft) {
 	for i, l := range f.Lifts {
-		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, say.Radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
+		all = append(all, aloft{fmt.Sprintf("%s, lift %d", f.ID, l.Set), l.Cabinets, l.Mass, calc.Radians(l.Tilt), l.Aim, l.LastAim, l.HookFigures, &f.Lifts[i]})
 	}
-	return append(all, aloft{f.ID, len(h.Cabinets), f.Mass, say.Radians(f.Tilt), f.Aim, f.LastAim, f.HookFigures, nil})
+	return append(all, aloft{f.ID, len(h.Cabinets), f.Mass, calc.Radians(f.Tilt), f.Aim, f.LastAim, f.HookFigures, nil})
 }
 
 // eachStack looks at every stack of the job.
@@ -166,15 +165,15 @@ func momentsBalance(t *trial) {
 // jointsCarryWhatHangs: along the joint, across it and about its hinge pin.
 func jointsCarryWhatHangs(t *trial) {
 	t.eachStack(func(h *rules.Checked, f worked.StackFigures) {
-		n, pin, above := len(h.Cabinets), complex128(0), say.Radians(f.Tilt)
+		n, pin, above := len(h.Cabinets), complex128(0), calc.Radians(f.Tilt)
 		for k, c := range f.Cabinets {
 			t.cases++
-			of, turn := fmt.Sprintf("%s, joint %d: ", f.ID, k+1), above+say.Radians(c.Splay)
-			below, mean, arm := together(weights(h.Stack, k+1, n, say.Radians(f.Tilt))), (above+turn)/2, h.LinkArm
+			of, turn := fmt.Sprintf("%s, joint %d: ", f.ID, k+1), above+calc.Radians(c.Splay)
+			below, mean, arm := together(weights(h.Stack, k+1, n, calc.Radians(f.Tilt))), (above+turn)/2, h.LinkArm
 			if k > 0 {
 				arm = h.Cabinets[k-1].LinkArm
 			}
-			arm = math.Min(arm, h.Cabinets[k].LinkArm) * math.Cos(say.Radians(c.Splay)/2)
+			arm = math.Min(arm, h.Cabinets[k].LinkArm) * math.Cos(calc.Radians(c.Splay)/2)
 			kn := below.kg * newton / 1000
 			t.near(of+"hinge and link, along it", kn*math.Cos(mean), c.HingePull+c.Link)
 			t.near(of+"hinge", math.Hypot(c.HingePull, kn*math.Sin(mean)), c.Hinge)

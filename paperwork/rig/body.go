@@ -3,7 +3,6 @@ package rig
 import (
 	"hangpack/calc"
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/say"
 )
 
 // calcStack gives calc a stack of the job, with unknown centres of gravity at a place
@@ -18,7 +17,7 @@ func calcStack(s *job.Stack, at Third) calc.Stack {
 		b.Cabinets = append(b.Cabinets, calc.Cabinet{
 			Mass:            c.Mass,
 			CentreOfGravity: at.centre(c.Cabinet),
-			Splay:           say.Radians(c.Hole.Splay),
+			Splay:           calc.Radians(c.Hole.Splay),
 			HingePitch:      c.HingePitch,
 			LinkArm:         c.LinkArm,
 			Corners:         calc.Outline(c.Depth, c.FrontHeight, c.BackHeight, c.HingeBehindFront, c.HingeBelowTop),

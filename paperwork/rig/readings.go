@@ -3,7 +3,7 @@ package rig
 import (
 	"math"
 
-	"hangpack/paperwork/say"
+	"hangpack/calc"
 )
 
 // A Reading is what hangs from one hoist's hook in kg, its rigging below
@@ -79,7 +79,7 @@ func (h *Hung) tippedBy(s *State, off float64, i int) (kg float64, err error) {
 // Moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *Hung) Moved(s *State) float64 {
-	kg, err := h.tippedBy(s, say.Radians(1), 1)
+	kg, err := h.tippedBy(s, calc.Radians(1), 1)
 	if err != nil {
 		return 0
 	}

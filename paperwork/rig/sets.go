@@ -1,8 +1,8 @@
 package rig
 
 import (
+	"hangpack/calc"
 	"hangpack/paperwork/job"
-	"hangpack/paperwork/say"
 )
 
 // HasDollies reports whether the stack travels in sets. Without, its sheets
@@ -46,5 +46,5 @@ func Bend(h *Hung) float64 {
 	for _, c := range h.Cabinets[1:] {
 		deg += c.Hole.Splay
 	}
-	return say.Radians(deg)
+	return calc.Radians(deg)
 }

@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
@@ -17,6 +18,6 @@ func checkAim(c *check) {
 	got := c.Finished.Poses[0].Aim
 	if off := math.Abs(got - c.Aim); off > c.Job.Practice.AimTolerance+rig.Within {
 		c.caution(rig.Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
-			say.Aim(got), say.Aim(c.Aim), say.Angle(off), say.Trimmed(say.Degrees(c.Job.Practice.AimTolerance))).By = off
+			say.Aim(got), say.Aim(c.Aim), say.Angle(off), say.Trimmed(calc.Degrees(c.Job.Practice.AimTolerance))).By = off
 	}
 }

@@ -20,9 +20,9 @@ func checkBacks(c *check) {
 		upper, lower := c.Cabinets[k-1], c.Cabinets[k]
 		room := calc.BackRoom(calc.Wedge{Front: upper.FrontHeight, Back: upper.BackHeight, Depth: upper.Depth},
 			calc.Wedge{Front: lower.FrontHeight, Back: lower.BackHeight, Depth: lower.Depth}, upper.HingePitch)
-		if say.Radians(lower.Hole.Splay) > room+say.Radians(backsSpare)+rig.Within {
+		if calc.Radians(lower.Hole.Splay) > room+calc.Radians(backsSpare)+rig.Within {
 			c.caution(rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
-				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(say.Degrees(room)*10)/10, 1))
+				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(calc.Degrees(room)*10)/10, 1))
 		}
 	}
 }

@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
@@ -15,8 +16,8 @@ func checkTilt(c *check, s *rig.State) {
 	if limit == nil {
 		return
 	}
-	down := func() string { return say.Trimmed(say.Degrees(limit.Down)) + "° down" }
-	up := func() string { return say.Trimmed(say.Degrees(limit.Up)) + "° up" }
+	down := func() string { return say.Trimmed(calc.Degrees(limit.Down)) + "° down" }
+	up := func() string { return say.Trimmed(calc.Degrees(limit.Up)) + "° up" }
 	c.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
 		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + c.Bar.Key + ")"
 	})

@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
@@ -22,6 +23,6 @@ func checkLiftTilt(c *check) {
 	}
 	if worst != nil {
 		c.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			say.Aim(worst.Tilt), say.Trimmed(say.Degrees(c.Job.Practice.LiftTilt))).By = most
+			say.Aim(worst.Tilt), say.Trimmed(calc.Degrees(c.Job.Practice.LiftTilt))).By = most
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
@@ -152,9 +153,9 @@ func eachPick(of func(say.Units, job.Pick) string) func(*rig.Hung) string {
 // exactAim writes an aim with all its digits.
 func exactAim(rad float64) string {
 	if rad < 0 {
-		return say.Trimmed(-say.Degrees(rad)) + "° up"
+		return say.Trimmed(-calc.Degrees(rad)) + "° up"
 	}
-	return say.Trimmed(say.Degrees(rad)) + "° down"
+	return say.Trimmed(calc.Degrees(rad)) + "° down"
 }
 
 func riggingWords(u say.Units, r job.Rigging) string {

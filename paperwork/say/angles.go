@@ -2,18 +2,14 @@ package say
 
 import (
 	"math"
+
+	"hangpack/calc"
 )
-
-// Degrees turns radians into degrees.
-func Degrees(rad float64) float64 { return rad * 180 / math.Pi }
-
-// Radians turns degrees into radians.
-func Radians(deg float64) float64 { return deg * math.Pi / 180 }
 
 // Aim writes which way a cabinet looks, in rad and positive down: '2.5° down',
 // '0.4° up' or 'level'.
 func Aim(rad float64) string {
-	deg := Degrees(rad)
+	deg := calc.Degrees(rad)
 	switch s := Fixed(math.Abs(deg), 1); {
 	case s == "0.0":
 		return "level"
@@ -27,9 +23,9 @@ func Aim(rad float64) string {
 // AimPast writes an aim that is past a limit, both in rad, with as many digits
 // as it takes to see that.
 func AimPast(rad, limit float64) string {
-	deg := math.Abs(Degrees(rad))
+	deg := math.Abs(calc.Degrees(rad))
 	switch {
-	case Fixed(deg, 1) != Fixed(Degrees(limit), 1):
+	case Fixed(deg, 1) != Fixed(calc.Degrees(limit), 1):
 		return Aim(rad)
 	case rad > 0:
 		return Trimmed(deg) + "° down"
@@ -56,11 +52,11 @@ func Turned(rad float64) string {
 }
 
 // Angle writes the size of an angle in rad, as a difference of two aims is: '2.5°'.
-func Angle(rad float64) string { return Fixed(math.Abs(Degrees(rad)), 1) + "°" }
+func Angle(rad float64) string { return Fixed(math.Abs(calc.Degrees(rad)), 1) + "°" }
 
 // FineAngle writes an angle of a sum, given in rad, to a thousandth of a degree and
 // with its sign: positive down.
-func FineAngle(rad float64) string { return plain(Fixed(Degrees(rad), 3)) + "°" }
+func FineAngle(rad float64) string { return plain(Fixed(calc.Degrees(rad), 3)) + "°" }
 
 // Splay writes a splay, given in degrees, with no more digits than it needs and
 // without its unit.

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"hangpack/calc"
 )
 
 // TestRoundingUp: what a roof carries is never printed as less.
@@ -18,8 +20,8 @@ func TestRoundingUp(t *testing.T) {
 	assert.Equal(t, "225 lbf", i.Force(1000)) // 1000 / 4.4482216 = 224.81
 	assert.Equal(t, "31 %", Percent(0.301))
 	assert.Equal(t, "30 %", Percent(0.3))
-	assert.Equal(t, "level", Aim(Radians(0.049)))
-	assert.Equal(t, "0.1° up", Aim(Radians(-0.051)))
+	assert.Equal(t, "level", Aim(calc.Radians(0.049)))
+	assert.Equal(t, "0.1° up", Aim(calc.Radians(-0.051)))
 	assert.Equal(t, "14.00 m", m.Apart(14.006, 14)(14))
 	assert.Equal(t, "14001 mm", m.Apart(14.001, 14)(14.001))
 	assert.Equal(t, "14.000001 m", m.Apart(14.000001, 14)(14.000001))

@@ -111,7 +111,7 @@ func outOfStep(h *rig.Hung, i int) (says, used string) {
 	if speed == 0 {
 		return "if it runs on alone: speed " + say.NotGiven, ""
 	}
-	s := calc.OutOfStep(h.Hole(0), h.Hole(1), h.Finished.Tilt, say.Radians(stepsApart), speed)
+	s := calc.OutOfStep(h.Hole(0), h.Hole(1), h.Finished.Tilt, calc.Radians(stepsApart), speed)
 	return fmt.Sprintf("after %s s if it runs on alone at %s", say.Fixed(math.Floor(s*10)/10, 1), h.Unit().Pace(speed)), ""
 }
 

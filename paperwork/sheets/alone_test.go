@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -56,8 +57,8 @@ func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(trials.UnknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
 	h := trials.OpenJob(t, yaml).Stacks[1]
 	least, most := h.Over(func(v *rig.Hung) float64 { return -v.Swung[0].Tilt })
-	require.Greater(t, say.Degrees(most-least), 1.0)
-	for limit, past := range map[float64]bool{say.Degrees(least) - 0.5: true, say.Degrees(most) - 0.1: true, say.Degrees(most) + 0.1: false} {
+	require.Greater(t, calc.Degrees(most-least), 1.0)
+	for limit, past := range map[float64]bool{calc.Degrees(least) - 0.5: true, calc.Degrees(most) - 0.1: true, calc.Degrees(most) + 0.1: false} {
 		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)
 		assert.Equal(t, past, strings.Contains(aloneRow(trials.OpenJob(t, with).Stacks[1], "cabinet 1 looks")[0], "PAST its limit"), "%g°", limit)
 	}

@@ -68,7 +68,7 @@ func partTable(h *rig.Hung, all []part) layouts.Table {
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, []string{p.name, u.BareMass(p.mass), say.Fixed(say.Degrees(p.turned), 2), u.BareGearLength(p.hinge.Behind), u.BareGearLength(p.hinge.Below),
+		t.Rows = append(t.Rows, []string{p.name, u.BareMass(p.mass), say.Fixed(calc.Degrees(p.turned), 2), u.BareGearLength(p.hinge.Behind), u.BareGearLength(p.hinge.Below),
 			u.BareGearLength(p.at.Behind), u.BareGearLength(p.at.Below), u.BareMoment(p.mass * p.at.Behind), u.BareMoment(p.mass * p.at.Below)})
 	}
 	mass, behind, below := moments(all)

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -125,11 +126,11 @@ func (p pencilSum) eval(t *testing.T, e ast.Expr, put []float64) float64 {
 		x := p.eval(t, e.Args[0], put)
 		switch e.Fun.(*ast.Ident).Name {
 		case "sin":
-			return math.Sin(say.Radians(x))
+			return math.Sin(calc.Radians(x))
 		case "cos":
-			return math.Cos(say.Radians(x))
+			return math.Cos(calc.Radians(x))
 		case "atan":
-			return say.Degrees(math.Atan(x))
+			return calc.Degrees(math.Atan(x))
 		case "sqrt":
 			return math.Sqrt(x)
 		}
@@ -204,7 +205,7 @@ func hingesFollow(t *testing.T, what string, h *rules.Checked, table layouts.Tab
 	}
 	for k := 1; k < len(h.Cabinets); k++ {
 		above, row := cabinetRow(table, k), cabinetRow(table, k+1)
-		turned := say.Radians(trials.Number(above[2]))
+		turned := calc.Radians(trials.Number(above[2]))
 		assert.InDelta(t, trials.Number(above[3])+scale*h.Cabinets[k-1].HingePitch*math.Sin(turned), trials.Number(row[3]), 0.3, "%s: cabinet %d", what, k+1)
 		assert.InDelta(t, trials.Number(above[4])+scale*h.Cabinets[k-1].HingePitch*math.Cos(turned), trials.Number(row[4]), 0.3, "%s: cabinet %d", what, k+1)
 		assert.InDelta(t, trials.Number(above[2])+h.Cabinets[k].Hole.Splay, trials.Number(row[2]), 0.011, "%s: cabinet %d", what, k+1)

@@ -3,6 +3,7 @@ package sheets
 import (
 	"fmt"
 
+	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/layouts/drawings"
 	"hangpack/paperwork/rig"
@@ -41,11 +42,11 @@ func stopWords(h *rig.Hung) []string {
 	p, u := h.Job.Practice, h.Unit()
 	may := fmt.Sprintf("masses %s more or less", say.Share(p.MassTolerance))
 	if len(h.Picks) == 2 {
-		may += fmt.Sprintf(", the bar %s° off its tilt", say.Trimmed(say.Degrees(p.AimTolerance)))
+		may += fmt.Sprintf(", the bar %s° off its tilt", say.Trimmed(calc.Degrees(p.AimTolerance)))
 	}
 	return []string{
 		"Reads outside 'may read'? Stop, lower, find out why. Then go on or go down.",
-		fmt.Sprintf("'May read' is %s, and at least %s either way; of aims %s° either way. This job sets it: no standard does.", may, u.Reading(p.ReadingFloor), say.Trimmed(say.Degrees(p.AimTolerance))),
+		fmt.Sprintf("'May read' is %s, and at least %s either way; of aims %s° either way. This job sets it: no standard does.", may, u.Reading(p.ReadingFloor), say.Trimmed(calc.Degrees(p.AimTolerance))),
 		"Usual reasons: a cable that hangs on the bar and not on its own pick; bar or dolly still touching; a cabinet too many, too few or of another type; wet covers; a hook not plumb; " +
 			"the bar not at its tilt; the cell not zeroed or pulled sideways; hoist and chain counted or not. A wrong pin shows in the difference of two aims; two that cancel do not: touch every pin.",
 	}

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -96,11 +97,11 @@ func liftParts(h *rules.Checked, s worked.StackFigures, k int) []string {
 	parts, u := cellParts(h, s, k), h.Unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)
-		parts = append(parts, say.Aim(say.Radians(s.Aim)), say.Aim(say.Radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))
+		parts = append(parts, say.Aim(calc.Radians(s.Aim)), say.Aim(calc.Radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))
 		return append(parts, unwrapped(u.Length(s.Lowest))...)
 	}
 	l := s.Lifts[k]
-	parts = append(parts, say.Aim(say.Radians(l.Aim)), say.Aim(say.Radians(l.LastAim)), fmt.Sprintf("%d of %d", l.Cabinets, len(s.Cabinets)), u.Load(l.Mass))
+	parts = append(parts, say.Aim(calc.Radians(l.Aim)), say.Aim(calc.Radians(l.LastAim)), fmt.Sprintf("%d of %d", l.Cabinets, len(s.Cabinets)), u.Load(l.Mass))
 	if l.PickClear != nil {
 		parts = append(parts, unwrapped(u.Length(*l.PickClear))...)
 		parts = append(parts, unwrapped(u.Length(*l.PickClear-l.Drop-h.Floor))...)

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/layouts/drawings"
 	"hangpack/paperwork/job"
@@ -106,7 +107,7 @@ func TestCardsAimsToRead(t *testing.T) {
 			if between(deg) || between(deg-off) || between(deg+off) {
 				return
 			}
-			want = append(want, layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(say.Radians(deg)), May: aimWindow(deg-off, deg+off)})
+			want = append(want, layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(calc.Radians(deg)), May: aimWindow(deg-off, deg+off)})
 		}
 		splays := 0.0
 		for _, cab := range h.Cabinets[1:flown] {

@@ -8,6 +8,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"hangpack/calc"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/proof"
@@ -52,7 +53,7 @@ func unknownCentresAsJobs(t *testing.T) (cases int, worst float64) {
 		a := k.Figures.Stacks[0].Aim
 		least, largest = math.Min(least, a), math.Max(largest, a)
 	}
-	assert.Contains(t, words, fmt.Sprintf("between %s and %s", say.Aim(say.Radians(least)), say.Aim(say.Radians(largest))))
+	assert.Contains(t, words, fmt.Sprintf("between %s and %s", say.Aim(calc.Radians(least)), say.Aim(calc.Radians(largest))))
 	assert.Contains(t, words, "Not known: its centre of gravity")
 	assert.Contains(t, words, "Centre of gravity not known: wide-box")
 	return seen.Cases, seen.Worst

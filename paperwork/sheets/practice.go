@@ -3,6 +3,7 @@ package sheets
 import (
 	"strings"
 
+	"hangpack/calc"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/say"
@@ -24,7 +25,7 @@ func practiceValue(u say.Units, v job.PracticeValue) string {
 	case job.Percent:
 		return say.Share(v.Value)
 	case job.Angle:
-		return say.Trimmed(say.Degrees(v.Value)) + "°"
+		return say.Trimmed(calc.Degrees(v.Value)) + "°"
 	case job.Length:
 		return u.ExactLength(v.Value)
 	case job.Mass:

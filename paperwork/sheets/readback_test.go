@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/calc"
 	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
@@ -196,7 +197,7 @@ func figuresReadBack(t *testing.T) (cases int, worst float64) {
 func expected(u say.Units, s worked.StackFigures) map[string][]string {
 	want := map[string][]string{
 		"mass":    {"Below the hooks", u.Load(s.Mass)},
-		"first":   {"Cabinet 1 reads", say.Aim(say.Radians(s.Aim)), "wanted " + say.Aim(say.Radians(s.AimWanted)), "bar " + say.Aim(say.Radians(s.Tilt))},
+		"first":   {"Cabinet 1 reads", say.Aim(calc.Radians(s.Aim)), "wanted " + say.Aim(calc.Radians(s.AimWanted)), "bar " + say.Aim(calc.Radians(s.Tilt))},
 		"lowest":  {"lowest " + u.Length(s.Lowest)},
 		"picking": {s.Picks[0].Hole.Text},
 	}
@@ -205,10 +206,10 @@ func expected(u say.Units, s worked.StackFigures) map[string][]string {
 		for _, c := range s.Cabinets[1:] {
 			bend += c.Splay
 		}
-		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), say.Aim(say.Radians(s.LastAim)), "difference " + say.Angle(say.Radians(bend))}
+		want["last"] = []string{fmt.Sprintf("Cabinet %d reads", n), say.Aim(calc.Radians(s.LastAim)), "difference " + say.Angle(calc.Radians(bend))}
 	}
 	for _, c := range s.Cabinets {
-		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), say.Aim(say.Radians(c.Aim)), u.Length(c.Lowest),
+		want[fmt.Sprint("joint ", c.Number)] = []string{fmt.Sprint(c.Number), say.Aim(calc.Radians(c.Aim)), u.Length(c.Lowest),
 			u.Force(c.Hinge * 1000), way(u, c.HingePull*1000), way(u, c.Link*1000)}
 	}
 	for _, p := range s.Points {

@@ -5,7 +5,6 @@ import (
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
-	"hangpack/paperwork/say"
 )
 
 // FiguresOf gathers the figures of a job from its stacks as worked out, which stand in
@@ -30,8 +29,8 @@ func stackFigures(h *rules.Checked) StackFigures {
 		ID: h.ID, Name: h.Name,
 		Held: h.Held(), Holds: neverNull(h.Holds), Cautions: neverNull(h.Cautions),
 		Mass:      s.Centre.Mass,
-		AimWanted: say.Degrees(h.Aim), Aim: say.Degrees(s.Poses[0].Aim), Tilt: say.Degrees(s.Tilt),
-		LastAim:         say.Degrees(s.LastAim()),
+		AimWanted: calc.Degrees(h.Aim), Aim: calc.Degrees(s.Poses[0].Aim), Tilt: calc.Degrees(s.Tilt),
+		LastAim:         calc.Degrees(s.LastAim()),
 		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
 		Picks:           pickFigures(h.Hung), Options: optionFigures(h.Hung),
 		Lowest:   h.Raise + s.Lowest(),
@@ -56,7 +55,7 @@ func pickFigures(h *rig.Hung) (picks []PickFigures) {
 func optionFigures(h *rig.Hung) []OptionFigures {
 	options := []OptionFigures{}
 	for i, o := range h.Options {
-		options = append(options, OptionFigures{h.Label(i), say.Degrees(o.Aim)})
+		options = append(options, OptionFigures{h.Label(i), calc.Degrees(o.Aim)})
 	}
 	return options
 }
@@ -67,7 +66,7 @@ func cabinetFigures(h *rig.Hung) (cabinets []CabinetFigures) {
 		j := h.Finished.Joints[k]
 		cabinets = append(cabinets, CabinetFigures{
 			Number: k + 1, Type: c.Key, Set: h.Sets.Of(k+1) + 1,
-			Splay: c.Hole.Splay, Aim: say.Degrees(h.Finished.Poses[k].Aim),
+			Splay: c.Hole.Splay, Aim: calc.Degrees(h.Finished.Poses[k].Aim),
 			Lowest: h.Raise + calc.Lowest(h.Finished.Corners[k]),
 			Hinge:  j.Hinge() / 1000, HingePull: j.HingePull / 1000, Link: j.Link / 1000,
 		})
@@ -80,7 +79,7 @@ func liftFigures(h *rig.Hung) []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
 		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: hookFigures(h, k),
-			Tilt: say.Degrees(s.Tilt), Aim: say.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h, k), LastAim: say.Degrees(s.LastAim())}
+			Tilt: calc.Degrees(s.Tilt), Aim: calc.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h, k), LastAim: calc.Degrees(s.LastAim())}
 		if h.Dolly != nil {
 			clear := h.RollIn(k)
 			f.PickClear = &clear
