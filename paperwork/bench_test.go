@@ -3,7 +3,6 @@ package paperwork
 import (
 	"fmt"
 	"os"
-	"slices"
 	"strings"
 	"testing"
 
@@ -72,18 +71,36 @@ func BenchmarkPack(b *testing.B) {
 	}
 }
 
+// again is a sheet once more, under a name of its own.
+type again struct {
+	paper.Sheet
+	n int
+}
+
+func (a again) Pages(c *paper.Canvas) []paper.Page {
+	pages := a.Sheet.Pages(c)
+	for i := range pages {
+		if pages[i].Target != "" {
+			pages[i].Target += fmt.Sprint(" ", a.n)
+		}
+	}
+	return pages
+}
+
 // BenchmarkPages draws the stacks' sheets of the arena example again and again, to
 // packs of about 60, 600 and 3,000 pages: time and memory for each page.
 func BenchmarkPages(b *testing.B) {
 	j := arena(b)
-	var once []paper.Sheet
-	for _, s := range sheets.All(j) {
-		if s.Stack != "" {
-			once = append(once, s.Sheet)
-		}
-	}
 	for _, times := range []int{1, 11, 56} {
-		pack, err := sheets.PackOf(j, slices.Repeat(once, times))
+		var all []paper.Sheet
+		for n := range times {
+			for _, s := range sheets.All(j) {
+				if s.Stack != "" {
+					all = append(all, again{s.Sheet, n})
+				}
+			}
+		}
+		pack, err := sheets.PackOf(j, all)
 		if err != nil {
 			b.Fatal(err)
 		}

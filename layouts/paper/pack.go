@@ -58,7 +58,20 @@ func Lay(p Pack) (l *Laid, err error) {
 			l.pages = append(l.pages, numbered{pg, i})
 		}
 	}
-	return l, errors.Join(faults...)
+	return l, errors.Join(append(faults, l.twoOfOneTarget())...)
+}
+
+// twoOfOneTarget is an error if two sheets are called alike: codes and clicks to the
+// second would lead to the first.
+func (l *Laid) twoOfOneTarget() error {
+	of := map[string]int{}
+	for _, pg := range l.pages {
+		if first, had := of[pg.Target]; had && pg.Target != "" && first != pg.sheet {
+			return fmt.Errorf("two sheets have the target %q: %s is the second", pg.Target, pg.Name)
+		}
+		of[pg.Target] = pg.sheet
+	}
+	return nil
 }
 
 // Draw draws the pages of those sheets that are chosen, counted from 0. Their

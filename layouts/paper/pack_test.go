@@ -52,3 +52,20 @@ func TestPacksAreRepeatable(t *testing.T) {
 	}
 	assert.NotEqual(t, id.FindString(string(all[0])), id.FindString(string(draw("two"))))
 }
+
+// called is a sheet of two pages that codes lead to by a name.
+type called string
+
+func (s called) Pages(*Canvas) []Page {
+	page := Page{Target: string(s), Name: string(s), Draw: func(*Canvas, mm.Box) {}}
+	return []Page{page, page}
+}
+
+// Two sheets that are called alike are an error: a code of the second would lead to the
+// first. Pages of one sheet are called alike.
+func TestTwoSheetsOfOneTarget(t *testing.T) {
+	_, err := Lay(Pack{Sheets: []Sheet{called("SL"), called("SR")}})
+	require.NoError(t, err)
+	_, err = Lay(Pack{Sheets: []Sheet{called("SL"), called("SR"), called("SL")}})
+	require.ErrorContains(t, err, `two sheets have the target "SL"`)
+}

@@ -40,7 +40,7 @@ stacks:
     trim: {lowest: 5 m}
 `
 
-// TestDefaults checks each default of design.md.
+// TestDefaults checks each default.
 func TestDefaults(t *testing.T) {
 	j, complaints := readText(least)
 	require.Empty(t, complaints)

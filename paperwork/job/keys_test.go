@@ -24,7 +24,7 @@ func TestKeysAreWhole(t *testing.T) {
 	}
 }
 
-// TestRanges holds the table against the ranges that design.md prints, and
+// TestRanges holds the table against the ranges that a job may give, and
 // those chosen where it is silent.
 func TestRanges(t *testing.T) {
 	want := map[string]string{
@@ -70,7 +70,7 @@ func TestRanges(t *testing.T) {
 		"other_points[].place.upstage":       "-500 m to 500 m",
 		"other_points[].height":              "-20 m to 200 m",
 		"other_points[].mass":                "0 to 5000 kg",
-		// Where design.md is silent:
+		// Limits of the reader alone:
 		"practice.least_share":          "0 to 50 %",
 		"practice.aim_tolerance":        "0 to 30 deg",
 		"practice.lift_tilt":            "0 to 90 deg",

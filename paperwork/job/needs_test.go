@@ -2,6 +2,7 @@ package job
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -9,7 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// TestDefaultsOfKeys: the table has the defaults of design.md, and no others.
+// TestDefaultsOfKeys: the table has these defaults, and no others: one is changed here too, on purpose.
 func TestDefaultsOfKeys(t *testing.T) {
 	want := map[string]string{
 		"job.heights_from":                   "the floor",
@@ -58,8 +59,7 @@ func TestDefaultsOfKeys(t *testing.T) {
 	assert.Equal(t, want, got)
 }
 
-// TestOptionalKeys: what design.md marks with '?' and no default may be left
-// out, and so may one of each pair and the spacing of a single hole. Names and
+// TestOptionalKeys: what may be left out and has no default stands here, and so may one of each pair and the spacing of a single hole. Names and
 // items of lists aside, all else without a default is required.
 func TestOptionalKeys(t *testing.T) {
 	want := strings.Fields(`job.prepared_by job.contact job.datum job.url gear_files
@@ -80,13 +80,12 @@ func TestOptionalKeys(t *testing.T) {
 			want = append(want, placed+way)
 		}
 	}
-	var got []string
 	for _, k := range Keys() {
-		if k.Need == Optional && !strings.HasSuffix(k.Path, "*") && !strings.HasSuffix(k.Path, "[]") {
-			got = append(got, k.Path)
-		}
+		optional := k.Need == Optional && !strings.HasSuffix(k.Path, "*") && !strings.HasSuffix(k.Path, "[]")
+		assert.Equal(t, slices.Contains(want, k.Path), optional, "%s: whether it is optional stands in this test too, so that no required key becomes optional unseen", k.Path)
+		want = slices.DeleteFunc(want, func(path string) bool { return path == k.Path })
 	}
-	assert.ElementsMatch(t, want, got)
+	assert.Empty(t, want, "no such keys")
 }
 
 // TestRangeEdges holds each range of the table at its edges: the numbers next

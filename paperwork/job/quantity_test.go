@@ -10,7 +10,7 @@ func row(kind Kind) *Key {
 	return &Key{Path: "x", Kind: kind, Hint: [2]string{"mm", "in"}, Min: -1e9, Max: 1e9}
 }
 
-// TestQuantities reads what design.md allows. The values follow from 1 in =
+// TestQuantities reads what a job may give. The values follow from 1 in =
 // 25.4 mm, 1 ft = 12 in, 1 t = 1000 kg and g = 9.80665 m/s².
 func TestQuantities(t *testing.T) {
 	for _, tt := range []struct {

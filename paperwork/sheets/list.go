@@ -27,7 +27,7 @@ type Kind struct {
 }
 
 // Order is the kinds of sheets that may be chosen, in the order of the pack.
-var Order = []Kind{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"kit", true}, {"calculation", false}, {"cautions", true}}
+var Order = []Kind{{"cover", true}, {"points", true}, {"pins", false}, {"dollies", false}, {"lifts", false}, {"down", false}, {"calculation", false}, {"kit", true}, {"cautions", true}}
 
 // DoNotFly is the kind of the one sheet of a held stack. It cannot be chosen, nor
 // left out where any sheet of its stack is wanted.

@@ -30,7 +30,7 @@ func Job(seed int64, wild bool) string {
 
 // laterSeeds keep what is drawn for keys that were added later apart from the
 // rest, so that a new key changes nothing else in the job of a seed: draw for it
-// with writer.rarely.
+// whether it is given with writer.rarely, and its value with writer.apart.
 const laterSeeds = 1 << 40
 
 // A writer writes one job. What a stack may name is kept as the gear is written.
@@ -66,6 +66,13 @@ func (w *writer) one(n int) bool { return w.Intn(n) == 0 }
 
 // rarely reports true once in n times, and disturbs no other draw.
 func (w *writer) rarely(n int) bool { return w.later.Intn(n) == 0 }
+
+// apart writes a value of a key that was added later, and disturbs no other draw.
+func (w *writer) apart(write func() string) string {
+	w.Rand, w.later = w.later, w.Rand
+	defer func() { w.Rand, w.later = w.later, w.Rand }()
+	return write()
+}
 
 // most reports true but for once in n times.
 func (w *writer) most(n int) bool { return !w.one(n) }
