@@ -67,6 +67,13 @@ func TestWrap(t *testing.T) {
 			assert.NotContains(t, []string{"kg", "kg,", "%", "m"}, strings.Fields(line)[0], "%v", lines)
 		}
 	}
+	for w := 12.0; w < 80; w++ { // a length stays on one line, or its inches read as another one
+		for _, line := range c.Wrap(Text, w, "clearance: 11 13/16 in, reserve: 1 ft 2 1/2 in, 3 in") {
+			for _, apart := range []string{" 11", " 1", "ft", " 2"} {
+				assert.False(t, strings.HasSuffix(" "+line, apart), line)
+			}
+		}
+	}
 	assert.Empty(t, c.Wrap(Text, 20, ""))
 	assert.NotEmpty(t, c.Wrap(Text, -1, "ends all the same"))
 }

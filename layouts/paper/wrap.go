@@ -40,7 +40,7 @@ func wordsOf(s string) (words []string) {
 			words[n-1] += " " + word
 			continue
 		}
-		if n > 0 && isUnit(strings.TrimRight(word, ".,;:)")) && strings.ContainsAny(words[n-1][len(words[n-1])-1:], "0123456789") {
+		if n > 0 && isUnit(strings.TrimRight(word, ".,;:)")) && strings.ContainsAny(words[n-1][len(words[n-1])-1:], digits) {
 			words[n-1] += " " + word
 			continue
 		}
@@ -49,11 +49,14 @@ func wordsOf(s string) (words []string) {
 	return words
 }
 
+const digits = "0123456789"
+
 // goesOn reports whether a word goes on with the length that the one before it
 // begins: inches after feet, a fraction after whole inches.
 func goesOn(before, word string) bool {
-	digit := strings.ContainsAny(word[:1], "0123456789")
-	return digit && strings.HasSuffix(before, " ft") || digit && strings.Contains(word, "/") && strings.Contains(before, " ft ")
+	digit := strings.ContainsAny(word[:1], digits)
+	wholeInches := strings.Contains(before, " ft ") || strings.Trim(before, digits) == ""
+	return digit && (strings.HasSuffix(before, " ft") || strings.Contains(word, "/") && wholeInches)
 }
 
 // isUnit reports whether a word is a unit that stays with its figure.
