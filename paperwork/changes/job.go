@@ -39,7 +39,7 @@ func jobFacts(j *worked.Job, u say.Units) []parts.Fact {
 	}
 	facts := []parts.Fact{{Of: "revision", Is: j.Revision}, {Of: "title", Is: j.Title}, {Of: ofVenueName, Is: j.Venue}, {Of: ofDate, Is: j.Date},
 		{Of: ofDatum, Is: say.Given(j.Datum)}, {Of: ofHeights, Is: j.HeightsFrom}, {Of: "units", Is: units}}
-	for _, p := range sheets.PracticeWords(u, j.Practice) {
+	for _, p := range sheets.PracticeWords(j.Practice, u.ExactLength, u.ExactMass) {
 		facts = append(facts, parts.Fact{Of: "practice, " + p.Of, Is: p.Is})
 	}
 	return facts

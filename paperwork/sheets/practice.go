@@ -9,27 +9,27 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// PracticeWords writes what a shop checks by, key by key as the table of keys has them:
-// the calculation sheet prints it and changes compare it, and neither can leave out a
-// key that is new.
-func PracticeWords(u say.Units, p job.Practice) (words []parts.Fact) {
+// PracticeWords writes what a shop checks by, key by key as the table of keys has them;
+// length and mass write values in m and kg. The calculation sheet prints it and changes
+// compare it, with all digits, and neither can leave out a key that is new.
+func PracticeWords(p job.Practice, length, mass func(float64) string) (words []parts.Fact) {
 	for _, v := range p.Values() {
-		words = append(words, parts.Fact{Of: v.Short, Is: practiceValue(u, v)})
+		words = append(words, parts.Fact{Of: v.Short, Is: practiceValue(v, length, mass)})
 	}
 	return words
 }
 
-// practiceValue writes a value of practice with all its digits.
-func practiceValue(u say.Units, v job.PracticeValue) string {
+// practiceValue writes a value of practice.
+func practiceValue(v job.PracticeValue, length, mass func(float64) string) string {
 	switch v.Kind {
 	case job.Percent:
 		return say.Share(v.Value)
 	case job.Angle:
 		return say.Trimmed(calc.Degrees(v.Value)) + "°"
 	case job.Length:
-		return u.ExactLength(v.Value)
+		return length(v.Value)
 	case job.Mass:
-		return u.ExactMass(v.Value)
+		return mass(v.Value)
 	case job.Switch:
 		if v.Value == 0 {
 			return "no"
@@ -42,7 +42,7 @@ func practiceValue(u say.Units, v job.PracticeValue) string {
 // practiceLine writes all of it in one line.
 func practiceLine(u say.Units, p job.Practice) string {
 	var all []string
-	for _, w := range PracticeWords(u, p) {
+	for _, w := range PracticeWords(p, u.Fine, u.Reading) {
 		all = append(all, w.Of+": "+w.Is)
 	}
 	return strings.Join(all, ", ")
