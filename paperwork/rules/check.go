@@ -18,16 +18,20 @@ func Check(h *rig.Hung) *Checked {
 
 // run holds every rule against the states of a stack, then against all of it.
 func (h *Checked) run() {
+	checks := make([]check, len(table))
+	for i := range table {
+		checks[i] = check{h, &table[i]}
+	}
 	for _, s := range h.States() {
-		for i := range table {
-			if r := &table[i]; r.states != nil {
-				r.states(&check{h, r}, s)
+		for i, r := range table {
+			if r.states != nil {
+				r.states(&checks[i], s)
 			}
 		}
 	}
-	for i := range table {
-		if r := &table[i]; r.stack != nil {
-			r.stack(&check{h, r})
+	for i, r := range table {
+		if r.stack != nil {
+			r.stack(&checks[i])
 		}
 	}
 }

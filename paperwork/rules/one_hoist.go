@@ -25,22 +25,21 @@ var oneHoistGear = Rule{ID: oneHoistGearID, Title: "One hoist alone", Severity: 
 
 func checkOneHoist(c *check) {
 	for i := range c.Swung {
-		checkAlone(c, i)
+		checkAlone(c, i, aloneHoist)
 	}
 }
 
 func checkOneHoistGear(c *check) {
 	for i := range c.Swung {
-		checkAlone(c, i)
+		checkAlone(c, i, aloneParts)
 		checkSwung(c, i)
 	}
 }
 
-// checkAlone names the parts of the rule that could not hold the stack from hook i
-// alone.
-func checkAlone(c *check, i int) {
-	for _, part := range AloneChecks(c.Hung, i) {
-		if part.rule == c.rule.ID && part.Over() {
+// checkAlone names those of some parts that could not hold the stack from hook i alone.
+func checkAlone(c *check, i int, parts func(*rig.Hung, int) []AloneCheck) {
+	for _, part := range worstAlone(c.Hung, i, parts) {
+		if part.Over() {
 			f := c.alone(part.where(), "%s", aloneWords(c.Hung, part, i))
 			f.Of, f.By = part.Part, part.Load/part.Limit
 		}
@@ -161,10 +160,15 @@ func (c *AloneCheck) worse(old *AloneCheck) bool {
 }
 
 // AloneChecks are the parts that hold the stack from pick i alone, the most used
-// of each kind, wherever unknown centres of gravity lie.
-func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
+// of each kind, wherever unknown centres of gravity lie: the hoist first.
+func AloneChecks(h *rig.Hung, i int) []AloneCheck {
+	return append(worstAlone(h, i, aloneHoist), worstAlone(h, i, aloneParts)...)
+}
+
+// worstAlone are the most used of each kind of some parts.
+func worstAlone(h *rig.Hung, i int, parts func(*rig.Hung, int) []AloneCheck) (checks []AloneCheck) {
 	for _, v := range h.Ways() {
-		for _, c := range aloneParts(v, i) {
+		for _, c := range parts(v, i) {
 			at := slices.IndexFunc(checks, func(old AloneCheck) bool { return old.Part == c.Part })
 			if at < 0 {
 				checks = append(checks, c)
@@ -176,8 +180,12 @@ func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
 	return checks
 }
 
-// aloneParts are hoist, pick hole, bar, and the pins of the joints that use theirs
-// most.
+// aloneHoist is the hoist of pick i.
+func aloneHoist(h *rig.Hung, i int) []AloneCheck {
+	return []AloneCheck{{of: h, rule: oneHoistID, Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)}}
+}
+
+// aloneParts are pick hole, bar, and the pins of the joints that use theirs most.
 func aloneParts(h *rig.Hung, i int) []AloneCheck {
 	s := h.Swung[i]
 	all := h.Job.Practice.OnHook(s.Centre.Mass)
@@ -191,7 +199,6 @@ func aloneParts(h *rig.Hung, i int) []AloneCheck {
 		}
 	}
 	return []AloneCheck{
-		{of: h, rule: oneHoistID, Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)},
 		aloneGear(h, "pick hole", i, all, h.Bar.PickRating),
 		aloneGear(h, "bar", i, all, h.Bar.Rating),
 		hinge, link,
