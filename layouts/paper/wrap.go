@@ -54,9 +54,11 @@ const digits = "0123456789"
 // goesOn reports whether a word goes on with the length that the one before it
 // begins: inches after feet, a fraction after whole inches.
 func goesOn(before, word string) bool {
-	digit := strings.ContainsAny(word[:1], digits)
+	if word[0] < '0' || word[0] > '9' {
+		return false
+	}
 	wholeInches := strings.Contains(before, " ft ") || strings.Trim(before, digits) == ""
-	return digit && (strings.HasSuffix(before, " ft") || strings.Contains(word, "/") && wholeInches)
+	return strings.HasSuffix(before, " ft") || strings.Contains(word, "/") && wholeInches
 }
 
 // isUnit reports whether a word is a unit that stays with its figure.
