@@ -69,7 +69,7 @@ func TestEveryRuleStandsInTheTable(t *testing.T) {
 			written += strings.Count(trials.Text(t, "paperwork/rules/"+file), "= Rule{ID: ")
 		}
 	}
-	assert.Len(t, rules.All(), written, "rules that are written: give the new one its place in table (rules.go)")
+	assert.Len(t, rules.All(), written, "rules that are written: give the new one its place in table (table.go)")
 }
 
 // TestRulesAreToldApart: each has an id of its own.
