@@ -14,6 +14,6 @@ func checkBar(c *check, s *rig.State) {
 	}
 	kg := s.Centre.Mass
 	c.rated("bar", c.Job.Practice.Design(kg)*calc.G, c.Bar.Rating*c.Job.Practice.GearUse, func() (rig.Where, string, string) {
-		return rig.Where{Lift: s.Lift}, designSum(c.Hung, kg), gearLimit(c.Hung, c.Bar.Rating) + " (" + c.Bar.Key + ")"
+		return rig.Where{Lift: s.Lift}, designSum(c.Hung, kg), gearLimit(c.Hung, c.Unit().Limit, c.Bar.Rating) + " (" + c.Bar.Key + ")"
 	})
 }

@@ -140,11 +140,11 @@ func (c AloneCheck) Worked() string {
 func (c AloneCheck) Most() string {
 	switch {
 	case c.Joint >= 0:
-		return pinLimit(c.of, c.rating)
+		return gearLimit(c.of, c.of.Unit().ForceLimit, c.rating)
 	case c.Part == "hoist":
 		return HoistLimit(c.of, c.of.Picks[c.pick].Hoist)
 	}
-	return gearLimit(c.of, c.rating)
+	return gearLimit(c.of, c.of.Unit().Limit, c.rating)
 }
 
 // worse reports whether a check of a kind of part says more than another one: a

@@ -14,7 +14,7 @@ func checkPickHoles(c *check, s *rig.State) {
 	}
 	for i, kg := range s.Loads {
 		c.rated("pick hole", c.Job.Practice.Design(kg)*calc.G, c.Bar.PickRating*c.Job.Practice.GearUse, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift, End: c.End(i)}, designSum(c.Hung, kg), gearLimit(c.Hung, c.Bar.PickRating) + " (one pick hole of " + c.Bar.Key + ")"
+			return rig.Where{Lift: s.Lift, End: c.End(i)}, designSum(c.Hung, kg), gearLimit(c.Hung, c.Unit().Limit, c.Bar.PickRating) + " (one pick hole of " + c.Bar.Key + ")"
 		})
 	}
 }

@@ -31,7 +31,7 @@ func checkPin(c *check, part string, s *rig.State, k int, force float64, pins in
 	// Asked first, since there are many pins and a wording of each would be made.
 	if c.Uses.more(part, load/limit) || load > limit+rig.Alike {
 		c.rated(part, load, limit, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift, Joint: k + 1}, pinSum(c.Hung, force, pins), pinLimit(c.Hung, rating)
+			return rig.Where{Lift: s.Lift, Joint: k + 1}, pinSum(c.Hung, force, pins), gearLimit(c.Hung, c.Unit().ForceLimit, rating)
 		})
 	}
 }

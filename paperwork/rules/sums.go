@@ -41,14 +41,14 @@ func FactorWords(p job.Practice) string {
 	return say.Trimmed(1+p.MassTolerance) + " x " + say.Trimmed(p.DynamicFactor)
 }
 
-// gearLimit writes a rating given in newtons and, where it is not used whole,
-// how much of it is: '600 kg' or '600 kg x 80 % = 480 kg'.
-func gearLimit(h *rig.Hung, rating float64) string {
+// gearLimit writes a rating given in newtons, as a load or as a force, and where it is
+// not used whole how much of it is: '600 kg' or '600 kg x 80 % = 480 kg'.
+func gearLimit(h *rig.Hung, write func(newtons float64) string, rating float64) string {
 	use := h.Job.Practice.GearUse
 	if use == 1 {
-		return h.Unit().Limit(rating)
+		return write(rating)
 	}
-	return fmt.Sprintf("%s x %s = %s", h.Unit().Limit(rating), say.Share(use), h.Unit().Limit(rating*use))
+	return fmt.Sprintf("%s x %s = %s", write(rating), say.Share(use), write(rating*use))
 }
 
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
@@ -63,13 +63,4 @@ func pinShare(h *rig.Hung, force float64, pins int) string {
 		return h.Unit().Force(force) + " x " + say.Share(h.Job.Practice.SideShare)
 	}
 	return h.Unit().Force(force)
-}
-
-// pinLimit writes a pin's rating and, where it is not used whole, how much is.
-func pinLimit(h *rig.Hung, rating float64) string {
-	use := h.Job.Practice.GearUse
-	if use == 1 {
-		return h.Unit().ForceLimit(rating)
-	}
-	return fmt.Sprintf("%s x %s = %s", h.Unit().ForceLimit(rating), say.Share(use), h.Unit().ForceLimit(rating*use))
 }
