@@ -10,18 +10,12 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// The IDs of both rules: each AloneCheck has that of its own.
-const (
-	oneHoistID     = "one_hoist"
-	oneHoistGearID = "one_hoist_gear"
-)
-
 // oneHoist: with two picks, one hoist left alone with the whole stack: a hold where
 // practice wants each of them to hold it alone, else a caution.
-var oneHoist = Rule{ID: oneHoistID, Title: "One hoist alone", Severity: Either, stack: checkOneHoist}
+var oneHoist = Rule{ID: "one_hoist", Title: "One hoist alone", Severity: Either, stack: checkOneHoist}
 
 // oneHoistGear: the same of all that it holds by, and of how the stack hangs then.
-var oneHoistGear = Rule{ID: oneHoistGearID, Title: "One hoist alone", Severity: Either, stack: checkOneHoistGear}
+var oneHoistGear = Rule{ID: "one_hoist_gear", Title: "One hoist alone", Severity: Either, stack: checkOneHoistGear}
 
 func checkOneHoist(c *check) {
 	for i := range c.Swung {
@@ -72,7 +66,7 @@ func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
 // hold it what to do about that.
 func aloneWords(h *rig.Hung, c AloneCheck, i int) string {
 	switch {
-	case c.rule != oneHoistID:
+	case c.Part != "hoist":
 		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(i), c.Worked(), c.Most())
 	case h.Job.Practice.OneMustHold:
 		return fmt.Sprintf("alone it would hold %s, more than %s", c.Worked(), c.Most())
@@ -104,7 +98,7 @@ func PushedAlone(ways []*rig.Hung, i int, may bool) (at int, force float64) {
 // favourable sharing. The same of all that the hoist holds by: hangpack's own.
 type AloneCheck struct {
 	of          *rig.Hung // the stack, or a way that its unknown centres of gravity may lie
-	rule, Part  string
+	Part        string
 	pick        int
 	Joint       int // of pins, counted from 0; else -1
 	Load, Limit float64
@@ -182,7 +176,7 @@ func worstAlone(h *rig.Hung, i int, parts func(*rig.Hung, int) []AloneCheck) (ch
 
 // aloneHoist is the hoist of pick i.
 func aloneHoist(h *rig.Hung, i int) []AloneCheck {
-	return []AloneCheck{{of: h, rule: oneHoistID, Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)}}
+	return []AloneCheck{{of: h, Part: "hoist", pick: i, Joint: -1, Load: h.Job.Practice.OnHook(h.AloneOnHook(i)), Limit: h.HoistMost(i)}}
 }
 
 // aloneParts are pick hole, bar, and the pins of the joints that use theirs most.
@@ -224,7 +218,7 @@ func alonePins(h *rig.Hung, part string, i, k int) AloneCheck {
 // aloneGear holds a load against a rating, both in newtons; a rating of 0 is one
 // that is not given.
 func aloneGear(h *rig.Hung, part string, i int, load, rating float64) AloneCheck {
-	return AloneCheck{of: h, rule: oneHoistGearID, Part: part, pick: i, Joint: -1, Load: load, Limit: rating * h.Job.Practice.GearUse, rating: rating}
+	return AloneCheck{of: h, Part: part, pick: i, Joint: -1, Load: load, Limit: rating * h.Job.Practice.GearUse, rating: rating}
 }
 
 // alonePin is the force on one pin with the tolerance of masses, in newtons.
