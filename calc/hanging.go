@@ -58,6 +58,49 @@ func TwoPicks(w, cg, front, rear float64) (atFront, atRear float64, err error) {
 	return w * (cg - rear) / span, w * (front - cg) / span, nil
 }
 
+// PickSpread returns by how much, in kg, the load of either of two picks may be more or
+// less for each 100 % that masses may be off, each part at its own worse side. loads are
+// all that hangs from the hooks, as Stack.Loads gives them; front and rear are the levels
+// x of the hooks, the front one further ahead.
+//
+// Free body: as for TwoPicks, one part at a time. Each part loads the front pick by its
+// mass times its lever, which is below 0 for a part behind the rear hook:
+//
+//	front pick = Σ m (x - rear) / (front - rear)
+//
+// and with each mass off by a share t to its worse side the sum is off by t times
+//
+//	Σ m |x - rear| / (front - rear)
+//
+// The rear pick's is that of (front - x). Source: as for TwoPicks; the largest of a sum
+// whose terms are free of each other is our own derivation.
+func PickSpread(loads []Load, front, rear float64) (atFront, atRear float64) {
+	return leverage(loads, rear) / (front - rear), leverage(loads, front) / (front - rear)
+}
+
+// leverage is the sum of masses times how far they lie from x, either way, in kg m.
+func leverage(loads []Load, x float64) (sum float64) {
+	for _, l := range loads {
+		sum += l.Mass * math.Abs(l.At.X-x)
+	}
+	return sum
+}
+
+// ToSlack returns by how much a pick hole rises against another one, in metres and
+// below 0 where it sinks, while the bar turns from tilt to where the chain of that pick
+// hole is slack. hole, other and cg are in the bar's axes; the centre of gravity lies
+// below the line of both holes.
+//
+// Free body: the whole stack, hung from the other hook alone: its centre of gravity is
+// plumb below that hole (see Tilt), and the chain of the first one carries nothing.
+//
+// Source: Tilt; the heights of two places of a turned body are plane geometry.
+func ToSlack(hole, other, cg Offset, tilt float64) float64 {
+	rise := func(t float64) float64 { return hole.Turned(t).Z - other.Turned(t).Z }
+	slack, _ := Tilt(other, cg)
+	return rise(slack) - rise(tilt)
+}
+
 // BelowPicks returns how far, in metres, the centre of gravity cg lies below
 // the line through a front and a rear pick hole, all in the bar's axes and
 // measured square to that line. If it is not positive the stack rolls over

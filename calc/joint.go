@@ -59,6 +59,34 @@ func (s Stack) Joints(poses []Pose) []Joint {
 	return joints
 }
 
+// LinkSpreads returns by how much the force in the link of each joint may be more or
+// less for each 100 % that masses may be off, each part at its own worse side; in newtons,
+// never negative, from the top. loads are all that hangs from the hooks as Loads gives
+// them, where the cabinets hang as in poses.
+//
+// Free body: as for JointForces, one part at a time. Each part below a joint puts on its
+// link its weight times how far it lies behind the hinge, and one ahead of the hinge
+// pushes:
+//
+//	link = Σ m g behind / (arm cos(splay/2))
+//
+// and with each mass off by a share t to its worse side the sum is off by t times
+//
+//	Σ m g |behind| / (arm cos(splay/2))
+//
+// Source: as for JointForces; the largest of a sum whose terms are free of each other is
+// our own derivation.
+func (s Stack) LinkSpreads(poses []Pose, loads []Load) []float64 {
+	spreads := make([]float64, len(poses))
+	from := 1 + len(s.Bar.Extras)
+	for k := range poses {
+		c := &s.Cabinets[k]
+		spreads[k] = G * leverage(loads[from:], poses[k].Hinge.X) / (s.Arm(k) * math.Cos(c.Splay/2))
+		from += 1 + len(c.Extras)
+	}
+	return spreads
+}
+
 // Arm returns the arm of joint k, counted from 0, in metres: the smaller link arm
 // of its two bodies.
 func (s Stack) Arm(k int) float64 { return min(s.armAbove(k), s.Cabinets[k].LinkArm) }

@@ -32,6 +32,19 @@ func Alone(stack, below float64, h Hoist, above, tolerance float64) float64 {
 	return Static(stack, below, h, above) * (1 + tolerance)
 }
 
+// Governing returns the largest design load of a point, in kg: most is the most that
+// its pick carries, masses at their worse sides already in it, the rest takes the mass
+// tolerance, a fraction of one; the dynamic factor is on all of it.
+//
+//	(most + (below + hoist + chain + above) (1 + tolerance)) dynamic
+//
+// Free body: as for Static.
+//
+// Source: common practice.
+func Governing(most, below float64, h Hoist, above, tolerance, dynamic float64) float64 {
+	return (most + Static(0, below, h, above)*(1+tolerance)) * dynamic
+}
+
 // Design returns a static load (in any unit) with the mass tolerance, a
 // fraction of one, and the dynamic factor in it.
 func Design(static, tolerance, dynamic float64) float64 {

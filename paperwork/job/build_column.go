@@ -1,5 +1,7 @@
 package job
 
+import "slices"
+
 // cabinetsMost is the most cabinets of a stack.
 const cabinetsMost = 40
 
@@ -10,8 +12,10 @@ func (b builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 		return nil
 	}
 	whole := v.sound()
+	var unknown []*Cabinet // types whose centre of gravity is not known
 	for _, item := range v.items {
 		c := named(b, item.field("type"), g.cabinets, "gear.cabinets")
+		unknown = b.unknown(item.field("type"), c, unknown)
 		whole = b.counted(item) && whole
 		for _, splay := range item.list("splay") {
 			p := Placed{Cabinet: c}
@@ -29,6 +33,22 @@ func (b builder) cabinets(v *value, bar *Bar, g gear) (column []Placed) {
 		return nil
 	}
 	return column
+}
+
+// unknownMost is the most types of a stack whose centre of gravity is not known: every
+// combination of where these lie is worked out. It is a limit of hangpack's own.
+const unknownMost = 3
+
+// unknown adds a type to those before it in the stack whose centre of gravity is not
+// known, and complains of the first one past that many.
+func (b builder) unknown(v *value, c *Cabinet, before []*Cabinet) []*Cabinet {
+	if c == nil || !c.CentreUnknown || slices.Contains(before, c) {
+		return before
+	}
+	if len(before) == unknownMost {
+		b.in.at(v, "the centre of gravity of more than %d types of this stack is not known; weigh %s, or ask its maker", unknownMost, c.Key)
+	}
+	return append(before, c)
 }
 
 // counted holds a count against its splays, and reports whether they agree.

@@ -144,7 +144,7 @@ func aloneIsOnePick(t *trial) {
 	if i < 0 {
 		return
 	}
-	was, state := t.Figures.Stacks[i], t.Stacks[i].Swung[k]
+	was, state := t.Figures.Stacks[i], t.Stacks[i].Finished.Alone[k]
 	is := t.changed(func(n tree) {
 		n.at("practice").put("dynamic_factor", "1")
 		s := n.at("stacks").items()[i]

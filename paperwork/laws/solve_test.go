@@ -71,12 +71,12 @@ func liftsAsOneSystem(t *testing.T) (cases int, worst float64) {
 func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 	var seen proof.OffBy
 	trials.EachStack(t, 11_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
-		for i := range h.Swung {
+		for i := range h.Finished.Alone {
 			if len(h.Unknown()) > 0 {
 				continue
 			}
 			seen.Cases++
-			s, p := h.Swung[i], h.Job.Practice
+			s, p := h.Finished.Alone[i], h.Job.Practice
 			w := trials.Solve(t, h.Stack, len(h.Cabinets), h.Holes[i:i+1], s.Tilt, 1+p.MassTolerance)
 			scale := w.Hooks[0]
 			assert.InDelta(t, 0, w.Level, 1e-9*scale)

@@ -34,11 +34,20 @@ func (h *Hung) HingeTurn(k int) (Turn, bool) {
 // Ratings returns what the pins of joint k, counted from 0, are rated: the
 // lower of its two bodies' ratings, the other's where one gives none, nil
 // where neither does.
-func (h *Hung) Ratings(k int) *job.PinRatings {
-	above, below := h.Bar.PinRatings, h.Cabinets[k].PinRatings
-	if k > 0 {
-		above = h.Cabinets[k-1].PinRatings
+func (h *Hung) Ratings(k int) *job.PinRatings { return h.ratings[k] }
+
+// ratingsOf are those of all joints of a stack.
+func ratingsOf(s *job.Stack) (all []*job.PinRatings) {
+	above := s.Bar.PinRatings
+	for _, c := range s.Cabinets {
+		all = append(all, lower(above, c.PinRatings))
+		above = c.PinRatings
 	}
+	return all
+}
+
+// lower is the lower of two ratings, kind by kind; either may be nil.
+func lower(above, below *job.PinRatings) *job.PinRatings {
 	switch {
 	case above == nil || above == below:
 		return below

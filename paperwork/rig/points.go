@@ -8,8 +8,9 @@ import (
 // where the height of the steel is not given, ChainNeeded there and where no
 // dolly is. Carried is of the finished stack; Most is the most that it carries
 // from the first lift on. Alone is what it carries with the other hoist slack,
-// masses with their tolerance, nought where there is no other; HoistUse is the
-// most over all lifts, of capacity and of what practice allows of it.
+// masses with their tolerance, nought where there is no other, and AloneDesign that with
+// the dynamic factor. Governing is the largest design load over finished stack, lifts and
+// their reach. HoistUse is the most over these, of what practice allows of its capacity.
 type Point struct {
 	ID          string   `json:"id"`
 	StageLeft   float64  `json:"stage_left_m"`
@@ -19,10 +20,19 @@ type Point struct {
 	HighHook    *float64 `json:"high_hook_m,omitempty"`
 	ChainNeeded *float64 `json:"chain_needed_m,omitempty"`
 	Carried
-	Most     MostCarried `json:"most"`
-	Alone    float64     `json:"alone_kg,omitempty"`
-	Hoist    string      `json:"hoist"`
-	HoistUse float64     `json:"hoist_use"`
+	Most        MostCarried `json:"most"`
+	Governing   Governing   `json:"governing"`
+	Alone       float64     `json:"alone_kg,omitempty"`
+	AloneDesign float64     `json:"alone_design_kg,omitempty"`
+	Hoist       string      `json:"hoist"`
+	HoistUse    float64     `json:"hoist_use"`
+}
+
+// Governing is the largest design load of a point, in kg, and where it comes up: "" for
+// the finished stack, else such as "lift 2". See Heaviest.
+type Governing struct {
+	Design float64 `json:"design_kg"`
+	Where  string  `json:"where"`
 }
 
 // MostCarried is the most that a point carries, and where: "" for the finished
@@ -45,16 +55,25 @@ func (c Carried) Plus(d Carried) Carried { return Carried{c.Static + d.Static, c
 func pointsOf(h *Hung) (points []Point) {
 	for i, p := range h.Picks {
 		left, down := h.Plan(h.Finished.Picks[i].X)
-		peak := h.Peak(i)
+		peak, alone := h.Peak(i), h.Alone(i)
+		heaviest, at := h.Heaviest(i)
 		points = append(points, Point{
 			ID: h.PointID(i), StageLeft: left, Downstage: down,
 			PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
 			HighHook: h.HighHook(i), ChainNeeded: h.chainNeeded(i),
 			Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
-			Alone: h.Alone(i), Hoist: p.Hoist.Key, HoistUse: h.HoistUse(peak, i),
+			Governing: Governing{h.DesignMost(i, at.Loads[i]), Where{Lift: heaviest.Lift}.String()}, Alone: alone, AloneDesign: alone * h.Job.Practice.DynamicFactor,
+			Hoist: p.Hoist.Key, HoistUse: h.UseOf(i, at.Loads[i]),
 		})
 	}
 	return points
+}
+
+// DesignMost returns the design load of point i in kg with the most of a load on its
+// pick.
+func (h *Hung) DesignMost(i int, l PickLoad) float64 {
+	p, pick := h.Job.Practice, h.Picks[i]
+	return calc.Governing(h.Most(l), pick.Below.Mass, calcHoist(pick.Hoist), pick.Above.Mass, p.MassTolerance, p.DynamicFactor)
 }
 
 // PointID names point i, front first: SL, or SL-front and SL-rear.

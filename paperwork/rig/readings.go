@@ -12,61 +12,109 @@ import (
 // centre in the middle of its outline.
 type Reading struct{ Is, From, To, Low, High float64 }
 
-// Readings are what the hooks hold after lift k, counted from 0, front first:
-// the least and the most over masses within their tolerance, with two picks over
-// tilts within the aim's, over all places of unknown centres of gravity, and at
-// least the floor of readings to either side.
-func (h *Hung) Readings(k int) (all []Reading) {
-	for i := range h.Picks {
-		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Joined(k) }))
-	}
-	return all
+// Readings are what the hooks hold after lift k, counted from 0, front first: the least
+// and the most over its reach and over all places of unknown centres of gravity, with all
+// masses within their tolerance together; then at least the floor of readings to either
+// side; then, of a stack that is not held, cut to where a check would hold it.
+func (h *Hung) Readings(k int, held bool) (all []Reading) {
+	return h.readings(func(v *Hung) *State { return v.Joined(k) }, held)
 }
 
-// StartReadings are those of the bar alone, as Readings are; there is a Start.
+// StartReadings are those of the bar alone, as Readings are of a stack that is not held;
+// there is a Start.
 func (h *Hung) StartReadings() (all []Reading) {
+	return h.readings(func(v *Hung) *State { return v.Start }, false)
+}
+
+// readings are those of the state that of takes of a stack.
+func (h *Hung) readings(of func(*Hung) *State, held bool) (all []Reading) {
+	room := h.room(of)
 	for i := range h.Picks {
-		all = append(all, readingOf(h, i, func(v *Hung) *State { return v.Start }))
+		r, least := h.window(of, i)
+		if !held {
+			below := h.Picks[i].Below.Mass
+			r.Low = math.Max(r.Low, below+least/2)
+			r.High = math.Min(r.High, math.Min(h.mostOnHook(i), below+(r.Is-below)*room))
+		}
+		all = append(all, r)
 	}
 	return all
 }
 
-// readingOf is what hook i holds in the state that of takes of a stack.
-func readingOf(h *Hung, i int, of func(*Hung) *State) Reading {
-	r := Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
+// SumReading is what all hooks hold together after lift k, counted from 0, as Readings
+// are. Tilts do not change it.
+func (h *Hung) SumReading(k int, held bool) (sum Reading) {
+	of := func(v *Hung) *State { return v.Joined(k) }
+	below := 0.0
+	for i := range h.Picks {
+		below += h.Picks[i].Below.Mass
+	}
+	kg, t, floor := of(h).InBar.Mass, h.Job.Practice.MassTolerance, h.Job.Practice.ReadingFloor
+	sum = Reading{Is: kg + below, From: kg + below, To: kg + below}
+	sum.Low, sum.High = math.Min(sum.Is*(1-t), sum.Is-floor), math.Max(sum.Is*(1+t), sum.Is+floor)
+	if !held {
+		sum.Low, sum.High = math.Max(sum.Low, below+kg*(1-t)/2), math.Min(sum.High, below+kg*h.room(of))
+	}
+	return sum
+}
+
+// window is what hook i holds in the state that of takes of a stack, before it is cut,
+// and the least of its pick's load in it.
+func (h *Hung) window(of func(*Hung) *State, i int) (r Reading, least float64) {
+	t, floor, below := h.Job.Practice.MassTolerance, h.Job.Practice.ReadingFloor, h.Picks[i].Below.Mass
+	r = Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
 	r.From, r.To = h.Over(func(v *Hung) float64 { return v.Hook(of(v), i) })
+	least = math.Inf(1)
 	for _, v := range h.Ways() {
-		low, high := window(v, of(v), i)
-		r.Low, r.High = math.Min(r.Low, low), math.Max(r.High, high)
-	}
-	floor := h.Job.Practice.ReadingFloor
-	r.Low, r.High = math.Min(r.Low, r.Is-floor), math.Max(r.High, r.Is+floor)
-	return r
-}
-
-// window returns the least and the most that hook i may hold in a state.
-func window(h *Hung, s *State, i int) (low, high float64) {
-	least, most := tipped(h, s, i)
-	less, more := 1-h.Job.Practice.MassTolerance, 1+h.Job.Practice.MassTolerance
-	return math.Min(least*less, least*more), math.Max(most*less, most*more) // a hook may be pushed
-}
-
-// tipped returns the least and the most that hook i holds in a state as it hangs
-// and, with two picks, tipped by the aim's tolerance either way: between them it goes
-// one way only. The reader refuses hooks for which no tilt within it can be worked
-// out.
-func tipped(h *Hung, s *State, i int) (least, most float64) {
-	least = h.Hook(s, i)
-	most = least
-	if len(h.Picks) == 1 {
-		return least, most
-	}
-	for _, off := range [...]float64{-1, 1} {
-		if kg, err := h.tippedBy(s, off*h.Job.Practice.AimTolerance, i); err == nil {
-			least, most = math.Min(least, kg), math.Max(most, kg)
+		for _, at := range of(v).Reach {
+			kg := at.Loads[i].Is + below // less than 0 where the hook would have to push
+			r.Low = math.Min(r.Low, math.Min(kg*(1-t), kg*(1+t)))
+			r.High = math.Max(r.High, math.Max(kg*(1-t), kg*(1+t)))
+			least = math.Min(least, at.Loads[i].Is*(1-t))
 		}
 	}
-	return least, most
+	r.Low, r.High = math.Min(r.Low, r.Is-floor), math.Max(r.High, r.Is+floor)
+	return r, least
+}
+
+// mostOnHook is the most that hook i may hold at rest, in kg: what practice allows of
+// its hoist, and of its pick hole with the dynamic factor.
+func (h *Hung) mostOnHook(i int) float64 {
+	p, most := h.Job.Practice, h.HoistMost(i)/calc.G
+	if r := h.Bar.PickRating; r > 0 {
+		most = math.Min(most, h.Picks[i].Below.Mass+r*p.GearUse/p.DynamicFactor/calc.G)
+	}
+	return most
+}
+
+// room is how many times as heavy all of a state may be before its bar or a pin carries
+// more than it may, at rest and with the dynamic factor: the least over its reach and over
+// all places of unknown centres of gravity, infinite where nothing is rated.
+func (h *Hung) room(of func(*Hung) *State) float64 {
+	p, room := h.Job.Practice, math.Inf(1)
+	if r := h.Bar.Rating; r > 0 {
+		room = r * p.GearUse / (of(h).InBar.Mass * calc.G * p.DynamicFactor)
+	}
+	for _, v := range h.Ways() {
+		for _, at := range of(v).Reach {
+			for k, j := range at.Joints {
+				room = math.Min(room, v.pinRoom(k, j))
+			}
+		}
+	}
+	return room
+}
+
+// pinRoom is how many times as much joint k, counted from 0, may carry before a pin of
+// it carries more than it may, as in room.
+func (h *Hung) pinRoom(k int, j calc.Joint) float64 {
+	p, c, r := h.Job.Practice, &h.Cabinets[k], h.Ratings(k)
+	if r == nil {
+		return math.Inf(1)
+	}
+	hinge := r.Hinge / calc.PinForce(j.Hinge(), c.HingePins, p.SideShare)
+	link := r.Link / calc.PinForce(j.Link, c.LinkPins, p.SideShare) // infinite for a link that carries nothing
+	return math.Min(hinge, link) * p.GearUse / p.DynamicFactor
 }
 
 // tippedBy returns what hook i of two holds in a state with the bar tipped by an

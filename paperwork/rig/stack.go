@@ -9,13 +9,16 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// At its limit a figure passes: forces and loads within Alike newtons, all
-// else within Within SI units. These are limits of this tool and not of any
-// code of practice.
+// At its limit a figure passes: a load or a force within the part Within of its limit,
+// all else within Within SI units. A force's sign has Alike newtons of play. These are
+// limits of hangpack's own and not of any code of practice.
 const (
 	Alike  = 1.0
 	Within = 1e-9
 )
+
+// Over reports whether a load or a force is more than its limit, both in one unit.
+func Over(load, limit float64) bool { return load > limit*(1+Within) }
 
 // A Hung stack is a stack of a job with all that has been worked out of how it hangs.
 type Hung struct {
@@ -28,27 +31,46 @@ type Hung struct {
 	Start    *State      // two picks: the bar alone, level; nil where it does not hang so
 	Finished *State      // all of it, at trim
 	Lifts    []*State    // after each set but the last
-	Swung    []*State    // two picks: the whole stack, swung to each of them alone
 	Third    Third       // where unknown centres of gravity are taken
 	Corners  []*Hung     // the same stack with those in the corners of their middle third
 	Raise    float64     // height of the bar's hinge at trim, above heights_from
 	Points   []Point     // of the roof, front first
+	ratings  []*job.PinRatings
 }
 
 // Hang works out one stack of a job. It keeps both and changes neither. An error is of
 // two picks that cannot share the stack, which job.Read refuses: a fault of hangpack.
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
-	h := &Hung{Stack: s, Job: j, Body: calcStack(s, Third{})}
-	h.Centre = h.Body.CentreInBar()
+	h := bodyOf(j, s)
 	chooseHoles(h)
+	return h, work(h)
+}
+
+// From works out the same stack with one pick, hung from another hole of the bar,
+// counted from 0.
+func (h *Hung) From(hole int) (*Hung, error) {
+	v := bodyOf(h.Job, h.Stack)
+	v.Options, v.Holes = h.Options, []int{hole}
+	return v, work(v)
+}
+
+// bodyOf is a stack of a job that hangs from nothing yet.
+func bodyOf(j *job.Job, s *job.Stack) *Hung {
+	h := &Hung{Stack: s, Job: j, Body: calcStack(s, Third{}), ratings: ratingsOf(s)}
+	h.Centre = h.Body.CentreInBar()
+	return h
+}
+
+// work works out how a stack hangs from its holes.
+func work(h *Hung) error {
 	if err := workStates(h); err != nil {
-		return nil, err
+		return err
 	}
 	if err := workCorners(h); err != nil {
-		return nil, err
+		return err
 	}
 	h.Points = pointsOf(h)
-	return h, nil
+	return nil
 }
 
 // Unit is the units of the paper.

@@ -23,6 +23,8 @@ type State struct {
 	Poses   []calc.Pose   // of the cabinets that are flown, from the top
 	Corners [][4]calc.Vec // of each of them
 	Joints  []calc.Joint  // above each of them
+	Reach   []Tilted      // the same at each bar tilt that the sheets let pass, the nominal one first; nil of one that hangs from one of two picks alone
+	Alone   []*State      // two picks: the same cabinets swung to each of them alone; nil of the bar alone
 }
 
 // workStates works out every state of the stack: finished, after each lift, swung to
@@ -49,16 +51,19 @@ func workStates(h *Hung) (err error) {
 
 // stateOf works out the stack with its first n cabinets. One pick: it hangs as
 // it settles; two: the hoists hold the tilt of the finished stack.
-func stateOf(h *Hung, lift, n int) (*State, error) {
+func stateOf(h *Hung, lift, n int) (s *State, err error) {
 	if len(h.Holes) == 1 {
-		return settled(h, lift, n, 0), nil
+		s = settled(h, lift, n, 0, h.Body.First(n).CentreInBar())
+	} else if s, err = heldAt(h, lift, n, h.Aim-h.Body.Cabinets[0].Splay); err != nil {
+		return nil, err
 	}
-	return heldAt(h, lift, n, h.Aim-h.Body.Cabinets[0].Splay)
+	s.Reach, err = reachOf(h, s)
+	return s, err
 }
 
-// settled is the stack with its first n cabinets, hung from pick i alone.
-func settled(h *Hung, lift, n, i int) *State {
-	inBar := h.Body.First(n).CentreInBar()
+// settled is the stack with its first n cabinets, whose centre of gravity is given in the
+// bar's axes, hung from pick i alone.
+func settled(h *Hung, lift, n, i int, inBar calc.Weight) *State {
 	tilt, lever := calc.Tilt(h.Hole(i), inBar.At)
 	s := tilted(h, lift, n, tilt, inBar)
 	s.Lever, s.Picks, s.Loads = lever, s.Picks[i:i+1], []float64{inBar.Mass}
@@ -88,7 +93,7 @@ func shared(h *Hung, inBar calc.Weight, tilt float64) (front, rear float64, err 
 func tilted(h *Hung, lift, n int, tilt float64, inBar calc.Weight) *State {
 	part := h.Body.First(n)
 	s := &State{Lift: lift, Third: h.Third, Flown: n, Tilt: tilt, InBar: inBar, Centre: inBar.Turned(tilt)}
-	if f := h.Finished; f != nil && f.Tilt == tilt { // a lift that two hoists hold
+	if f := h.Finished; f != nil && f.Tilt == tilt { // a lift held at the same tilt
 		s.Poses, s.Corners = f.Poses[:n:n], f.Corners[:n:n]
 	} else {
 		s.Poses = part.Poses(tilt)
@@ -101,32 +106,60 @@ func tilted(h *Hung, lift, n int, tilt float64, inBar calc.Weight) *State {
 	return s
 }
 
-// workAlone hangs the whole stack from each of two picks alone, at the tilt that
-// it would swing to.
+// workAlone hangs every state from each of two picks alone, at the tilt that it would
+// swing to.
 func workAlone(h *Hung) {
 	if len(h.Picks) == 1 {
 		return
 	}
-	for i := range h.Picks {
-		h.Swung = append(h.Swung, settled(h, 0, len(h.Cabinets), i))
+	for _, s := range h.States() {
+		for i := range h.Picks {
+			s.Alone = append(s.Alone, settled(h, s.Lift, s.Flown, i, s.InBar))
+		}
 	}
 }
 
 // workStart works out the bar alone: with two picks it hangs level before the
-// first dolly is joined, if both hooks pull then and it does not roll over. An error is
-// of holes that lie one above the other: they give a level bar nothing to be held by.
+// first dolly is joined, if it does not roll over then and, over all of its reach, both
+// hooks pull and hold no more than they may. An error is of holes that lie one above the other: they give a level bar
+// nothing to be held by.
 func workStart(h *Hung) {
 	if len(h.Picks) == 1 {
 		return
 	}
-	if s, err := heldAt(h, 0, 0, 0); err == nil && s.Lever > Within && s.Loads[0] >= 0 && s.Loads[1] >= 0 {
+	s, err := heldAt(h, 0, 0, 0)
+	if err != nil || s.Lever <= Within {
+		return
+	}
+	if s.Reach, err = reachOf(h, s); err == nil && bears(h, s) {
 		h.Start = s
 	}
+}
+
+// bears reports whether over all of the reach of a state both hooks pull and neither
+// hoist holds more than it may.
+func bears(h *Hung, s *State) bool {
+	for _, at := range s.Reach {
+		for i, l := range at.Loads {
+			if h.Least(l)*calc.G < Alike || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // States are the finished stack, then its lifts: a slice of the caller's own.
 func (h *Hung) States() []*State {
 	return append([]*State{h.Finished}, h.Lifts...)
+}
+
+// state is the finished stack for 0, then its lifts.
+func (h *Hung) state(k int) *State {
+	if k == 0 {
+		return h.Finished
+	}
+	return h.Lifts[k-1]
 }
 
 // Joined returns the stack after lift k, counted from 0: the last one is the

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"math"
 
 	"hangpack/paperwork/rig"
 )
@@ -33,7 +34,7 @@ func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
 // keeps the most used part of its kind, and adds a hold where the load is more.
 func (c *check) rated(part string, load, limit float64, says Wording) {
 	c.Uses.take(Use{part, load / limit, says})
-	if load > limit+rig.Alike {
+	if rig.Over(load, limit) {
 		at, worked, most := says()
 		c.hold(at, "%s is more than %s", worked, most).By = load / limit
 	}
@@ -45,5 +46,25 @@ func (c *check) measured(of string, spare float64, says Wording) {
 	c.Measures.take(Measure{of, spare, says})
 }
 
+// heaviest is the tilt of a state's reach at which pick i carries most.
+func (c *check) heaviest(s *rig.State, i int) *rig.Tilted {
+	_, at := worstTilt(s, func(at *rig.Tilted) float64 { return c.Most(at.Loads[i]) })
+	return at
+}
+
+// worstTilt returns the most of a figure over the reach of a state, and the tilt where
+// that is: the nominal one of equals.
+func worstTilt(s *rig.State, figure func(*rig.Tilted) float64) (worst float64, at *rig.Tilted) {
+	for i := range s.Reach {
+		is := figure(&s.Reach[i])
+		if at == nil || is > worst+math.Abs(worst)*rig.Within {
+			worst, at = is, &s.Reach[i]
+		}
+	}
+	return worst, at
+}
+
 // ifSo says where unknown centres of gravity have to lie for what is said.
-func ifSo(t rig.Third) string { return "if the centre of gravity that is not known lies " + t.Name }
+func ifSo(t rig.Third) string {
+	return "if the centre of gravity that is not known lies: " + t.Name
+}

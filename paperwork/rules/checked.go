@@ -12,11 +12,22 @@ type Checked struct {
 	Holds    []Finding
 	Cautions []Finding
 	Uses     Uses     // one of each kind of part that has a rating
+	Alone    Uses     // the same with one of two hoists alone
 	Measures Measures // one of each kind
+
+	PassedOver []PassedOver // nearer pick holes, the nearest first: see Choose
+	NotHeldAt  *int         // of a held stack: another pick hole of the bar at which it would not be held; nil where there is none
 }
 
 // Held reports whether a stack must not be flown as described.
 func (h *Checked) Held() bool { return len(h.Holds) > 0 }
+
+// Readings are what the hooks hold after lift k, counted from 0, front first: cut to
+// where a check would hold, unless the stack is held.
+func (h *Checked) Readings(k int) []rig.Reading { return h.Hung.Readings(k, h.Held()) }
+
+// SumReading is what all hooks hold together after lift k, as Readings are.
+func (h *Checked) SumReading(k int) rig.Reading { return h.Hung.SumReading(k, h.Held()) }
 
 // Counts returns how many cautions there are, and how many things are not checked.
 func (h *Checked) Counts() (cautions, unchecked int) {

@@ -2,14 +2,14 @@ package rules
 
 import "hangpack/paperwork/rig"
 
-// hoist: (pick load + rigging below) · (1 + tolerance) > capacity · hoist_use.
+// hoist: most pick load + rigging below · (1 + tolerance) > capacity · hoist_use.
 var hoist = Rule{ID: "hoist", Title: "Hoist", Severity: Hold, states: checkHoists}
 
 func checkHoists(c *check, s *rig.State) {
 	for i, p := range c.Picks {
-		kg := c.Hook(s, i)
-		c.rated("hoist", c.Job.Practice.OnHook(kg), c.HoistMost(i), func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift, End: c.End(i)}, PlusTolerance(c.Hung, kg), HoistLimit(c.Hung, p.Hoist)
+		at := c.heaviest(s, i)
+		c.rated("hoist", c.MostOnHook(i, at.Loads[i]), c.HoistMost(i), func() (rig.Where, string, string) {
+			return rig.Where{Lift: s.Lift, End: c.End(i)}, OnHookSum(c.Hung, i, at.Loads[i]) + TiltWords(at), HoistLimit(c.Hung, p.Hoist)
 		})
 	}
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"hangpack/calc"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
@@ -12,8 +11,8 @@ import (
 // LightPick is the ID of its rule, for sheets that treat its findings apart.
 const LightPick = "light_pick"
 
-// lightPick: a pick that would have to push, a hold; and one that carries less than its
-// least share, a hold of the finished stack and a caution of the worst lift.
+// lightPick: a pick that carries less than its least share at the nominal tilt: a hold of
+// the finished stack and a caution of the worst lift.
 var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
 
 func checkPicks(c *check, s *rig.State) {
@@ -22,15 +21,12 @@ func checkPicks(c *check, s *rig.State) {
 	}
 	least := c.Job.Practice.LeastShare
 	for i, kg := range s.Loads {
-		at, part := rig.Where{Lift: s.Lift, End: c.End(i)}, math.Max(kg, 0)/s.Centre.Mass
+		part := math.Max(kg, 0) / s.Centre.Mass
 		c.measured(string(c.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
 			return rig.Where{Lift: s.Lift}, pickShare(c.Hung, s, i), "at least " + say.Share(least) + " finished"
 		})
-		switch {
-		case kg*calc.G < -rig.Alike:
-			c.hold(at, "the %s pick would have to push %s: its chain goes slack", c.End(i), c.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
-		case s.Lift == 0 && part < least-rig.Within:
-			c.hold(at, "%s", lightPickWords(c.Hung, s, i)).By = least - part
+		if s.Lift == 0 && part < least-rig.Within {
+			c.hold(rig.Where{Lift: s.Lift, End: c.End(i)}, "%s", lightPickWords(c.Hung, s, i)).By = least - part
 		}
 	}
 }
@@ -39,7 +35,7 @@ func cautionLightPick(c *check) {
 	for i := range c.Picks {
 		least, worst := c.Job.Practice.LeastShare-rig.Within, (*rig.State)(nil)
 		for _, s := range c.Lifts {
-			if share := s.Loads[i] / s.Centre.Mass; share < least && s.Loads[i]*calc.G >= -rig.Alike {
+			if share := s.Loads[i] / s.Centre.Mass; share < least {
 				least, worst = share, s
 			}
 		}

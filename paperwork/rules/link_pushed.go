@@ -1,25 +1,32 @@
 package rules
 
 import (
+	"fmt"
+
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 )
 
 // LinkPushed is the ID of its rule, for sheets that treat its findings apart.
 const LinkPushed = "link_pushed"
 
-// linkPushed: a link in compression: a hold where a maker of its joint does not allow
-// that, else a caution of the state in which it is pushed most.
+// linkPushed: a link in compression at any tilt of a state's reach: a hold where a maker
+// of its joint does not allow that, else a caution of the state in which it is pushed most.
 var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, states: checkLinks, stack: cautionLinks}
 
 func checkLinks(c *check, s *rig.State) {
-	for k, j := range s.Joints {
-		if !c.MayPush(k) && c.Measures.closer("rear link", j.Link) {
-			c.measured("rear link", j.Link, func() (rig.Where, string, string) {
-				return rig.Where{Lift: s.Lift, Joint: k + 1}, c.Unit().Newtons(j.Link) + ", below 0 is push", "may only be pulled"
+	for k := range s.Joints {
+		if c.MayPush(k) {
+			continue
+		}
+		push, at := c.mostPushed(s, k)
+		if c.Measures.closer("rear link", -push) {
+			c.measured("rear link", -push, func() (rig.Where, string, string) {
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k) + TiltWords(at), "may only be pulled"
 			})
 		}
-		if j.Link < -rig.Alike && !c.MayPush(k) {
-			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", c.Unit().Force(j.Link)).By = -j.Link
+		if push > rig.Alike {
+			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s%s; it may only be pulled", pushWords(c.Hung, at, k), TiltWords(at)).By = push
 		}
 	}
 }
@@ -27,14 +34,44 @@ func checkLinks(c *check, s *rig.State) {
 func cautionLinks(c *check) {
 	states := c.States()
 	for k := range c.Cabinets {
-		worst, at := -rig.Alike, rig.Where{}
+		if !c.MayPush(k) {
+			continue
+		}
+		worst, lift, tilted := rig.Alike, 0, (*rig.Tilted)(nil)
 		for _, s := range states {
-			if k < len(s.Joints) && s.Joints[k].Link < worst && c.MayPush(k) {
-				worst, at = s.Joints[k].Link, rig.Where{Lift: s.Lift, Joint: k + 1}
+			if k >= s.Flown {
+				continue
+			}
+			if push, at := c.mostPushed(s, k); push > worst+rig.Alike*rig.Within {
+				worst, lift, tilted = push, s.Lift, at
 			}
 		}
-		if at.Joint > 0 {
-			c.caution(at, "the link is pushed with %s; its maker allows that", c.Unit().Force(worst)).By = -worst
+		if tilted != nil {
+			c.caution(rig.Where{Lift: lift, Joint: k + 1}, "the link is pushed with %s%s; its maker allows that", pushWords(c.Hung, tilted, k), TiltWords(tilted)).By = worst
 		}
 	}
+}
+
+// mostPushed returns the most that the link of joint k, counted from 0, is pushed with in
+// a state, in newtons and below 0 where it is pulled, and the tilt of its reach where
+// that is.
+func (c *check) mostPushed(s *rig.State, k int) (push float64, at *rig.Tilted) {
+	return worstTilt(s, func(at *rig.Tilted) float64 { return -c.LinkLeast(at, k) })
+}
+
+// pushWords write what a link is pushed with: '312 N', and its sum where it is not all of
+// what the masses of the job make of it.
+func pushWords(h *rig.Hung, at *rig.Tilted, k int) string {
+	force := h.Unit().Force(h.LinkLeast(at, k))
+	if h.Job.Practice.MassTolerance == 0 {
+		return force
+	}
+	return force + " (" + linkSum(h, at, k) + ")"
+}
+
+// linkSum writes the least force in a link: '120 N - 5 % of 3400 N = -50 N, below 0 is
+// push'.
+func linkSum(h *rig.Hung, at *rig.Tilted, k int) string {
+	u := h.Unit()
+	return fmt.Sprintf("%s - %s of %s = %s, below 0 is push", u.Newtons(at.Joints[k].Link), say.Share(h.Job.Practice.MassTolerance), u.Newtons(at.Spread[k]), u.Newtons(h.LinkLeast(at, k)))
 }

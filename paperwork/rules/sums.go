@@ -2,7 +2,11 @@ package rules
 
 import (
 	"fmt"
+	"math"
+	"strconv"
+	"strings"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
@@ -11,14 +15,63 @@ import (
 // HoistSum writes the most that hoist i holds in any state, of what it may, and how much
 // of that is used.
 func HoistSum(h *rig.Hung, i int) string {
-	m, peak := h.Picks[i].Hoist, h.Peak(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", peak.Words()), PlusTolerance(h, h.Hook(peak, i)), HoistLimit(h, m), say.Percent(h.HoistUse(peak, i)))
+	s, at := h.Heaviest(i)
+	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", say.Listed(s.Words(), strings.TrimPrefix(TiltWords(at), " at "))),
+		OnHookSum(h, i, at.Loads[i]), HoistLimit(h, h.Picks[i].Hoist), say.Percent(h.UseOf(i, at.Loads[i])))
 }
 
-// PlusTolerance writes a load, given in kg, and what it may be: '612 kg + 5 % = 643 kg'.
-func PlusTolerance(h *rig.Hung, kg float64) string {
-	tolerance := h.Job.Practice.MassTolerance
-	return fmt.Sprintf("%s + %s = %s", h.Unit().Addend(kg), say.Share(tolerance), h.Unit().Load(kg*(1+tolerance)))
+// OnHookSum writes the most that hoist i holds of a pick's load and its rigging below:
+// '612 kg + 5 % = 643 kg'; and where parts lever against each other '237 kg + 5 % of
+// 317 kg = 253 kg', for each may be off to its own worse side.
+func OnHookSum(h *rig.Hung, i int, l rig.PickLoad) string {
+	below := h.Picks[i].Below.Mass
+	return worstSum(h, rig.PickLoad{Is: l.Is + below, Spread: l.Spread + below})
+}
+
+// worstSum writes the most of a load as OnHookSum does.
+func worstSum(h *rig.Hung, l rig.PickLoad) string {
+	u := h.Unit()
+	return fmt.Sprintf("%s + %s%s = %s", u.Addend(l.Is), say.Share(h.Job.Practice.MassTolerance), ofSpread(h, l), u.Load(h.Most(l)))
+}
+
+// ofSpread says of what a tolerance is taken where that is not the load itself: ' of
+// 317 kg', else "".
+func ofSpread(h *rig.Hung, l rig.PickLoad) string {
+	if h.Job.Practice.MassTolerance == 0 || l.Spread-math.Abs(l.Is) <= rig.Within*l.Spread {
+		return ""
+	}
+	return " of " + h.Unit().Addend(l.Spread)
+}
+
+// pickSum writes the design load of a pick hole: '612 kg x 1.05 x 1.25 = 804 kg', or
+// '(237 kg + 5 % of 317 kg) x 1.25 = 316 kg'.
+func pickSum(h *rig.Hung, l rig.PickLoad) string {
+	of := ofSpread(h, l)
+	if of == "" {
+		return designSum(h, l.Is)
+	}
+	u, p := h.Unit(), h.Job.Practice
+	return fmt.Sprintf("(%s + %s%s) x %s = %s", u.Addend(l.Is), say.Share(p.MassTolerance), of, say.Trimmed(p.DynamicFactor), u.Load(h.Most(l)*p.DynamicFactor))
+}
+
+// TiltWords say at which tilt of its reach a state is: ' at 1.0° more down', and "" at the
+// nominal one.
+func TiltWords(at *rig.Tilted) string {
+	switch {
+	case at.Off > 0:
+		return " at " + smallAngle(at.Off) + " more down"
+	case at.Off < 0:
+		return " at " + smallAngle(at.Off) + " more up"
+	}
+	return ""
+}
+
+// smallAngle writes an angle to a tenth of a degree, one that is less to all that it has.
+func smallAngle(rad float64) string {
+	if deg := math.Abs(calc.Degrees(rad)); deg < 0.1 {
+		return strconv.FormatFloat(deg, 'g', 2, 64) + "°"
+	}
+	return say.Angle(rad)
 }
 
 // HoistLimit writes what a hoist may hold: '500 kg (one-tonne at 50 %)'.

@@ -9,7 +9,7 @@ import (
 // table is every rule, in the order of their findings: those of the finished stack
 // rule by rule, of each lift, then of the stack as a whole.
 var table = []Rule{
-	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, lightPick, tipsOver,
+	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, slack, lightPick, tipsOver,
 	headroom, chainReach, belowFloor, dolly, liftTilt, hingeTurns, oneHoist, oneHoistGear, backsMeet,
 	mixedArms, onePickTurns, notChecked, twinDiffers,
 }
@@ -55,7 +55,8 @@ func takeWorst(h *Checked) {
 		said := ifSo(corner.Third)
 		h.Holds = worse(h.Holds, v.Holds, said)
 		h.Cautions = worse(h.Cautions, v.Cautions, said)
-		takeUses(h, v.Uses, said)
+		takeUses(&h.Uses, v.Uses, said)
+		takeUses(&h.Alone, v.Alone, said)
 		takeMeasures(h, v.Measures, said)
 	}
 }
@@ -77,9 +78,9 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 }
 
 // takeUses keeps the uses of a corner that are more than those of the stack.
-func takeUses(h *Checked, uses []Use, said string) {
+func takeUses(kept *Uses, uses []Use, said string) {
 	for _, u := range uses {
-		h.Uses.take(Use{u.Part, u.Of, u.Says.so(said)})
+		kept.take(Use{u.Part, u.Of, u.Says.so(said)})
 	}
 }
 

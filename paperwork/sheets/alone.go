@@ -21,19 +21,20 @@ const stepsApart = 3.0
 // aloneTable is what each of two hoists holds with the other one slack, and how
 // soon two of them are out of step.
 func aloneTable(h *rig.Hung) layouts.AloneTable {
-	if len(h.Swung) == 0 {
+	if len(h.Finished.Alone) == 0 {
 		return layouts.AloneTable{}
 	}
 	t := layouts.AloneTable{Heading: "One hoist (motor) alone", Note: fmt.Sprintf(
-		"If the other hoist goes slack, the finished stack swings until it hangs below the one. Worked out at rest there, all masses x %s, no dynamic factor; its swing there is not in it. "+
-			"Run both together and watch the tilt. What the point carries so is for the venue to accept.", say.Trimmed(1+h.Job.Practice.MassTolerance))}
-	for i, s := range h.Swung {
+		"If the other hoist goes slack, what hangs swings until it is below the one. Drawn: the finished stack; worked out: that and every lift, the worst of them here, at rest there, all masses x %s; "+
+			"of all but the hoist x %s too (it still runs). The swing itself is not in it. Run both together and watch the tilt. What the point carries so is for the venue to accept.",
+		say.Trimmed(1+h.Job.Practice.MassTolerance), say.Trimmed(h.Job.Practice.DynamicFactor))}
+	for i, s := range h.Finished.Alone {
 		t.Views = append(t.Views, drawings.View{Says: string(h.End(i)) + " hoist alone", Side: sideOf(h, s, 0)})
 	}
 	t.Rows = append([][]string{bothEnds("cabinet 1 looks", func(i int) (string, string) { return swungAim(h, i) })}, aloneRows(h)...)
 	t.Rows = append(t.Rows,
 		bothEnds("link most pushed", func(i int) (string, string) { return mostPushed(h, i) }),
-		bothEnds("roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].Alone), "" }),
+		bothEnds("roof point", func(i int) (string, string) { return h.Unit().Both(h.Points[i].AloneDesign), "" }),
 		bothEnds(fmt.Sprintf("aim %s° off", say.Trimmed(stepsApart)), func(i int) (string, string) { return outOfStep(h, i) }))
 	return t
 }
@@ -57,10 +58,7 @@ func bothEnds(of string, at func(i int) (says, used string)) []string {
 
 // aloneCell writes one check: its sum against its limit, and how much of that is used.
 func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
-	at := ""
-	if c.Joint >= 0 {
-		at = say.Joint(c.Joint) + ": "
-	}
+	at := say.Before(c.Where().String(), ": ")
 	if c.Limit == 0 {
 		return at + c.Worked() + ". NOT CHECKED: no rating given", "not rated"
 	}
@@ -68,7 +66,7 @@ func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 	if c.Over() {
 		says = at + c.Worked() + ", MORE THAN " + c.Most()
 	}
-	if joints := unratedJoints(h); at != "" && joints != "" {
+	if joints := unratedJoints(h); c.Joint >= 0 && joints != "" {
 		says += ". NOT CHECKED: " + say.Joints(joints) + ", not rated"
 	}
 	return says, say.Percent(c.Load / c.Limit)
@@ -76,13 +74,13 @@ func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 
 // swungAim is what the stack looks like from pick i alone.
 func swungAim(h *rig.Hung, i int) (says, used string) {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Poses[0].Aim })
+	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Poses[0].Aim })
 	says = say.Between(from, to, say.Aim)
-	least, most := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Tilt })
+	least, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Tilt })
 	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+rig.Within || -least > l.Up+rig.Within) {
 		says += fmt.Sprintf("; bar %s, PAST its limit", say.Between(least, most, say.Aim))
 	}
-	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Swung[i].Lever }); lever <= rig.Within {
+	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Lever }); lever <= rig.Within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
 	}
 	return says, ""
@@ -91,11 +89,11 @@ func swungAim(h *rig.Hung, i int) (says, used string) {
 // mostPushed is the link that is pushed most with pick i alone: of those that may
 // only be pulled, if there is one.
 func mostPushed(h *rig.Hung, i int) (says, used string) {
-	if at, force := rules.PushedAlone(h.Ways(), i, false); at >= 0 {
-		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", say.Joint(at), h.Unit().Force(force)), ""
+	if at, force := rules.PushedAlone(h, i, false); force > 0 {
+		return fmt.Sprintf("%s: %s; IT MAY ONLY BE PULLED", at, h.Unit().Force(force)), ""
 	}
-	if at, force := rules.PushedAlone(h.Ways(), i, true); at >= 0 {
-		return fmt.Sprintf("%s: %s, which its maker allows", say.Joint(at), h.Unit().Force(force)), ""
+	if at, force := rules.PushedAlone(h, i, true); force > 0 {
+		return fmt.Sprintf("%s: %s, which its maker allows", at, h.Unit().Force(force)), ""
 	}
 	return "none", ""
 }
@@ -122,7 +120,7 @@ func aloneOver(h *rig.Hung, i int, among ...string) (over []string) {
 			over = append(over, c.Part)
 		}
 	}
-	if at, _ := rules.PushedAlone(h.Ways(), i, false); at >= 0 {
+	if _, force := rules.PushedAlone(h, i, false); force > 0 {
 		over = append(over, "a link that may only be pulled")
 	}
 	return over
@@ -144,7 +142,7 @@ func moreThan(parts []string) string {
 // 'front MORE THAN …; rear MORE THAN …', and "" where there is nothing.
 func aloneShort(h *rig.Hung) string {
 	var all []string
-	for i := range h.Swung {
+	for i := range h.Finished.Alone {
 		if over := moreThan(aloneOver(h, i, append([]string{"hoist"}, gearAlone...)...)); over != "" {
 			all = append(all, string(h.End(i))+" "+over)
 		}

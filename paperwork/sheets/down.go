@@ -31,7 +31,7 @@ func downCard(h *rules.Checked, k int) layouts.Card {
 	kg, _ := rig.SetMass(h.Hung, k)
 	s := setSpan(h.Hung, k)
 	return layouts.Card{Of: "release", Which: SetName(h.Hung, k), Says: []string{s.Cabinets(), h.Unit().Load(kg) + " in all"}, Joint: cardJoint(h.Hung, k),
-		Steps: downSteps(h.Hung, k, s), Reads: downReads(h.Hung, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h.Hung, k)}
+		Steps: downSteps(h.Hung, k, s), Reads: downReads(h, k, s), Warnings: downWarnings(h, k), Notes: downNotes(h.Hung, k)}
 }
 
 // downWarnings are what comes up when set k, counted from 0, is off: hinges that
@@ -141,15 +141,15 @@ func freedWords(h *rig.Hung, k int) string {
 
 // downReads are what the hooks should read with set k hanging and with it on its
 // dolly, and the pins that are counted in.
-func downReads(h *rig.Hung, k int, s say.Span) []layouts.Instrument {
-	reads := named("hanging: ", cellReads(h, h.Readings(k)))
+func downReads(h *rules.Checked, k int, s say.Span) []layouts.Instrument {
+	reads := named("hanging: ", cellReads(h.Hung, h.Readings(k)))
 	switch {
 	case k > 0:
-		reads = append(reads, named("on the dolly: ", cellReads(h, h.Readings(k-1)))...)
+		reads = append(reads, named("on the dolly: ", cellReads(h.Hung, h.Readings(k-1)))...)
 	case h.Start != nil:
-		reads = append(reads, named("on the dolly: ", cellReads(h, h.StartReadings()))...)
+		reads = append(reads, named("on the dolly: ", cellReads(h.Hung, h.StartReadings()))...)
 	default:
-		reads = append(reads, named("chain slack: ", slackReads(h))...)
+		reads = append(reads, named("chain slack: ", slackReads(h.Hung))...)
 	}
 	hinges, links := 0, 0
 	for _, c := range h.Cabinets[s.From-1 : s.To] {

@@ -276,7 +276,7 @@ func TestAloneTable(t *testing.T) {
 				}
 			}
 		}
-		tables += min(1, len(h.Swung))
+		tables += min(1, len(h.Finished.Alone))
 	})
 	require.Greater(t, tables, 20)
 }

@@ -32,8 +32,8 @@ func tied(s *job.Stack, from, to int) (kg float64) {
 	return kg
 }
 
-// aimWindow writes what an aim may lie between, in degrees and positive down.
-func aimWindow(from, to float64) string {
+// aimWords writes what an aim may lie between, in degrees and positive down.
+func aimWords(from, to float64) string {
 	word := func(deg float64) (figure, way string) {
 		figure = fmt.Sprintf("%.1f°", math.Abs(deg))
 		switch {
@@ -107,7 +107,7 @@ func TestCardsAimsToRead(t *testing.T) {
 			if between(deg) || between(deg-off) || between(deg+off) {
 				return
 			}
-			want = append(want, layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(calc.Radians(deg)), May: aimWindow(deg-off, deg+off)})
+			want = append(want, layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Aim(calc.Radians(deg)), May: aimWords(deg-off, deg+off)})
 		}
 		splays := 0.0
 		for _, cab := range h.Cabinets[1:flown] {
@@ -191,7 +191,7 @@ func TestBarToRead(t *testing.T) {
 		if h.Start != nil {
 			assert.Contains(t, card.Says, h.Unit().Load(h.Bar.Mass+tied(h.Stack, 0, 0)))
 			off := p.AimTolerance * 180 / math.Pi
-			assert.Equal(t, layouts.Instrument{Of: "bar", Is: "level", May: aimWindow(-off, off)}, card.Reads[2])
+			assert.Equal(t, layouts.Instrument{Of: "bar", Is: "level", May: aimWords(-off, off)}, card.Reads[2])
 			assert.Empty(t, card.View.Cabinets)
 		}
 	})

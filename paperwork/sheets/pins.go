@@ -106,11 +106,11 @@ func anyPins(h *rig.Hung, s say.Span, pins int) bool {
 func pinFigures(h *rules.Checked) []parts.FigureLine {
 	u, s := h.Unit(), h.Finished
 	lines := []parts.FigureLine{{Of: "Below the hooks", Figure: u.Load(s.Centre.Mass), Says: massWords(h)}}
-	for i, p := range h.Picks {
+	for i := range h.Picks {
 		kg := h.Hook(s, i)
 		lines = append(lines, parts.FigureLine{
 			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
-			Says: fmt.Sprintf("%s, %s of %s%s", rules.PlusTolerance(h.Hung, kg), say.Percent(h.UseOf(i, kg)), rules.HoistLimit(h.Hung, p.Hoist), moreOnHook(h.Hung, i)),
+			Says: "at rest; " + rules.HoistSum(h.Hung, i),
 		})
 	}
 	for _, p := range h.Points {
@@ -120,15 +120,6 @@ func pinFigures(h *rules.Checked) []parts.FigureLine {
 		})
 	}
 	return append(lines, inclinometer(h.Hung)...)
-}
-
-// moreOnHook says at which lift a hoist holds more than finished, if at one.
-func moreOnHook(h *rig.Hung, i int) string {
-	peak := h.Peak(i)
-	if peak.Words() == "" {
-		return ""
-	}
-	return fmt.Sprintf("; MORE AT %s: %s", strings.ToUpper(peak.Words()), rules.PlusTolerance(h, h.Hook(peak, i)))
 }
 
 // moreAt says at which lift a point carries more than finished, if at one.

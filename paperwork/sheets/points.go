@@ -154,12 +154,12 @@ func steelWords(h *rig.Hung) string {
 
 // aloneSum writes what a hoist would hold with the other one slack.
 func aloneSum(h *rig.Hung, i int) string {
-	kg := h.AloneOnHook(i)
-	used := say.Percent(h.UseOf(i, kg)) + " used"
-	if h.Overloads(i, kg) {
-		used = say.Percent(h.UseOf(i, kg)) + ": MORE THAN IT MAY HOLD"
+	load := rig.AloneLoad(h.Finished)
+	used := say.Percent(h.UseOf(i, load)) + " used"
+	if rig.Over(h.MostOnHook(i, load), h.HoistMost(i)) {
+		used = say.Percent(h.UseOf(i, load)) + ": MORE THAN IT MAY HOLD"
 	}
-	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.PlusTolerance(h, kg), rules.HoistLimit(h, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
+	return fmt.Sprintf("Other slack: %s of %s, %s%s", rules.OnHookSum(h, i, load), rules.HoistLimit(h, h.Picks[i].Hoist), used, say.After("; ", moreThan(aloneOver(h, i, gearAlone...))))
 }
 
 // classWords name the class of each hoist of a stack, in the shop's own words.

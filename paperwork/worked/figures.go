@@ -83,12 +83,16 @@ type CabinetFigures struct {
 }
 
 // HookFigures are what hangs from each hook in kg, front first, the rigging below
-// included: as worked out, and the least and the most over masses and, with two
-// picks, tilts within their tolerance, no closer to it than practice.reading_floor.
+// included: as worked out, and the least and the most that it may be: see
+// rig.Hung.Readings. Of two picks the window of their sum, and by how many mm the
+// difference in height of both pick holes has to change before each chain is slack.
 type HookFigures struct {
-	Hooks []float64 `json:"hook_kg"`
-	Low   []float64 `json:"low_kg"`
-	High  []float64 `json:"high_kg"`
+	Hooks   []float64 `json:"hook_kg"`
+	Low     []float64 `json:"low_kg"`
+	High    []float64 `json:"high_kg"`
+	SumLow  *float64  `json:"sum_low_kg,omitempty"`
+	SumHigh *float64  `json:"sum_high_kg,omitempty"`
+	Slack   []float64 `json:"slack_mm,omitempty"`
 }
 
 // LiftFigures is a stack after one of its sets has been joined. SetSum is the sum

@@ -1,6 +1,8 @@
 package worked
 
 import (
+	"math"
+
 	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
@@ -34,8 +36,8 @@ func stackFigures(h *rules.Checked) StackFigures {
 		CentreOfGravity: Centre{h.Centre.At.Behind, h.Centre.At.Below},
 		Picks:           pickFigures(h.Hung), Options: optionFigures(h.Hung),
 		Lowest:   h.Raise + s.Lowest(),
-		Cabinets: cabinetFigures(h.Hung), Points: h.Points, Lifts: liftFigures(h.Hung),
-		HookFigures: hookFigures(h.Hung, len(h.Lifts)), Alone: aloneFigures(h.Hung),
+		Cabinets: cabinetFigures(h.Hung), Points: h.Points, Lifts: liftFigures(h),
+		HookFigures: hookFigures(h, len(h.Lifts)), Alone: aloneFigures(h.Hung),
 	}
 }
 
@@ -75,11 +77,11 @@ func cabinetFigures(h *rig.Hung) (cabinets []CabinetFigures) {
 }
 
 // liftFigures are of every lift but the last, after which the stack is finished.
-func liftFigures(h *rig.Hung) []LiftFigures {
+func liftFigures(h *rules.Checked) []LiftFigures {
 	lifts := []LiftFigures{}
 	for k, s := range h.Lifts {
 		f := LiftFigures{Set: k + 1, Cabinets: s.Flown, Mass: s.Centre.Mass, HookFigures: hookFigures(h, k),
-			Tilt: calc.Degrees(s.Tilt), Aim: calc.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h, k), LastAim: calc.Degrees(s.LastAim())}
+			Tilt: calc.Degrees(s.Tilt), Aim: calc.Degrees(s.Poses[0].Aim), Drop: s.Drop(), SetSum: rig.SetSum(h.Hung, k), LastAim: calc.Degrees(s.LastAim())}
 		if h.Dolly != nil {
 			clear := h.RollIn(k)
 			f.PickClear = &clear
@@ -90,9 +92,16 @@ func liftFigures(h *rig.Hung) []LiftFigures {
 }
 
 // hookFigures are of the stack after lift k, counted from 0.
-func hookFigures(h *rig.Hung, k int) (f HookFigures) {
-	for _, r := range h.Readings(k) {
+func hookFigures(h *rules.Checked, k int) (f HookFigures) {
+	for i, r := range h.Readings(k) {
 		f.Hooks, f.Low, f.High = append(f.Hooks, r.Is), append(f.Low, r.Low), append(f.High, r.High)
+		if len(h.Picks) == 2 {
+			f.Slack = append(f.Slack, math.Abs(h.ToSlack(h.Joined(k), i))*1000)
+		}
+	}
+	if len(h.Picks) == 2 {
+		sum := h.SumReading(k)
+		f.SumLow, f.SumHigh = &sum.Low, &sum.High
 	}
 	return f
 }
@@ -100,7 +109,7 @@ func hookFigures(h *rig.Hung, k int) (f HookFigures) {
 // aloneFigures are what each of two hooks holds with the other one slack, in kg.
 func aloneFigures(h *rig.Hung) []float64 {
 	alone := []float64{}
-	for i := range h.Swung {
+	for i := range h.Finished.Alone {
 		alone = append(alone, h.AloneOnHook(i))
 	}
 	return alone

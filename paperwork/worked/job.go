@@ -28,7 +28,11 @@ func Out(file string, j *job.Job) (*Job, error) {
 		if err != nil {
 			return nil, err
 		}
-		w.Stacks = append(w.Stacks, rules.Check(h))
+		c, err := rules.Choose(h)
+		if err != nil {
+			return nil, err
+		}
+		w.Stacks = append(w.Stacks, c)
 	}
 	rules.CompareTwins(w.Stacks)
 	w.Figures = FiguresOf(j, w.Stacks)

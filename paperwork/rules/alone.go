@@ -1,0 +1,185 @@
+package rules
+
+import (
+	"slices"
+
+	"hangpack/calc"
+	"hangpack/paperwork/job"
+	"hangpack/paperwork/rig"
+)
+
+// An AloneCheck is one part that would have to hold a state of the stack with the other
+// one of two hoists slack: the load on it and what it may hold, in newtons, all masses
+// with their tolerance; of all but the hoist with the dynamic factor. Limit is 0 where
+// nothing says what it may hold.
+//
+// Source: DGUV Vorschrift 54, section 26(3): no hoist overloaded at the least
+// favourable sharing. The same of all that the hoist holds by: hangpack's own.
+type AloneCheck struct {
+	of          *rig.Hung  // the stack, or a way that its unknown centres of gravity may lie
+	swung       *rig.State // as it hangs from the one pick
+	Part        string
+	pick        int
+	Joint       int // of pins, counted from 0; else -1
+	Load, Limit float64
+	force       float64 // of both sides of a joint, without tolerance
+	pins        int
+	rating      float64 // of gear
+}
+
+// Over reports whether the part holds more than it may.
+func (c AloneCheck) Over() bool { return c.Limit > 0 && rig.Over(c.Load, c.Limit) }
+
+// Where is the lift and, of pins, the joint.
+func (c AloneCheck) Where() rig.Where {
+	return rig.Where{Lift: c.swung.Lift, Joint: c.Joint + 1}
+}
+
+// where is that with the end of the hoist that holds.
+func (c AloneCheck) where() rig.Where {
+	at := c.Where()
+	at.End = c.of.End(c.pick)
+	return at
+}
+
+// Worked writes the sum of the load, and where unknown centres of gravity lie for it:
+// '612 kg + 5 % = 643 kg'.
+func (c AloneCheck) Worked() string {
+	if c.of.Third.Name != "" {
+		return c.sum() + " (" + ifSo(c.of.Third) + ")"
+	}
+	return c.sum()
+}
+
+// sum writes the sum of the load.
+func (c AloneCheck) sum() string {
+	switch {
+	case c.Joint >= 0:
+		return pinSum(c.of, c.force, c.pins)
+	case c.Part == "hoist":
+		return OnHookSum(c.of, c.pick, rig.AloneLoad(c.swung))
+	}
+	return designSum(c.of, c.swung.InBar.Mass)
+}
+
+// Most writes the sum of the limit: '600 kg x 80 % = 480 kg'.
+func (c AloneCheck) Most() string {
+	switch {
+	case c.Joint >= 0:
+		return gearLimit(c.of, c.of.Unit().ForceLimit, c.rating)
+	case c.Part == "hoist":
+		return HoistLimit(c.of, c.of.Picks[c.pick].Hoist)
+	}
+	return gearLimit(c.of, c.of.Unit().Limit, c.rating)
+}
+
+// worse reports whether a check of a kind of part says more than another one: a
+// higher use, or where neither has a limit a higher load.
+func (c *AloneCheck) worse(old *AloneCheck) bool {
+	switch {
+	case c.Limit > 0 && old.Limit > 0:
+		return c.Load/c.Limit > old.Load/old.Limit+rig.Within
+	case c.Limit == 0 && old.Limit == 0:
+		return c.Load > old.Load+rig.Alike
+	}
+	return c.Limit > 0
+}
+
+// AloneChecks are the parts that hold the stack from pick i alone, the most used of each
+// kind over the finished stack and its lifts, wherever unknown centres of gravity lie: the
+// hoist first.
+func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
+	take := func(c AloneCheck) {
+		at := slices.IndexFunc(checks, func(old AloneCheck) bool { return old.Part == c.Part })
+		if at < 0 {
+			checks = append(checks, c)
+		} else if c.worse(&checks[at]) {
+			checks[at] = c
+		}
+	}
+	for _, v := range h.Ways() {
+		for _, s := range v.States() {
+			take(aloneHoist(v, s.Alone[i], i))
+			for _, c := range aloneGear(v, s.Alone[i], i) {
+				take(c)
+			}
+			for _, p := range kindsOfPins {
+				for k := range s.Joints {
+					take(alonePins(v, s.Alone[i], i, p, k))
+				}
+			}
+		}
+	}
+	return checks
+}
+
+// PushAlone returns what the link of joint k, counted from 0, is pushed with where a
+// state hangs from one pick alone, in newtons with the tolerance of masses; below 0 where
+// it is pulled.
+func PushAlone(h *rig.Hung, swung *rig.State, k int) float64 {
+	return -swung.Joints[k].Link * (1 + h.Job.Practice.MassTolerance)
+}
+
+// PushedAlone finds where a link is pushed most with pick i alone, and that force in
+// newtons: among the links that may be pushed or those that may not, over the finished
+// stack and its lifts, wherever unknown centres of gravity lie. It is 0 where none is.
+func PushedAlone(h *rig.Hung, i int, may bool) (at rig.Where, most float64) {
+	for _, v := range h.Ways() {
+		for _, s := range v.States() {
+			for k := range s.Joints {
+				push := PushAlone(v, s.Alone[i], k)
+				if push > max(most, rig.Alike) && v.MayPush(k) == may {
+					at, most = rig.Where{Lift: s.Lift, Joint: k + 1}, push
+				}
+			}
+		}
+	}
+	return at, most
+}
+
+// aloneHoist is the hoist of pick i.
+func aloneHoist(h *rig.Hung, swung *rig.State, i int) AloneCheck {
+	return AloneCheck{of: h, swung: swung, Part: "hoist", pick: i, Joint: -1, Load: h.MostOnHook(i, rig.AloneLoad(swung)), Limit: h.HoistMost(i)}
+}
+
+// aloneGear are pick hole and bar, each with its rating: 0 where that is not given.
+func aloneGear(h *rig.Hung, swung *rig.State, i int) [2]AloneCheck {
+	all := h.Job.Practice.Design(swung.InBar.Mass) * calc.G
+	gear := func(part string, rating float64) AloneCheck {
+		return AloneCheck{of: h, swung: swung, Part: part, pick: i, Joint: -1, Load: all, Limit: rating * h.Job.Practice.GearUse, rating: rating}
+	}
+	return [...]AloneCheck{gear("pick hole", h.Bar.PickRating), gear("bar", h.Bar.Rating)}
+}
+
+// alonePins holds the pins of a kind that share a force of joint k, counted from 0,
+// against the rating of one: 0 where that is not given.
+func alonePins(h *rig.Hung, swung *rig.State, i int, p pinsOf, k int) AloneCheck {
+	force, pins, rating := p.of(h, swung, k)
+	return AloneCheck{of: h, swung: swung, Part: p.part, pick: i, Joint: k, Load: h.Job.Practice.PinLoad(force, pins), Limit: rating * h.Job.Practice.GearUse,
+		force: force, pins: pins, rating: rating}
+}
+
+// pinsOf is a kind of pins, and how to find out of a joint, counted from 0, what force
+// they share in a state, how many they are and what one is rated.
+type pinsOf struct {
+	part string
+	of   func(h *rig.Hung, s *rig.State, k int) (force float64, pins int, rating float64)
+}
+
+// kindsOfPins are those of hinges and of links.
+var kindsOfPins = [...]pinsOf{
+	{"hinge pin", func(h *rig.Hung, s *rig.State, k int) (float64, int, float64) {
+		return s.Joints[k].Hinge(), h.Cabinets[k].HingePins, ratingOf(h.Ratings(k)).Hinge
+	}},
+	{"link pin", func(h *rig.Hung, s *rig.State, k int) (float64, int, float64) {
+		return s.Joints[k].Link, h.Cabinets[k].LinkPins, ratingOf(h.Ratings(k)).Link
+	}},
+}
+
+// ratingOf is a rating, or noughts where it is not given.
+func ratingOf(r *job.PinRatings) job.PinRatings {
+	if r == nil {
+		return job.PinRatings{}
+	}
+	return *r
+}
