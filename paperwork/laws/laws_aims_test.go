@@ -56,6 +56,10 @@ func closestHoleIsTaken(t *trial) {
 			return
 		}
 		tips := func(o worked.OptionFigures) bool { return math.Abs(o.Aim-h.Cabinets[0].Hole.Splay) > 90 }
+		if len(h.PassedOver) > 0 {
+			nearestFirst(t, h, f)
+			return
+		}
 		off, taken, all := math.Inf(1), math.NaN(), true
 		for _, o := range f.Options {
 			all = all && tips(o)
@@ -71,6 +75,23 @@ func closestHoleIsTaken(t *trial) {
 		}
 		t.near(f.ID+": how far the hole taken is off the wanted aim", off, taken)
 	})
+}
+
+// nearestFirst: holes that were passed over are the closest ones, and each of them is
+// held where the job names it; the one taken is not.
+func nearestFirst(t *trial, h *rules.Checked, f worked.StackFigures) {
+	off := -1.0
+	for _, p := range h.PassedOver {
+		now := math.Abs(f.Options[p.Hole].Aim - f.AimWanted)
+		t.atLeast(f.ID+": how far a hole passed over is off", off, now)
+		off = now
+	}
+	t.atLeast(f.ID+": how far the hole taken is off", off, math.Abs(f.Aim-f.AimWanted))
+	t.must(!f.Held, "%s: passed over holes and is held", f.ID)
+	for _, o := range f.Options {
+		passed := slices.ContainsFunc(h.PassedOver, func(p rules.PassedOver) bool { return f.Options[p.Hole].Hole == o.Hole })
+		t.must(passed || math.Abs(o.Aim-f.AimWanted) >= math.Abs(f.Aim-f.AimWanted)-rounding || math.Abs(o.Aim-h.Cabinets[0].Hole.Splay) > 90, "%s: pick hole %s is closer", f.ID, o.Hole.Text)
+	}
 }
 
 func twoPicksHoldTheAim(t *trial) {

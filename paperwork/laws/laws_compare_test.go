@@ -31,8 +31,9 @@ func (b but) and(more but) but {
 	return all
 }
 
-// anyFinding leaves open what is held and cautioned, and by which words.
-var anyFinding = but{"stacks.held": nil, "stacks.holds": nil, "stacks.cautions": nil}
+// anyFinding leaves open what is held and cautioned, by which words, and the windows of
+// readings, which are cut to where a check would hold a stack that is not.
+var anyFinding = but{"stacks.held": nil, "stacks.holds": nil, "stacks.cautions": nil, "low_kg": nil, "high_kg": nil, "sum_low_kg": nil, "sum_high_kg": nil}
 
 // anotherJob leaves open which job it is.
 var anotherJob = but{"job": nil}

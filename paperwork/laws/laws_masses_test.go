@@ -15,14 +15,14 @@ import (
 // heavy are the figures that go as masses do.
 func heavy(change func(float64) float64) but {
 	b := but{}
-	for _, key := range []string{"mass_kg", "load_kg", "hook_kg", "low_kg", "high_kg", "static_kg", "design_kg", "alone_kg", "hinge_kn", "hinge_pull_kn", "link_kn"} {
+	for _, key := range []string{"mass_kg", "load_kg", "hook_kg", "low_kg", "high_kg", "static_kg", "design_kg", "alone_kg", "alone_design_kg", "hinge_kn", "hinge_pull_kn", "link_kn"} {
 		b[key] = change
 	}
 	return b
 }
 
 func twiceTheMass(t *trial) {
-	double := t.changed(func(n tree) {
+	double := t.changedInPlace(func(n tree) {
 		n.giveDefaults("") // the floor of readings is a mass, given or not
 		n.times(2, job.Mass, job.MassPerLength, job.Load)
 	})

@@ -241,6 +241,19 @@ func (t *trial) changed(change func(n tree)) *worked.Job {
 	return t.opened(n.text())
 }
 
+// changedInPlace reads the job as changed, with every pick hole that was left to the
+// figures fixed to the one they took: they pass over holes that would be held.
+func (t *trial) changedInPlace(change func(n tree)) *worked.Job {
+	return t.changed(func(n tree) {
+		for i, s := range n.at("stacks").items() {
+			if h := t.Stacks[i]; s.at("twin_of").Node == nil && h.Picks[0].Hole == job.Auto {
+				s.hangFrom(t.Figures.Stacks[i].Picks[0].Hole)
+			}
+		}
+		change(n)
+	})
+}
+
 // opened reads a job that may have no complaint; nil where it has one.
 func (t *trial) opened(text string) *worked.Job { return t.openedWith(text, "") }
 
