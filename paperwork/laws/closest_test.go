@@ -73,10 +73,16 @@ func most(of map[string]float64) (m float64) {
 func (c closestOf) loads(h *rig.Hung, s *rig.State) {
 	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor * calc.G
-	for i, kg := range s.Loads {
-		c.use("hoist", (kg+h.Picks[i].Below.Mass)*(1+p.MassTolerance)*calc.G/(h.Picks[i].Hoist.Capacity*p.HoistUse))
-		if h.Bar.PickRating > 0 {
-			c.use("pick hole", kg*both/(h.Bar.PickRating*p.GearUse))
+	for _, at := range s.Reach {
+		for i, l := range at.Loads {
+			kg := l.Is + p.MassTolerance*l.Spread
+			c.use("hoist", (kg+h.Picks[i].Below.Mass*(1+p.MassTolerance))*calc.G/(h.Picks[i].Hoist.Capacity*p.HoistUse))
+			if h.Bar.PickRating > 0 {
+				c.use("pick hole", kg*p.DynamicFactor*calc.G/(h.Bar.PickRating*p.GearUse))
+			}
+			if len(s.Loads) == 2 {
+				c.spare([...]string{"front", "rear"}[i]+" chain", (l.Is-p.MassTolerance*l.Spread)*calc.G-1)
+			}
 		}
 	}
 	if h.Bar.Rating > 0 {
@@ -85,15 +91,21 @@ func (c closestOf) loads(h *rig.Hung, s *rig.State) {
 }
 
 func (c closestOf) pins(h *rig.Hung, s *rig.State) {
+	for _, at := range s.Reach {
+		c.joints(h, at)
+	}
+}
+
+func (c closestOf) joints(h *rig.Hung, at rig.Tilted) {
 	p := h.Job.Practice
 	both := (1 + p.MassTolerance) * p.DynamicFactor
-	for k, j := range s.Joints {
+	for k, j := range at.Joints {
 		if rated := h.Ratings(k); rated != nil {
 			c.use("hinge pin", calc.PinForce(math.Hypot(j.HingePull, j.HingeSide), h.Cabinets[k].HingePins, p.SideShare)*both/(rated.Hinge*p.GearUse))
 			c.use("link pin", calc.PinForce(j.Link, h.Cabinets[k].LinkPins, p.SideShare)*both/(rated.Link*p.GearUse))
 		}
 		if !h.MayPush(k) {
-			c.spare("rear link", j.Link)
+			c.spare("rear link", j.Link-p.MassTolerance*at.Spread[k])
 		}
 	}
 }
