@@ -29,7 +29,7 @@ type PointGroup struct {
 type VenuePoint struct {
 	ID      string
 	Where   []string // across, up or down
-	Loads   []Load   // static, design, with the other hoist slack
+	Loads   []Load   // static, design, governing, with the other chain slack
 	Lift    string   // the lift at which it carries more, "" where none does
 	AtLift  []Load   // static, design at that lift
 	Heights []string // 'pick hole 12.50 m'
@@ -44,9 +44,9 @@ type PointTotal struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []paper.Column{paper.Texts("point", 22), paper.Texts("across, up- or downstage of the datum", 42),
-		paper.Figures("static", 18.5), paper.Figures("design", 18.5), paper.Figures("other hoist slack", 18.5), paper.Texts("", 2.5)}
-	penColumns   = []paper.Column{paper.Texts(" venue's limit", 17), paper.Texts(" accepted", 17), paper.Texts(" initials", 0)}
+	venueColumns = []paper.Column{paper.Texts("point", 20), paper.Texts("across, up- or downstage of the datum", 35),
+		paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 18.5), paper.Figures("if other chain slack", 18.5), paper.Texts("", 2)}
+	penColumns   = []paper.Column{paper.Texts(" venue's limit", 14.5), paper.Texts(" accepted", 17), paper.Texts(" initials", 0)}
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
@@ -112,10 +112,10 @@ func pointHead(c *paper.Canvas, g PointGroup, all []paper.Column) paper.Piece {
 func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
 	columns := append(append([]paper.Column{}, venueColumns...), penColumns...)
 	w := widestLoad(c, groups) + 3.5
-	for i := 2; i < 5; i++ {
+	for i := 2; i < 6; i++ {
 		more := max(w-columns[i].W, 0)
 		columns[i].W += more
-		if pen := &columns[i+4]; pen.W > 0 { // the last one takes what is left
+		if pen := &columns[len(venueColumns)+i%2]; more > 0 { // the last one takes what is left
 			pen.W -= more
 		}
 	}

@@ -48,7 +48,7 @@ var practiceKeys = []Key{
 	fills("reserve of chain and headroom", func(p *Practice) any { return &p.LimitReserve },
 		Key{Path: "practice.limit_reserve", Kind: Length, Hint: smallLengths, Max: far, Need: Defaulted, Default: "300 mm", Meaning: "of chain or headroom never used"}),
 	fills("least reading window", func(p *Practice) any { return &p.ReadingFloor },
-		mass("practice.reading_floor", 0, 5000, Defaulted, "20 kg", "no reading window is narrower to either side")),
+		mass("practice.reading_floor", 0, 100, Defaulted, "20 kg", "no reading window is narrower to either side")),
 	fills("each hoist must hold alone", func(p *Practice) any { return &p.OneMustHold },
 		Key{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"}),
 }

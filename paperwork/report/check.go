@@ -34,6 +34,9 @@ func writeStack(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		writeFindings(b, "", h.Holds)
+		if says := rules.OtherHoleWords(h); says != "" {
+			say.Inset(b, says)
+		}
 	} else {
 		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, h.Verdict()))
 		writeFigures(h, b)
@@ -50,7 +53,12 @@ func writeFigures(h *rules.Checked, b *strings.Builder) {
 	fmt.Fprintln(b, say.Spaced("  "+say.Count(len(h.Cabinets), "cabinet")+", "+u.Load(h.Finished.Centre.Mass), rules.PickHoleWords(h.Hung),
 		fmt.Sprintf("aim %s (wanted %s)", say.Aim(h.Finished.Poses[0].Aim), say.Aim(h.Aim)),
 		"lowest "+u.Length(h.Raise+h.Finished.Lowest())))
-	fmt.Fprintf(b, "  most used: %s\n", h.MostUsedWords())
+	for _, line := range say.Folded("most used: "+h.MostUsedWords(), say.Columns-2) {
+		fmt.Fprintln(b, "  "+line)
+	}
+	for _, says := range rules.PassedOverWords(h) {
+		say.Inset(b, says)
+	}
 }
 
 // writeJoints writes the joints of the finished stack in columns, from the top.

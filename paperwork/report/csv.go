@@ -27,21 +27,21 @@ func PointsCSV(j *worked.Job, to io.Writer) error {
 	}
 	for _, o := range j.Figures.Others {
 		rows = append(rows, []string{o.ID, "", o.What, "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
-			exact(o.Static), exact(o.Design), exact(say.Kilonewtons(o.Static)), exact(say.Kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", ""})
+			exact(o.Static), exact(o.Design), exact(say.Kilonewtons(o.Static)), exact(say.Kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", "", exact(o.Design), "", ""})
 	}
 	return w.WriteAll(rows)
 }
 
 // pointColumns head the venue's table as data. SI units stand in the names.
 var pointColumns = []string{"point", "stack", "what", "held", "stage_left_m", "downstage_m", "pick_height_m", "low_hook_m", "high_hook_m", "chain_needed_m",
-	"static_kg", "design_kg", "static_kn", "design_kn", "most_at", "most_static_kg", "most_design_kg", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn"}
+	"static_kg", "design_kg", "static_kn", "design_kn", "most_at", "most_static_kg", "most_design_kg", "alone_kg", "hoist", "hoist_class", "hoist_capacity_kn", "hoist_use", "includes", "secondary", "secondary_rating_kn", "governing_kg", "governing_at", "alone_design_kg"}
 
 // csvRow is the row of point i of a stack.
 func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 	m := h.Picks[i].Hoist
-	alone, secondary, rating := "", "", ""
+	alone, aloneDesign, secondary, rating := "", "", "", ""
 	if len(h.Picks) == 2 {
-		alone = exact(p.Alone)
+		alone, aloneDesign = exact(p.Alone), exact(p.AloneDesign)
 	}
 	if h.Secondary != nil {
 		secondary, rating = h.Secondary.What, exact(h.Secondary.Rating/1000)
@@ -52,7 +52,7 @@ func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 	}
 	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactOrNone(p.HighHook), exactOrNone(p.ChainNeeded),
 		exact(p.Static), exact(p.Design), exact(say.Kilonewtons(p.Static)), exact(say.Kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
-		"hoist, chain and rigging", secondary, rating}
+		"hoist, chain and rigging", secondary, rating, exact(p.Governing.Design), p.Governing.Where, aloneDesign}
 }
 
 // exact writes a number with all its digits.

@@ -21,8 +21,9 @@ func Points(j *worked.Job) string {
 		fmt.Fprintf(&b, "%-48s %10s %10s  %10s %10s\n", t.Of+": "+t.Count, u.Load(t.Static), u.Also(t.Static), u.Load(t.Design), u.Also(t.Design))
 	}
 	p := j.Practice
-	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; alone: the whole stack on this point, the other hoist slack, x %s. Heights above %s.",
-		rules.FactorWords(p), say.Trimmed(1+p.MassTolerance), j.HeightsFrom)
+	says := fmt.Sprintf("static: finished, with hoist, chain and rigging; design: static x %s; governing: the largest design load over the finished stack, its lifts and the tilts that its sheets let pass; "+
+		"alone: the whole stack on this point, the other chain slack, x %s. Hold governing and alone against the limit. Heights above %s.",
+		rules.FactorWords(p), rules.FactorWords(p), j.HeightsFrom)
 	b.WriteString("\n" + strings.Join(say.Folded(says, say.Columns), "\n") + "\n" + strings.Join(say.Folded(verdictOf(j), say.Columns), "\n") + "\n")
 	return b.String()
 }
@@ -30,28 +31,31 @@ func Points(j *worked.Job) string {
 // writePlaces writes where each point is and what it carries.
 func writePlaces(j *worked.Job, b *strings.Builder) {
 	u := j.Unit()
-	row := func(id, across, upDown, static, design, alone string) {
-		line := strings.TrimRight(fmt.Sprintf("%-12s %-26s %-25s %9s %9s %9s", id, across, upDown, static, design, alone), " ")
+	row := func(id, across, upDown, static, design, governing, alone string) {
+		line := strings.TrimRight(fmt.Sprintf("%-10s %-23s %-22s %9s %9s %9s %9s", id, across, upDown, static, design, governing, alone), " ")
 		if len(line) > say.Columns {
 			line = strings.Join(strings.Fields(line), " ")
 		}
 		fmt.Fprintln(b, line)
 	}
-	row("point", "across", "up/down", "static", "design", "alone")
+	row("point", "across", "up/down", "static", "design", "governing", "alone")
 	for i, h := range j.Stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
 			alone := "-"
 			if len(h.Picks) == 2 {
-				alone = u.Load(p.Alone)
+				alone = u.Load(p.AloneDesign)
 			}
-			row(strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), alone)
+			row(strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Load(p.Governing.Design), alone)
 			if m := p.Most; m.Where != "" {
-				fmt.Fprintf(b, "%-12s %52s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
+				fmt.Fprintf(b, "%-10s %46s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
+			}
+			if at := p.Governing.Where; at != "" {
+				fmt.Fprintf(b, "%-10s %66s %9s\n", "", "GOVERNED BY "+strings.ToUpper(at)+":", u.Load(p.Governing.Design))
 			}
 		}
 	}
 	for _, o := range j.Figures.Others {
-		row(o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), "-")
+		row(o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), u.Load(o.Design), "-")
 	}
 }
 

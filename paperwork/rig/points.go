@@ -112,6 +112,12 @@ func (h *Hung) Static(s *State, i int) float64 {
 	return calc.Static(s.Loads[i], p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass)
 }
 
+// InLine returns what point i carries besides its pick, in kg: rigging, hoist and chain.
+func (h *Hung) InLine(i int) float64 {
+	p := h.Picks[i]
+	return calc.Static(0, p.Below.Mass, calcHoist(p.Hoist), p.Above.Mass)
+}
+
 // Carried returns what point i carries in a state, at rest and with the job's factors.
 func (h *Hung) Carried(s *State, i int) Carried {
 	static := h.Static(s, i)

@@ -1,11 +1,14 @@
 package rules
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
+	"hangpack/calc"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 )
 
 // A PassedOver is a pick hole that is nearer to the wanted aim than the one in use, and
@@ -66,4 +69,26 @@ func within(h *rig.Hung) (holes []int) {
 		return 0
 	})
 	return holes
+}
+
+// PassedOverWords say which pick holes are nearer to the wanted aim than the one in use,
+// and why each is passed over.
+func PassedOverWords(h *Checked) (all []string) {
+	for _, p := range h.PassedOver {
+		all = append(all, fmt.Sprintf("Pick hole %s is nearer (%s) and is passed over, for the stack would be held there: %s.", h.Label(p.Hole).Text, say.Aim(p.Aim), p.Why.Sentence()))
+	}
+	return all
+}
+
+// OtherHoleWords say of a held stack on one pick whether another pick hole would do; ""
+// of others.
+func OtherHoleWords(h *Checked) string {
+	tolerance := say.Trimmed(calc.Degrees(h.Job.Practice.AimTolerance))
+	switch {
+	case !h.Held() || len(h.Picks) > 1:
+		return ""
+	case h.NotHeldAt == nil:
+		return fmt.Sprintf("No other pick hole within %s° of the wanted aim is without a hold.", tolerance)
+	}
+	return fmt.Sprintf("From pick hole %s (cabinet 1 %s, wanted %s) no hold is found.", h.Label(*h.NotHeldAt).Text, say.Aim(h.Options[*h.NotHeldAt].Aim), say.Aim(h.Aim))
 }

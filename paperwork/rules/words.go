@@ -38,12 +38,12 @@ func (h *Checked) ShortVerdict() string {
 	return words
 }
 
-// MostUsedWords names the most used part: 'link pin, joint 1, 29 %', and says
-// how many parts have no rating to be used of.
+// MostUsedWords names the most used part: 'link pin, joint 1, 29 %', of two hoists with
+// one of them alone too, and says how many parts have no rating to be used of.
 func (h *Checked) MostUsedWords() string {
 	m := h.Uses.Most()
 	at, _, _ := m.Says()
-	words := say.Listed(m.Part, at.String(), say.Percent(m.Of))
+	words := say.Listed(m.Part, at.String(), say.Percent(m.Of)) + say.After("; ", h.aloneWords())
 	switch n := unrated(h.Hung); n {
 	case 0:
 		return words
@@ -52,6 +52,17 @@ func (h *Checked) MostUsedWords() string {
 	default:
 		return fmt.Sprintf("%s (of those rated; %d parts have no rating)", words, n)
 	}
+}
+
+// aloneWords name the part that is used most with one of two hoists alone: 'alone 122 %
+// (hoist, rear)', and "" where there is one hoist.
+func (h *Checked) aloneWords() string {
+	if len(h.Alone) == 0 {
+		return ""
+	}
+	m := h.Alone.Most()
+	at, _, _ := m.Says()
+	return fmt.Sprintf("alone %s (%s)", say.Percent(m.Of), say.Listed(m.Part, at.String()))
 }
 
 // unrated counts the parts of a stack for which the job gives no rating.

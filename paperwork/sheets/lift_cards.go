@@ -15,12 +15,21 @@ import (
 func liftCard(h *rules.Checked, k int) layouts.Card {
 	s := h.Joined(k)
 	c := layouts.Card{Of: "after", Which: SetName(h.Hung, k), View: viewOf(h.Hung, s), Says: []string{fmt.Sprintf("%d of %s", s.Flown, say.Count(len(h.Cabinets), "cabinet")), h.Unit().Load(s.Centre.Mass) + " with bar"},
-		Steps: liftSteps(h.Hung, k), Reads: append(cellReads(h.Hung, h.Readings(k)), aimReads(h.Hung, k)...), Warnings: liftWarnings(h, k)}
+		Steps: liftSteps(h.Hung, k), Reads: liftReads(h, k), Warnings: liftWarnings(h, k)}
 	if k > 0 || h.Start != nil {
 		c.Joint = cardJoint(h.Hung, k)
 	}
 	c.Notes = append(liftNotes(h.Hung, k), downFromHere(h.Hung, k))
 	return c
+}
+
+// liftReads are what to read in lift k, counted from 0: of two load cells their sum
+// first.
+func liftReads(h *rules.Checked, k int) (reads []layouts.Instrument) {
+	if len(h.Picks) == 2 {
+		reads = append(reads, sumRead(h, k))
+	}
+	return append(append(reads, cellReads(h.Hung, h.Readings(k))...), aimReads(h.Hung, k)...)
 }
 
 // liftSteps are what to do in lift k, counted from 0.
@@ -93,7 +102,7 @@ func liftNotes(h *rig.Hung, k int) (notes []string) {
 	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + say.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
-		bar = fmt.Sprintf("Readings assume the bar %s. %s", say.Aim(s.Tilt), movedWords(h, s))
+		bar = fmt.Sprintf("Readings assume the bar %s. %s %s", say.Aim(s.Tilt), movedWords(h, s), slackWords(h, s))
 	}
 	notes = append(notes, bar)
 	if k == len(h.Lifts) {

@@ -165,6 +165,10 @@ func pinNotes(h *rules.Checked) []string {
 	if over := aloneShort(h.Hung); over != "" {
 		notes = append(notes, fmt.Sprintf("One hoist alone: %s. Run both together, watch the tilt; see %s LIFTS.", over, h.ID))
 	}
+	if slack := slackWords(h.Hung, h.Finished); slack != "" {
+		notes = append(notes, slack)
+	}
+	notes = append(notes, rules.PassedOverWords(h)...)
 	if between := betweenWords(h.Hung); between != "" {
 		notes = append(notes, between)
 	}

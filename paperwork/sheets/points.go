@@ -35,7 +35,8 @@ func pointFacts(j *worked.Job) []parts.Fact {
 		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
 			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
-		{Of: "Other hoist slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s, no dynamic factor. Hold design and this against the limit", say.Trimmed(1+p.MassTolerance))},
+		{Of: "Governing", Is: "the largest design load over the finished stack, every lift and all tilts that the sheets let pass, each part's mass off to its own worse side. Hold this against the limit"},
+		{Of: "If other chain slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s. Hold this against the limit too", rules.FactorWords(p))},
 		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.Unit().Length(p.LimitReserve))},
 	}
 	if anyPeaks(j) {
@@ -76,14 +77,17 @@ func secondaryWords(h *rig.Hung) string {
 // venuePoint is point i of a stack in words.
 func venuePoint(h *rig.Hung, i int, p rig.Point) layouts.VenuePoint {
 	u := h.Unit()
-	alone, sums := layouts.Load{Is: "one hoist"}, staticSums(h, i)
+	governing, alone, sums := inBoth(u, p.Governing.Design), layouts.Load{Is: "one hoist"}, staticSums(h, i)
 	if len(h.Picks) == 2 {
-		alone, sums = inBoth(u, p.Alone), append(sums, aloneSum(h, i))
+		alone, sums = inBoth(u, p.AloneDesign), append(sums, aloneSum(h, i))
+	}
+	if h.Job.Practice.OneMustHold && len(h.Picks) == 2 { // one figure, which has both in it
+		governing, alone = inBoth(u, max(p.Governing.Design, p.AloneDesign)), layouts.Load{Is: "in it"}
 	}
 	return layouts.VenuePoint{
 		ID:    p.ID,
 		Where: []string{u.Across(p.StageLeft), u.UpDown(p.Downstage)},
-		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), alone},
+		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), governing, alone},
 		Heights: []string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
 			"high hook " + u.Known(p.HighHook), chainWords(h, i, p)},
 		Sums: sums, Lift: p.Most.Where, AtLift: atLift(u, p.Most),
@@ -132,7 +136,15 @@ func staticSums(h *rig.Hung, i int) []string {
 	if peak := h.Peak(i); peak.Words() != "" {
 		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
 	}
-	return append(sums, rules.HoistSum(h, i))
+	return append(sums, governingSum(h, i), rules.HoistSum(h, i))
+}
+
+// governingSum writes what the governing load of point i is the sum of.
+func governingSum(h *rig.Hung, i int) string {
+	u, p := h.Unit(), h.Job.Practice
+	s, at := h.Heaviest(i)
+	return fmt.Sprintf("Governing%s: (most of pick %s + its line %s x %s) x %s = %s %s", say.After(", ", say.Listed(s.Words(), strings.TrimPrefix(rules.TiltWords(at), " "))),
+		u.BareMass(h.Most(at.Loads[i])), u.BareMass(h.InLine(i)), say.Trimmed(1+p.MassTolerance), say.Trimmed(p.DynamicFactor), u.BareMass(h.Points[i].Governing.Design), u.MassUnit())
 }
 
 // staticSum writes what a point's static load includes in a state.
@@ -181,7 +193,7 @@ func otherGroup(j *worked.Job) layouts.PointGroup {
 	for _, o := range j.Figures.Others {
 		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
 			Where:   []string{u.Across(o.StageLeft), u.UpDown(o.Downstage)},
-			Loads:   []layouts.Load{inBoth(u, o.Static), inBoth(u, o.Design), {Is: "no stack"}},
+			Loads:   []layouts.Load{inBoth(u, o.Static), inBoth(u, o.Design), inBoth(u, o.Design), {Is: "no stack"}},
 			Heights: []string{o.What, "hook " + u.Length(o.Height)},
 			Sums:    []string{"Static as the job gives it, all that this point carries at rest."},
 		})

@@ -3,10 +3,12 @@ package sheets
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 )
 
@@ -30,6 +32,32 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
 	}
 	return reads
+}
+
+// sumRead is what both load cells together should read after lift k, counted from 0.
+func sumRead(h *rules.Checked, k int) layouts.Instrument {
+	u, r, own := h.Unit(), h.SumReading(k), ownOfHoist(h.Hung, 0)+ownOfHoist(h.Hung, 1)
+	return layouts.Instrument{Of: "both cells together", Is: u.Reading(r.Is + own), May: say.FromTo(u.Reading(r.Low+own), u.Reading(r.High+own))}
+}
+
+// slackWords say how far each of two picks may move against the other one before its
+// chain is slack in a state: 'Front chain slack when the front pick is 92 mm lower'; ""
+// where there is one pick.
+func slackWords(h *rig.Hung, s *rig.State) string {
+	if len(h.Picks) == 1 {
+		return ""
+	}
+	var all []string
+	for i := range h.Picks {
+		rise, end := h.ToSlack(s, i), string(h.End(i))
+		way := "lower"
+		if rise > 0 {
+			way = "higher"
+		}
+		mm := math.Floor(math.Abs(rise)*1000) / 1000 // down, so that it is never said to be further off
+		all = append(all, fmt.Sprintf("%s chain slack when the %s pick is %s %s than it should be against the other", end, end, h.Unit().Fine(mm), way))
+	}
+	return say.Capital(strings.Join(all, "; ")) + "."
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.
