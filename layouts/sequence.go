@@ -119,6 +119,6 @@ func aloneTable(c *paper.Canvas, r drawings.Ruler, t AloneTable, tall float64) [
 	}
 	note := paper.Words(c, paper.Small, t.Note, 2)
 	note.Keep = true
-	pieces := append([]paper.Piece{parts.Heading(t.Heading), note}, paper.Table(c, aloneColumns, t.Rows, paper.Small)...)
-	return append(append(paper.Together(pieces, c.Body().H*0.6), paper.Gap(3)), drawings.Views(c, t.Heading+", from the side", r, t.Views, tall)...)
+	pieces := append([]paper.Piece{parts.Heading(t.Heading), note}, drawings.Views(c, t.Heading+", from the side", r, t.Views, tall)...)
+	return paper.Together(append(pieces, paper.Table(c, aloneColumns, t.Rows, paper.Small)...), c.Body().H*0.95)
 }

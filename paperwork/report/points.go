@@ -68,7 +68,7 @@ func writeHeights(j *worked.Job, b *strings.Builder) {
 			fmt.Fprintf(b, "%-12s %16s %16s %16s %16s  %s\n", p.ID, u.Length(p.PickHeight), u.Length(p.LowHook), u.Known(p.HighHook), u.Known(p.ChainNeeded), say.Percent(p.HoistUse))
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
-			say.Inset(b, p.ID+": "+rules.HoistSum(h.Hung, n))
+			say.Inset(b, p.ID+": hoist at most "+rules.HoistSum(h.Hung, n))
 		}
 	}
 	for _, o := range j.Figures.Others {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 
 	"hangpack/calc"
 	"hangpack/paperwork/job"
@@ -13,11 +12,12 @@ import (
 )
 
 // HoistSum writes the most that hoist i holds in any state, of what it may, and how much
-// of that is used.
+// of that is used: '722 kg + 4 % = 752 kg at 1.0° more up of 900 kg (one-tonne at 90 %), 84 %
+// used'.
 func HoistSum(h *rig.Hung, i int) string {
 	s, at := h.Heaviest(i)
-	return fmt.Sprintf("Hoist%s: %s of %s, %s used", say.After(" at ", say.Listed(s.Words(), strings.TrimPrefix(TiltWords(at), " at "))),
-		OnHookSum(h, i, at.Loads[i]), HoistLimit(h, h.Picks[i].Hoist), say.Percent(h.UseOf(i, at.Loads[i])))
+	return fmt.Sprintf("%s%s%s of %s, %s used", OnHookSum(h, i, at.Loads[i]), TiltWords(at), say.After(", ", s.Words()),
+		HoistLimit(h, h.Picks[i].Hoist), say.Percent(h.UseOf(i, at.Loads[i])))
 }
 
 // OnHookSum writes the most that hoist i holds of a pick's load and its rigging below:

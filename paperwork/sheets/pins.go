@@ -110,7 +110,7 @@ func pinFigures(h *rules.Checked) []parts.FigureLine {
 		kg := h.Hook(s, i)
 		lines = append(lines, parts.FigureLine{
 			Of: label("Hoist (motor)", h.End(i)), Figure: u.Load(kg),
-			Says: "at rest; " + rules.HoistSum(h.Hung, i),
+			Says: "at rest; at most " + rules.HoistSum(h.Hung, i),
 		})
 	}
 	for _, p := range h.Points {

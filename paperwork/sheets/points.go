@@ -136,7 +136,7 @@ func staticSums(h *rig.Hung, i int) []string {
 	if peak := h.Peak(i); peak.Words() != "" {
 		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
 	}
-	return append(sums, governingSum(h, i), rules.HoistSum(h, i))
+	return append(sums, governingSum(h, i), "Hoist at most: "+rules.HoistSum(h, i))
 }
 
 // governingSum writes what the governing load of point i is the sum of.
