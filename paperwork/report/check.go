@@ -126,6 +126,9 @@ func writeOthers(j *worked.Job, b *strings.Builder) {
 		}
 		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
 	}
+	for _, words := range rules.OthersMeet(j.Job) {
+		say.Inset(b, words)
+	}
 	if len(j.Figures.Others) > 0 {
 		b.WriteString("\n")
 	}

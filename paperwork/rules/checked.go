@@ -8,7 +8,7 @@ import (
 // A Checked stack is a worked one with what the rules found on it.
 type Checked struct {
 	*rig.Hung
-	Twin     *Checked // nil where it has none, and until CompareTwins
+	Twin     *Checked // nil where it has none, and until CompareStacks
 	Holds    []Finding
 	Cautions []Finding
 	Uses     Uses     // one of each kind of part that has a rating

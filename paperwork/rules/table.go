@@ -11,14 +11,14 @@ import (
 var table = []Rule{
 	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, lightPick, tipsOver,
 	headroom, chainReach, belowFloor, dolly, liftTilt, hingeTurns, oneHoist, oneHoistGear, backsMeet,
-	mixedArms, onePickTurns, notChecked, twinDiffers,
+	mixedArms, onePickTurns, notChecked, twinDiffers, pointsMeet, stacksOverlap,
 }
 
 // All returns every rule, in the order of their findings: a slice of the caller's own.
 func All() []Rule { return slices.Clone(table) }
 
 // Check holds every rule against a stack, wherever its unknown centres of gravity lie,
-// but for what twins are compared by: see CompareTwins.
+// but for what stacks are held against each other by: see CompareStacks.
 func Check(h *rig.Hung) *Checked {
 	c := &Checked{Hung: h}
 	c.run()

@@ -30,7 +30,7 @@ func Out(file string, j *job.Job) (*Job, error) {
 		}
 		w.Stacks = append(w.Stacks, rules.Check(h))
 	}
-	rules.CompareTwins(w.Stacks)
+	rules.CompareStacks(j, w.Stacks)
 	w.Figures = FiguresOf(j, w.Stacks)
 	return w, nil
 }
