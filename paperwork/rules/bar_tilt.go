@@ -9,7 +9,7 @@ import (
 )
 
 // barTilt: the bar tilts further than its maker allows.
-var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, states: checkTilt}
+var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, Grave: ComesDown, states: checkTilt}
 
 func checkTilt(c *check, s *rig.State) {
 	limit := c.Bar.TiltLimit
@@ -22,9 +22,11 @@ func checkTilt(c *check, s *rig.State) {
 		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + c.Bar.Key + ")"
 	})
 	if s.Tilt > limit.Down+rig.Within {
-		c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), c.Bar.Key).By = s.Tilt
+		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), c.Bar.Key)
+		f.Of, f.By = "down", s.Tilt
 	}
 	if -s.Tilt > limit.Up+rig.Within {
-		c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), c.Bar.Key).By = -s.Tilt
+		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), c.Bar.Key)
+		f.Of, f.By = "up", -s.Tilt
 	}
 }

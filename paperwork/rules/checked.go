@@ -18,18 +18,6 @@ type Checked struct {
 // Held reports whether a stack must not be flown as described.
 func (h *Checked) Held() bool { return len(h.Holds) > 0 }
 
-// Counts returns how many cautions there are, and how many things are not checked.
-func (h *Checked) Counts() (cautions, unchecked int) {
-	for _, c := range h.Cautions {
-		if c.Rule == NotChecked {
-			unchecked++
-		} else {
-			cautions++
-		}
-	}
-	return cautions, unchecked
-}
-
 // A Finding is a hold or a caution: the ID of the rule that gives it, where it applies
 // and a sentence with the sum written out.
 type Finding struct {
@@ -38,16 +26,11 @@ type Finding struct {
 	Says  string    `json:"says"`
 
 	Title string  `json:"-"` // of the rule: begins its sentences on paper
-	Of    string  `json:"-"` // which part, where a rule has several at one place
-	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule, place and part
+	Of    string  `json:"-"` // which part, or which way, where a rule has several at one place
+	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule and part; 0 where it has no more and less
 }
 
 // Lead begins a sentence with its rule: 'Hoist: ', and "" where it needs none.
 func (f Finding) Lead() string {
 	return say.Before(f.Title, ": ")
-}
-
-// Sentence is a finding as one sentence: 'Hoist: … is more than … (lift 1, front)'.
-func (f Finding) Sentence() string {
-	return f.Lead() + f.Says + " (" + WhereWords(f.Where) + ")"
 }

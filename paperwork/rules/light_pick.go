@@ -14,7 +14,7 @@ const LightPick = "light_pick"
 
 // lightPick: a pick that would have to push, a hold; and one that carries less than its
 // least share, a hold of the finished stack and a caution of the worst lift.
-var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
+var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, Grave: Lurches, states: checkPicks, stack: cautionLightPick}
 
 func checkPicks(c *check, s *rig.State) {
 	if len(s.Loads) == 1 {
@@ -28,7 +28,8 @@ func checkPicks(c *check, s *rig.State) {
 		})
 		switch {
 		case kg*calc.G < -rig.Alike:
-			c.hold(at, "the %s pick would have to push %s: its chain goes slack", c.End(i), c.Unit().Load(-kg)).By = least - kg/s.Centre.Mass
+			f := c.hold(at, "the %s pick would have to push %s: its chain goes slack", c.End(i), c.Unit().Load(-kg))
+			f.Of, f.By = "push", least-kg/s.Centre.Mass
 		case s.Lift == 0 && part < least-rig.Within:
 			c.hold(at, "%s", lightPickWords(c.Hung, s, i)).By = least - part
 		}

@@ -12,10 +12,10 @@ import (
 
 // oneHoist: with two picks, one hoist left alone with the whole stack: a hold where
 // practice wants each of them to hold it alone, else a caution.
-var oneHoist = Rule{ID: "one_hoist", Title: "One hoist alone", Severity: Either, stack: checkOneHoist}
+var oneHoist = Rule{ID: "one_hoist", Title: "One hoist alone", Severity: Either, Grave: ComesDown, stack: checkOneHoist}
 
 // oneHoistGear: the same of all that it holds by, and of how the stack hangs then.
-var oneHoistGear = Rule{ID: "one_hoist_gear", Title: "One hoist alone", Severity: Either, stack: checkOneHoistGear}
+var oneHoistGear = Rule{ID: "one_hoist_gear", Title: "One hoist alone", Severity: Either, Grave: ComesDown, stack: checkOneHoistGear}
 
 func checkOneHoist(c *check) {
 	for i := range c.Swung {

@@ -11,11 +11,11 @@ import (
 
 // pointsMeet: two points that are not of one stack are next to each other in plan. It is
 // held against all points of a job once its stacks are checked: see CompareStacks.
-var pointsMeet = Rule{ID: "points_meet", Title: "Points meet", Severity: Caution}
+var pointsMeet = Rule{ID: "points_meet", Title: "Points meet", Severity: Caution, Grave: Strikes}
 
 // stacksOverlap: the outlines of two stacks cross in plan, as they hang finished. It is
 // held against each two stacks of a job, as pointsMeet is.
-var stacksOverlap = Rule{ID: "stacks_overlap", Title: "Stacks overlap", Severity: Caution}
+var stacksOverlap = Rule{ID: "stacks_overlap", Title: "Stacks overlap", Severity: Caution, Grave: Strikes}
 
 // pointsApart is how near two points may come in plan, in metres, before it is worth a
 // caution. It is a limit of hangpack's own.

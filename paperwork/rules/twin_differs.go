@@ -12,7 +12,7 @@ import (
 
 // twinDiffers: two twins are not alike. It is held against both of them once all stacks
 // of a job are checked: see CompareStacks.
-var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution}
+var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution, Grave: Differs}
 
 // A Difference is what is not alike of two twins: in what, and how each has it.
 type Difference struct {
