@@ -47,6 +47,7 @@ var solvedChecks = []proof.Check{
 	{Figure: "aims, hinges and corners", Keys: []string{"aim_deg", "last_aim_deg", "lowest_m", "drop_m"}, Against: "a rotation matrix of the test's own", Unit: "m or rad", Run: placesSolved},
 	{Figure: "load on a point", Keys: []string{"static_kg", "alone_kg"}, Against: "a linear system of a line of bodies", Unit: ofLoad, Run: pointsSolved},
 	{Figure: "places in plan, turned", Keys: []string{"stage_left_m", "downstage_m"}, Against: "a rotation matrix of the test's own", Unit: "m", Run: plansSolved},
+	{Figure: "two rectangles in plan", Keys: []string{"cautions"}, Against: "one cut down to the other, and corners along every side", Unit: "m", Run: plotsSolved},
 }
 
 var lawsOfStacks = []proof.Check{

@@ -185,7 +185,9 @@ func finds(j *worked.Job, ids ...string) bool {
 
 // findsAt reports whether a finished stack has a finding of a rule at one of its two ends.
 func (t *trial) findsAt(rule string, s worked.StackFigures, end string) bool {
-	return slices.ContainsFunc(findingsOf(s), func(f rules.Finding) bool { return f.Rule == rule && f.Where.Lift == 0 && strings.HasSuffix(f.Where.String(), end) })
+	return slices.ContainsFunc(findingsOf(s), func(f rules.Finding) bool {
+		return f.Rule == rule && f.Where.Lift == 0 && strings.HasSuffix(f.Where.String(), end)
+	})
 }
 
 // oneOf leaves the front or the rear hoist of two, 0 or 1.

@@ -74,7 +74,7 @@ func panTurnsThePlan(t *trial) {
 			s.at("place").put("pan", fmt.Sprintf("%s stage_left", quantityText(calc.Radians(pan), "deg")))
 		}
 	})
-	t.alike(is, but{"stacks.points.stage_left_m": nil, "stacks.points.downstage_m": nil}.and(anotherJob))
+	t.alike(is, but{"stacks.points.stage_left_m": nil, "stacks.points.downstage_m": nil}.and(anyPlaces).and(anotherJob))
 	if is == nil {
 		return
 	}

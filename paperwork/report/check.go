@@ -9,6 +9,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 	"hangpack/paperwork/worked"
 )
 
@@ -34,11 +35,11 @@ func writeStack(h *rules.Checked, b *strings.Builder) {
 	if h.Held() {
 		fmt.Fprintf(b, "DO NOT FLY  %s  %s\n", h.ID, h.Name)
 		writeFindings(b, "", h.Holds)
-		if says := rules.OtherHoleWords(h); says != "" {
+		if says := told.OtherHoleWords(h); says != "" {
 			say.Inset(b, says)
 		}
 	} else {
-		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, h.Verdict()))
+		fmt.Fprintln(b, say.Spaced(h.ID+"  "+h.Name, told.Verdict(h)))
 		writeFigures(h, b)
 		writeJoints(h.Hung, b)
 		writeLifts(h.Hung, b)
@@ -56,7 +57,7 @@ func writeFigures(h *rules.Checked, b *strings.Builder) {
 	for _, line := range say.Folded("most used: "+h.MostUsedWords(), say.Columns-2) {
 		fmt.Fprintln(b, "  "+line)
 	}
-	for _, says := range rules.PassedOverWords(h) {
+	for _, says := range told.PassedOverWords(h) {
 		say.Inset(b, says)
 	}
 }
@@ -114,13 +115,22 @@ func writePoints(h *rig.Hung, b *strings.Builder) {
 // pointLine is how a point stands in a report.
 const pointLine = "  %-13s %-24s %-24s %9s  %9s\n"
 
-// writeFindings writes findings in columns, long sentences on lines of their own.
+// ruleColumn is how many characters a rule and its places take beside their sentence.
+const ruleColumn = 23
+
+// writeFindings writes findings in columns, those that repeat at once; a long sentence,
+// and places that take more than their column, take lines of their own.
 func writeFindings(b *strings.Builder, kind string, findings []rules.Finding) {
-	for _, f := range findings {
-		head := fmt.Sprintf("  %s%-23s", kind, say.Listed(f.Rule, f.Where.String()))
-		for _, line := range say.Folded(f.Says, say.Columns-len([]rune(head))-1) {
-			fmt.Fprintf(b, "%s %s\n", head, line)
-			head = strings.Repeat(" ", len([]rune(head)))
+	for _, l := range told.Gathered(findings) {
+		head := kind + say.Listed(l.Rule, told.Places(l.At...))
+		if len([]rune(head)) > len(kind)+ruleColumn {
+			rest := say.Folded(strings.TrimPrefix(head, kind), say.Columns-len(kind)-6)
+			fmt.Fprintln(b, "  "+kind+strings.Join(rest, "\n      "+strings.Repeat(" ", len(kind))))
+			head = ""
+		}
+		for _, line := range say.Folded(l.Words(), say.Columns-len(kind)-ruleColumn-3) {
+			fmt.Fprintf(b, "  %-*s %s\n", len(kind)+ruleColumn, head, line)
+			head = ""
 		}
 	}
 }
@@ -133,6 +143,9 @@ func writeOthers(j *worked.Job, b *strings.Builder) {
 			fmt.Fprintf(b, pointLine, "other point", "across", "up/down", "static", "design")
 		}
 		fmt.Fprintf(b, pointLine, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design))
+	}
+	for _, words := range rules.OthersMeet(j.Job) {
+		say.Inset(b, words)
 	}
 	if len(j.Figures.Others) > 0 {
 		b.WriteString("\n")

@@ -62,3 +62,10 @@ func TestPushedLinksHaveASign(t *testing.T) {
 		assert.Contains(t, report.Check(j), force, "%g N", n)
 	}
 }
+
+// TestOthersThatMeetAreTold: two points that carry no stack and meet stand below the other
+// points, at a terminal as on POINTS.
+func TestOthersThatMeetAreTold(t *testing.T) {
+	text := strings.Join(strings.Fields(report.Check(trials.OpenFile(t, "testdata/jobs/points-meet.yaml"))), " ")
+	assert.Contains(t, text, "L1 and L2 are 0.14 m apart in plan, within 0.30 m: hoists and chains may touch")
+}

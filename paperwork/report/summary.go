@@ -8,6 +8,7 @@ import (
 	"hangpack/layouts/paper"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 	"hangpack/paperwork/worked"
 )
 
@@ -30,7 +31,7 @@ func Summary(j *worked.Job, out string, pdf paper.Drawn) string {
 func ShortSummary(j *worked.Job, out string, pdf paper.Drawn) string {
 	cautions, held := 0, ""
 	for _, h := range j.Stacks {
-		n, _ := h.Counts()
+		n, _ := told.Counts(h)
 		cautions += n
 		if h.Held() {
 			held += verdictLine(h)
@@ -46,7 +47,7 @@ func wrote(j *worked.Job, out string, pdf paper.Drawn) string {
 
 // verdictLine is a stack and what the calculation found of it.
 func verdictLine(h *rules.Checked) string {
-	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, h.Verdict())
+	return fmt.Sprintf("%s  %s: %s\n", h.ID, h.Name, told.Verdict(h))
 }
 
 // uncheckedAll writes what is not checked of a job, once of gear that stacks share.

@@ -12,7 +12,7 @@ import (
 const AimMissed = "aim_missed"
 
 // aimMissed: cabinet 1 does not look where it is wanted.
-var aimMissed = Rule{ID: AimMissed, Title: "Aim missed", Severity: Caution, stack: checkAim}
+var aimMissed = Rule{ID: AimMissed, Title: "Aim missed", Severity: Caution, Grave: Differs, stack: checkAim}
 
 func checkAim(c *check) {
 	got := c.Finished.Poses[0].Aim

@@ -6,7 +6,7 @@ import (
 )
 
 // bar: mass · (1 + tolerance) · dynamic > rating · gear_use.
-var bar = Rule{ID: "bar", Title: "Bar", Severity: Hold, states: checkBar}
+var bar = Rule{ID: "bar", Title: "Bar", Severity: Hold, Grave: ComesDown, states: checkBar}
 
 func checkBar(c *check, s *rig.State) {
 	if c.Bar.Rating == 0 {

@@ -3,7 +3,7 @@ package rules
 import "hangpack/paperwork/rig"
 
 // belowFloor: a corner is below the floor at trim.
-var belowFloor = Rule{ID: "below_floor", Title: "Below the floor", Severity: Hold, stack: checkFloor}
+var belowFloor = Rule{ID: "below_floor", Title: "Below the floor", Severity: Hold, Grave: Strikes, stack: checkFloor}
 
 func checkFloor(c *check) {
 	low := c.Raise + c.Finished.Lowest()

@@ -11,7 +11,7 @@ import (
 //
 //	high hook - headroom - (chain_length - limit_reserve)/falls >
 //	floor + deck + hinge pitches of set 1 + the hole above the hinge + rigging below
-var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, stack: checkChain}
+var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, Grave: NoFit, stack: checkChain}
 
 func checkChain(c *check) {
 	if c.Dolly == nil {

@@ -8,15 +8,23 @@ import (
 // A Checked stack is a worked one with what the rules found on it.
 type Checked struct {
 	*rig.Hung
-	Twin     *Checked // nil where it has none, and until CompareTwins
+	Twin     *Checked // nil where it has none, and until CompareStacks
 	Holds    []Finding
 	Cautions []Finding
 	Uses     Uses     // one of each kind of part that has a rating
 	Alone    Uses     // the same with one of two hoists alone
 	Measures Measures // one of each kind
 
-	PassedOver []PassedOver // nearer pick holes, the nearest first: see Choose
+	PassedOver []PassedOver // nearer pick holes, the nearest first
 	NotHeldAt  *int         // of a held stack: another pick hole of the bar at which it would not be held; nil where there is none
+}
+
+// A PassedOver is a pick hole that is nearer to the wanted aim than the one in use, and
+// at which the stack would be held.
+type PassedOver struct {
+	Hole int     // of the bar, counted from 0
+	Aim  float64 // of cabinet 1 there, rad, positive down
+	Why  Finding // the first hold there
 }
 
 // Held reports whether a stack must not be flown as described.
@@ -29,18 +37,6 @@ func (h *Checked) Readings(k int) []rig.Reading { return h.Hung.Readings(k, h.He
 // SumReading is what all hooks hold together after lift k, as Readings are.
 func (h *Checked) SumReading(k int) rig.Reading { return h.Hung.SumReading(k, h.Held()) }
 
-// Counts returns how many cautions there are, and how many things are not checked.
-func (h *Checked) Counts() (cautions, unchecked int) {
-	for _, c := range h.Cautions {
-		if c.Rule == NotChecked {
-			unchecked++
-		} else {
-			cautions++
-		}
-	}
-	return cautions, unchecked
-}
-
 // A Finding is a hold or a caution: the ID of the rule that gives it, where it applies
 // and a sentence with the sum written out.
 type Finding struct {
@@ -49,16 +45,11 @@ type Finding struct {
 	Says  string    `json:"says"`
 
 	Title string  `json:"-"` // of the rule: begins its sentences on paper
-	Of    string  `json:"-"` // which part, where a rule has several at one place
-	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule, place and part
+	Of    string  `json:"-"` // which part, or which way, where a rule has several at one place
+	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule and part; 0 where it has no more and less
 }
 
 // Lead begins a sentence with its rule: 'Hoist: ', and "" where it needs none.
 func (f Finding) Lead() string {
 	return say.Before(f.Title, ": ")
-}
-
-// Sentence is a finding as one sentence: 'Hoist: … is more than … (lift 1, front)'.
-func (f Finding) Sentence() string {
-	return f.Lead() + f.Says + " (" + WhereWords(f.Where) + ")"
 }

@@ -109,11 +109,3 @@ func TestTipsOverAlone(t *testing.T) {
 	assert.Contains(t, says, "on the front hoist alone the centre of gravity is not below the pick hole: it tips over")
 	assert.NotContains(t, says, "on the rear hoist alone the centre")
 }
-
-// TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a
-// set is its dolly.
-func TestWhereInWords(t *testing.T) {
-	for at, want := range map[rig.Where]string{{}: "the finished stack", {Lift: 1}: "lift 1 (dolly A)", {Lift: 2, Joint: 3}: "lift 2 (dolly B), joint 3", {Set: 2}: "dolly B", {End: rig.Front}: "front"} {
-		assert.Equal(t, want, rules.WhereWords(at), at)
-	}
-}

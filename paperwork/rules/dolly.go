@@ -8,7 +8,7 @@ import (
 )
 
 // dolly: a set is larger than its dolly takes.
-var dolly = Rule{ID: "dolly", Title: "Dolly", Severity: Hold, stack: checkDollies}
+var dolly = Rule{ID: "dolly", Title: "Dolly", Severity: Hold, Grave: NoFit, stack: checkDollies}
 
 func checkDollies(c *check) {
 	if c.Dolly == nil {

@@ -8,7 +8,7 @@ import (
 
 // headroom: low hook + headroom + limit_reserve > high hook, at trim and at the roll-in
 // after each lift. It needs the height of the steel, and at the roll-ins a dolly.
-var headroom = Rule{ID: "headroom", Title: "Headroom", Severity: Hold, stack: checkHeadroom}
+var headroom = Rule{ID: "headroom", Title: "Headroom", Severity: Hold, Grave: Strikes, stack: checkHeadroom}
 
 func checkHeadroom(c *check) {
 	for i := range c.Picks {

@@ -6,7 +6,7 @@ import (
 )
 
 // hingeTurns: the pull of a hinge changes its sign from lift to lift.
-var hingeTurns = Rule{ID: "hinge_turns", Title: "Hinge turns over", Severity: Caution, stack: checkHinges}
+var hingeTurns = Rule{ID: "hinge_turns", Title: "Hinge turns over", Severity: Caution, Grave: Lurches, stack: checkHinges}
 
 func checkHinges(c *check) {
 	for k := range c.Cabinets {

@@ -3,7 +3,7 @@ package rules
 import "hangpack/paperwork/rig"
 
 // hoist: most pick load + rigging below · (1 + tolerance) > capacity · hoist_use.
-var hoist = Rule{ID: "hoist", Title: "Hoist", Severity: Hold, states: checkHoists}
+var hoist = Rule{ID: "hoist", Title: "Hoist", Severity: Hold, Grave: ComesDown, states: checkHoists}
 
 func checkHoists(c *check, s *rig.State) {
 	for i, p := range c.Picks {

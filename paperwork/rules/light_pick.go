@@ -13,7 +13,7 @@ const LightPick = "light_pick"
 
 // lightPick: a pick that carries less than its least share at the nominal tilt: a hold of
 // the finished stack and a caution of the worst lift.
-var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, states: checkPicks, stack: cautionLightPick}
+var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, Grave: Lurches, states: checkPicks, stack: cautionLightPick}
 
 func checkPicks(c *check, s *rig.State) {
 	if len(s.Loads) == 1 {

@@ -7,7 +7,7 @@ import (
 )
 
 // most: more cabinets of a type than the bar's maker allows.
-var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, states: checkMost}
+var most = Rule{ID: "most", Title: "Too many cabinets", Severity: Hold, Grave: ComesDown, states: checkMost}
 
 func checkMost(c *check, s *rig.State) {
 	for _, m := range c.Bar.Most {
@@ -21,7 +21,7 @@ func checkMost(c *check, s *rig.State) {
 			return rig.Where{Lift: s.Lift}, fmt.Sprint(n), fmt.Sprintf("at most %d (%s)", m.Count, c.Bar.Key)
 		})
 		if n > m.Count {
-			c.hold(rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, c.Bar.Key)
+			c.hold(rig.Where{Lift: s.Lift, Gear: m.Cabinet}, "%d of %s is more than the %d that %s takes", n, m.Cabinet, m.Count, c.Bar.Key).By = float64(n - m.Count)
 		}
 	}
 }

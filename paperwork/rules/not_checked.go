@@ -12,7 +12,7 @@ const NotChecked = "not_checked"
 
 // notChecked: a limit that the gear of the stack does not give, or steel whose height is
 // not given. Its sentences begin by themselves.
-var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, stack: checkUnchecked}
+var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, Grave: Unknown, stack: checkUnchecked}
 
 func checkUnchecked(c *check) {
 	b := c.Bar

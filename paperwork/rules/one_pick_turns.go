@@ -3,7 +3,7 @@ package rules
 import "hangpack/paperwork/rig"
 
 // onePickTurns: with one pick, always: nothing keeps the stack from turning.
-var onePickTurns = Rule{ID: "one_pick_turns", Title: "One pick turns", Severity: Caution, stack: checkTurning}
+var onePickTurns = Rule{ID: "one_pick_turns", Title: "One pick turns", Severity: Caution, Grave: Lurches, stack: checkTurning}
 
 func checkTurning(c *check) {
 	if len(c.Picks) == 1 {

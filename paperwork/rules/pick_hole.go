@@ -6,7 +6,7 @@ import (
 )
 
 // pickHole: most pick load · dynamic > pick_rating · gear_use.
-var pickHole = Rule{ID: "pick_hole", Title: "Pick hole", Severity: Hold, states: checkPickHoles}
+var pickHole = Rule{ID: "pick_hole", Title: "Pick hole", Severity: Hold, Grave: ComesDown, states: checkPickHoles}
 
 func checkPickHoles(c *check, s *rig.State) {
 	if c.Bar.PickRating == 0 {

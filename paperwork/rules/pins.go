@@ -8,10 +8,10 @@ import (
 )
 
 // hingePin: the force on one pin · (1 + tolerance) · dynamic > rating · gear_use.
-var hingePin = Rule{ID: "hinge_pin", Title: "Hinge pin", Severity: Hold, states: checkHingePins}
+var hingePin = Rule{ID: "hinge_pin", Title: "Hinge pin", Severity: Hold, Grave: ComesDown, states: checkHingePins}
 
 // linkPin: the same of link pins.
-var linkPin = Rule{ID: "link_pin", Title: "Link pin", Severity: Hold, states: checkLinkPins}
+var linkPin = Rule{ID: "link_pin", Title: "Link pin", Severity: Hold, Grave: ComesDown, states: checkLinkPins}
 
 func checkHingePins(c *check, s *rig.State) {
 	for k := range s.Joints {

@@ -16,12 +16,27 @@ const (
 	Either
 )
 
+// A Gravity is how grave it is where a rule finds something, 1 the gravest: people are
+// told of it in this order, which is hangpack's own.
+type Gravity int
+
+// What may come of it.
+const (
+	ComesDown Gravity = iota + 1 // a part gives way, or the stack tips: all of it may fall
+	Lurches                      // it moves at once or hangs as nobody expects, with hands beside it
+	Strikes                      // it meets floor, roof or another stack on its way
+	NoFit                        // it does not go together or does not reach: the work stops below the hook
+	Differs                      // it hangs, and not as it was wanted
+	Unknown                      // nobody has said what it may be held against
+)
+
 // A Rule is one thing that may be wrong with a stack, or that has to be known of it.
 // Its file has its row, its check and its words.
 type Rule struct {
 	ID       string // as data has it
 	Title    string // begins its sentences on paper; "" where they need no beginning
 	Severity Severity
+	Grave    Gravity
 
 	states func(c *check, s *rig.State) // of the finished stack and of every lift; nil for none
 	stack  func(c *check)               // of the stack as a whole; nil for none

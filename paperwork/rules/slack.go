@@ -10,7 +10,7 @@ import (
 
 // slack: two picks: a pick that carries less than 1 N: its chain is slack, and the stack
 // hangs from the other one.
-var slack = Rule{ID: "slack", Title: "Chain slack", Severity: Hold, states: checkSlack}
+var slack = Rule{ID: "slack", Title: "Chain slack", Severity: Hold, Grave: Lurches, states: checkSlack}
 
 func checkSlack(c *check, s *rig.State) {
 	if len(c.Picks) == 1 {

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"cmp"
 	"slices"
 
 	"hangpack/paperwork/rig"
@@ -11,14 +12,29 @@ import (
 var table = []Rule{
 	aimMissed, hoist, bar, pickHole, hingePin, linkPin, linkPushed, most, barTilt, slack, lightPick, tipsOver,
 	headroom, chainReach, belowFloor, dolly, liftTilt, hingeTurns, oneHoist, oneHoistGear, backsMeet,
-	mixedArms, onePickTurns, notChecked, twinDiffers,
+	mixedArms, onePickTurns, notChecked, twinDiffers, pointsMeet, stacksOverlap,
 }
 
 // All returns every rule, in the order of their findings: a slice of the caller's own.
 func All() []Rule { return slices.Clone(table) }
 
+// Rank is the place of a rule among all, counted from 0, the gravest first; those that
+// are as grave as each other stand as in the table.
+func Rank(id string) int { return ranks[id] }
+
+var ranks = ranksOf(All())
+
+func ranksOf(all []Rule) map[string]int {
+	slices.SortStableFunc(all, func(a, b Rule) int { return cmp.Compare(a.Grave, b.Grave) })
+	ranks := map[string]int{}
+	for i, r := range all {
+		ranks[r.ID] = i
+	}
+	return ranks
+}
+
 // Check holds every rule against a stack, wherever its unknown centres of gravity lie,
-// but for what twins are compared by: see CompareTwins.
+// but for what stacks are held against each other by: see CompareStacks.
 func Check(h *rig.Hung) *Checked {
 	c := &Checked{Hung: h}
 	c.run()

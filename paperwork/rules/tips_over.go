@@ -8,7 +8,7 @@ import (
 
 // tipsOver: the centre of gravity is not below the pick hole, or with two picks not below
 // the line through both.
-var tipsOver = Rule{ID: "tips_over", Title: "Tips over", Severity: Hold, states: checkBalance}
+var tipsOver = Rule{ID: "tips_over", Title: "Tips over", Severity: Hold, Grave: ComesDown, states: checkBalance}
 
 func checkBalance(c *check, s *rig.State) {
 	of, falls := "the pick hole", "it tips over"

@@ -11,8 +11,8 @@ import (
 )
 
 // twinDiffers: two twins are not alike. It is held against both of them once all stacks
-// of a job are checked: see CompareTwins.
-var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution}
+// of a job are checked: see CompareStacks.
+var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caution, Grave: Differs}
 
 // A Difference is what is not alike of two twins: in what, and how each has it.
 type Difference struct {
@@ -20,9 +20,9 @@ type Difference struct {
 	Of, This, Other string
 }
 
-// CompareTwins makes the twins among the stacks of a job known to each other, and
+// compareTwins makes the twins among the stacks of a job known to each other, and
 // cautions both of each difference. Place and pan, name and shape may differ.
-func CompareTwins(stacks []*Checked) {
+func compareTwins(stacks []*Checked) {
 	for _, h := range stacks {
 		for _, other := range stacks {
 			if h.TwinOf == other.ID {

@@ -12,32 +12,6 @@ import (
 // NoHold is the best that is ever said of a stack.
 const NoHold = "no hold found by this calculation"
 
-// Verdict says what the calculation found of a stack: 'DO NOT FLY: 1 hold', or 'no hold
-// found by this calculation; 2 cautions; 1 not checked'. It never says that it may fly.
-func (h *Checked) Verdict() string {
-	if h.Held() {
-		return "DO NOT FLY: " + say.Count(len(h.Holds), "hold")
-	}
-	cautions, unchecked := h.Counts()
-	return fmt.Sprintf("%s; %s; %d not checked", NoHold, say.Count(cautions, "caution"), unchecked)
-}
-
-// ShortVerdict is the verdict without the counts that are 0.
-func (h *Checked) ShortVerdict() string {
-	if h.Held() {
-		return h.Verdict()
-	}
-	words := NoHold
-	cautions, unchecked := h.Counts()
-	if cautions > 0 {
-		words += "; " + say.Count(cautions, "caution")
-	}
-	if unchecked > 0 {
-		words += fmt.Sprintf("; %d not checked", unchecked)
-	}
-	return words
-}
-
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', of two hoists with
 // one of them alone too, and says how many parts have no rating to be used of.
 func (h *Checked) MostUsedWords() string {
@@ -78,23 +52,6 @@ func unrated(h *rig.Hung) (n int) {
 		}
 	}
 	return n
-}
-
-// WhereWords is where a finding applies, in words for paper: 'lift 1 (dolly A), joint
-// 3', or 'the finished stack'.
-func WhereWords(at rig.Where) string {
-	if at == (rig.Where{}) {
-		return "the finished stack"
-	}
-	lift, set, rest := "", "", at
-	if at.Lift > 0 {
-		lift = fmt.Sprintf("lift %d (dolly %s)", at.Lift, say.Dolly(at.Lift-1))
-	}
-	if at.Set > 0 {
-		set = "dolly " + say.Dolly(at.Set-1)
-	}
-	rest.Lift, rest.Set = 0, 0
-	return say.Listed(lift, rest.String(), set)
 }
 
 // PickHoleWords names the pick holes in use: 'pick holes 4 front, 19 rear'.

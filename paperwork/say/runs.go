@@ -80,3 +80,38 @@ func Dolly(k int) string {
 	}
 	return "A" + string(rune('A'+k-26))
 }
+
+// Numbered lists numbers that rise, after the word for one of them: 'joint 3', 'joints 2
+// to 5, 7 and 9'.
+func Numbered(one string, numbers []int) string {
+	return numbered(one, one+"s", numbers, func(n int) string { return fmt.Sprint(n) })
+}
+
+// Dollies names the dollies of sets that are counted from 1 and rise: 'dollies A to C'.
+func Dollies(sets []int) string {
+	return numbered("dolly", "dollies", sets, func(n int) string { return Dolly(n - 1) })
+}
+
+func numbered(one, many string, numbers []int, write func(int) string) string {
+	var words []string
+	for i := 0; i < len(numbers); {
+		last := i
+		for last+1 < len(numbers) && numbers[last+1] == numbers[last]+1 {
+			last++
+		}
+		if last-i < 2 { // two neighbours are two words
+			last = i
+			words = append(words, write(numbers[i]))
+		} else {
+			words = append(words, write(numbers[i])+" to "+write(numbers[last]))
+		}
+		i = last + 1
+	}
+	if len(numbers) == 1 {
+		return one + " " + words[0]
+	}
+	if n := len(words) - 1; n > 0 {
+		words = []string{strings.Join(words[:n], ", ") + " and " + words[n]}
+	}
+	return many + " " + words[0]
+}

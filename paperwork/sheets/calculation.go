@@ -10,6 +10,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 )
 
 // calculationSheet is the sheet that a checker follows with a pencil.
@@ -88,7 +89,7 @@ func splayList(h *rig.Hung) string {
 func checkRows(h *rules.Checked) (rows [][]string) {
 	row := func(of string, says rules.Wording, used string) {
 		at, worked, most := says()
-		rows = append(rows, []string{of, rules.WhereWords(at), worked, most, used})
+		rows = append(rows, []string{of, told.WhereWords(at), worked, most, used})
 	}
 	for _, u := range h.Uses {
 		row(u.Part, u.Says, say.Percent(u.Of))

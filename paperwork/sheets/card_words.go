@@ -97,12 +97,3 @@ func swingOf(h *rig.Hung, k int, way float64) string {
 	}
 	return say.Between(from, to, say.Turned)
 }
-
-// jointOf is the joint or the end that a finding names, in parentheses, and "" where it
-// names none.
-func jointOf(f rules.Finding) string {
-	if part := f.Where.Part(); part != "" {
-		return " (" + part + ")"
-	}
-	return ""
-}

@@ -1,14 +1,12 @@
 package sheets
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"hangpack/layouts"
 	"hangpack/layouts/parts"
-	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
+	"hangpack/paperwork/told"
 	"hangpack/paperwork/worked"
 )
 
@@ -60,35 +58,10 @@ func amongStacks(h *rules.Checked, stacks []layouts.StackCautions) []layouts.Sta
 	return append(stacks, layouts.StackCautions{Of: []layouts.StackMark{mark}, Items: items})
 }
 
-// gatheredCautions writes findings for paper. What is said alike of several places,
-// one after another, is said once, with all of them.
+// gatheredCautions writes findings for paper, those that repeat at once.
 func gatheredCautions(first string, findings []rules.Finding) (items []parts.Remark) {
-	for i := 0; i < len(findings); {
-		f, n := findings[i], i+1
-		for n < len(findings) && findings[n].Rule == f.Rule && findings[n].Says == f.Says {
-			n++
-		}
-		at := rules.WhereWords(f.Where)
-		if last := findings[n-1]; n-i == 2 {
-			at += ", " + rules.WhereWords(last.Where)
-		} else if n-i > 2 {
-			at = "joints " + jointList(findings[i:n])
-		}
-		items = append(items, parts.Remark{Where: at, Says: first + f.Lead() + f.Says})
-		i = n
+	for _, l := range told.Gathered(findings) {
+		items = append(items, parts.Remark{Where: told.WhereWords(l.At...), Says: first + l.OnPaper()})
 	}
 	return items
-}
-
-// jointList writes the places of findings, the word joint left out.
-func jointList(findings []rules.Finding) string {
-	var all []string
-	for _, f := range findings {
-		if f.Where == (rig.Where{Joint: f.Where.Joint}) {
-			all = append(all, fmt.Sprint(f.Where.Joint))
-		} else {
-			all = append(all, rules.WhereWords(f.Where))
-		}
-	}
-	return strings.Join(all, ", ")
 }

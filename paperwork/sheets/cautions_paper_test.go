@@ -95,7 +95,7 @@ func TestLongestWordsFit(t *testing.T) {
 	}
 	head, stack, _ := strings.Cut(trials.Plain, "  - id: SL\n")
 	for i := range 60 { // as many as a job may have
-		head += fmt.Sprintf("  - id: WWWW%d\n", 10+i) + stack
+		head += fmt.Sprintf("  - id: WWWW%d\n", 10+i) + strings.Replace(stack, "stage_left: 8.2 m", fmt.Sprintf("stage_left: %d m", i), 1)
 	}
 	for _, pdf := range []string{"", "paper: {size: Letter}\n"} {
 		j := trials.OpenJob(t, pdf+head)

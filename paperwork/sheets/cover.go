@@ -12,6 +12,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 	"hangpack/paperwork/worked"
 )
 
@@ -77,7 +78,7 @@ func jobFacts(j *worked.Job) []parts.Fact {
 // coverRow is one stack on the cover.
 func coverRow(h *rules.Checked) layouts.StackRow {
 	u, s := h.Unit(), h.Finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: h.ShortVerdict(), Held: h.Held(), To: pinTarget(h.Hung), Code: codeOf(h)}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: told.ShortVerdict(h), Held: h.Held(), To: pinTarget(h.Hung), Code: codeOf(h)}
 	r.Facts = []parts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
@@ -103,8 +104,8 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 // several stacks or gear entries is said once.
 func openItems(j *worked.Job) (items []parts.Remark) {
 	for _, h := range j.Stacks {
-		for _, f := range h.Holds {
-			items = append(items, parts.Remark{Where: h.ID, Says: "HELD: " + f.Sentence()})
+		for _, l := range told.Gathered(h.Holds) {
+			items = append(items, parts.Remark{Where: h.ID, Says: "HELD: " + l.OnPaper() + " (" + told.WhereWords(l.At...) + ")"})
 		}
 	}
 	for _, h := range j.Stacks {

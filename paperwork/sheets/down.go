@@ -41,12 +41,9 @@ func downWarnings(h *rules.Checked, k int) []string {
 	if k == 0 {
 		return all
 	}
-	for _, f := range h.Cautions {
-		if f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == rules.LiftTilt || f.Rule == rules.LightPick) {
-			all = append(all, f.Lead()+f.Says+jointOf(f))
-		}
-	}
-	return all
+	return append(all, warningsOf(h, func(f rules.Finding) bool {
+		return f.Where.Lift == h.Joined(k-1).Lift && (f.Rule == rules.LiftTilt || f.Rule == rules.LightPick)
+	})...)
 }
 
 // downSteps are what to do to release set k, counted from 0.

@@ -7,48 +7,35 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 )
 
 // liftWarnings are the cautions that come up at lift k, counted from 0.
-func liftWarnings(h *rules.Checked, k int) (all []string) {
+func liftWarnings(h *rules.Checked, k int) []string {
 	at := h.Joined(k).Lift
-	var pushed []rules.Finding
-	for _, f := range h.Cautions {
-		switch {
-		case f.Where.Lift != at:
-		case f.Rule == rules.LinkPushed:
-			pushed = append(pushed, f)
-		case at > 0:
-			all = append(all, f.Lead()+f.Says+jointOf(f))
-		}
-	}
-	return append(append(pushedWarnings(h.Hung, pushed), all...), turnWarnings(h.Hung, k, 1)...)
+	all := warningsOf(h, func(f rules.Finding) bool {
+		return f.Where.Lift == at && (at > 0 || f.Rule == rules.LinkPushed)
+	})
+	return append(all, turnWarnings(h.Hung, k, 1)...)
 }
 
-// pushedWarnings warn of links that are pushed: of a few each by itself, of many in
-// one sentence that names the most pushed one.
-func pushedWarnings(h *rig.Hung, pushed []rules.Finding) (all []string) {
-	const few = 3
-	if len(pushed) > few {
-		return []string{manyPushed(h, pushed)}
+// warningsOf are some cautions of one lift, those that repeat at once: '… (joints 2 to 5)'.
+func warningsOf(h *rules.Checked, some func(rules.Finding) bool) (all []string) {
+	var here []rules.Finding
+	for _, f := range h.Cautions {
+		if some(f) {
+			f.Where.Lift = 0
+			here = append(here, f)
+		}
 	}
-	for _, f := range pushed {
-		all = append(all, f.Lead()+f.Says+jointOf(f))
+	for _, l := range told.Gathered(here) {
+		words := l.OnPaper()
+		if at := told.Places(l.At...); at != "" {
+			words += " (" + at + ")"
+		}
+		all = append(all, words)
 	}
 	return all
-}
-
-// manyPushed says of many pushed links which they are, and how far the worst is pushed.
-func manyPushed(h *rig.Hung, pushed []rules.Finding) string {
-	most, at := pushed[0], map[int]bool{}
-	for _, f := range pushed {
-		if f.By > most.By {
-			most = f
-		}
-		at[f.Where.Joint] = true
-	}
-	runs := say.Those(len(h.Cabinets), func(n int) bool { return at[n] })
-	return fmt.Sprintf("%sat %s; the most is that %s%s. Each stands on sheet CAUTIONS.", most.Lead(), say.Joints(runs), most.Says, jointOf(most))
 }
 
 // turnWarnings warn of the hinges that turn over at lift k, counted from 0; way is 1

@@ -11,6 +11,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 )
 
 // pinsMost is how many cabinets one pin sheet holds.
@@ -168,7 +169,7 @@ func pinNotes(h *rules.Checked) []string {
 	if slack := slackWords(h.Hung, h.Finished); slack != "" {
 		notes = append(notes, slack)
 	}
-	notes = append(notes, rules.PassedOverWords(h)...)
+	notes = append(notes, told.PassedOverWords(h)...)
 	if between := betweenWords(h.Hung); between != "" {
 		notes = append(notes, between)
 	}

@@ -189,7 +189,7 @@ func classWords(h *rig.Hung) string {
 // otherGroup is what hangs from the roof and belongs to no stack.
 func otherGroup(j *worked.Job) layouts.PointGroup {
 	u := j.Unit()
-	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks"}
+	g := layouts.PointGroup{ID: "Others", Name: "what this job hangs besides its stacks", Says: rules.OthersMeet(j.Job)}
 	for _, o := range j.Figures.Others {
 		g.Points = append(g.Points, layouts.VenuePoint{ID: o.ID,
 			Where:   []string{u.Across(o.StageLeft), u.UpDown(o.Downstage)},

@@ -28,13 +28,13 @@ func Out(file string, j *job.Job) (*Job, error) {
 		if err != nil {
 			return nil, err
 		}
-		c, err := rules.Choose(h)
+		c, err := choose(h)
 		if err != nil {
 			return nil, err
 		}
 		w.Stacks = append(w.Stacks, c)
 	}
-	rules.CompareTwins(w.Stacks)
+	rules.CompareStacks(j, w.Stacks)
 	w.Figures = FiguresOf(j, w.Stacks)
 	return w, nil
 }

@@ -1,0 +1,51 @@
+package rules
+
+import (
+	"math"
+
+	"hangpack/calc"
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
+)
+
+// barTilt: the bar tilts further than its maker allows.
+var barTilt = Rule{ID: "bar_tilt", Title: "Bar tilt", Severity: Hold, Grave: ComesDown, states: checkTilt}
+
+func checkTilt(c *check, s *rig.State) {
+	limit := c.Bar.TiltLimit
+	if limit == nil {
+		return
+	}
+	down := func() string { return say.Trimmed(calc.Degrees(limit.Down)) + "° down" }
+	up := func() string { return say.Trimmed(calc.Degrees(limit.Up)) + "° up" }
+	c.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
+		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + c.Bar.Key + ")"
+	})
+	if s.Tilt > limit.Down+rig.Within {
+		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), c.Bar.Key)
+		f.Of, f.By = "down", s.Tilt
+	}
+	if -s.Tilt > limit.Up+rig.Within {
+		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), c.Bar.Key)
+		f.Of, f.By = "up", -s.Tilt
+	}
+}
+
+// LiftTilt is the ID of its rule, for sheets that treat its findings apart.
+const LiftTilt = "lift_tilt"
+
+// liftTilt: the bar tilts further at a lift than practice has it; the worst lift.
+var liftTilt = Rule{ID: LiftTilt, Title: "Tilt at a lift", Severity: Caution, Grave: Lurches, stack: checkLiftTilt}
+
+func checkLiftTilt(c *check) {
+	most, worst := c.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)
+	for _, s := range c.Lifts {
+		if math.Abs(s.Tilt) > most {
+			most, worst = math.Abs(s.Tilt), s
+		}
+	}
+	if worst != nil {
+		c.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
+			say.Aim(worst.Tilt), say.Trimmed(calc.Degrees(c.Job.Practice.LiftTilt))).By = most
+	}
+}
