@@ -1,6 +1,7 @@
 package laws
 
 import (
+	"fmt"
 	"math"
 	"math/cmplx"
 	"slices"
@@ -32,7 +33,12 @@ func hooksAndChainReach(t *trial) {
 		t.near(p.ID+": high hook", *pick.Steel-pick.Above.Length, *p.HighHook)
 		lowest := math.Inf(1)
 		for _, v := range h.Ways() {
-			lowest = math.Min(lowest, slices.Min(lowHooks(v, i)))
+			want, places := lowHooks(v, i), v.LowPlaces(i)
+			lowest = math.Min(lowest, slices.Min(want))
+			t.must(len(want) == len(places), "%s: %d places to come down to, have to be %d", p.ID, len(places), len(want))
+			for n, at := range places {
+				t.near(fmt.Sprintf("%s: place %d to come down to", p.ID, n), want[n], at.Hook)
+			}
 		}
 		hangs := *p.HighHook - pick.Hoist.Headroom - (pick.Hoist.ChainLength-t.Practice.LimitReserve)/float64(pick.Hoist.Falls)
 		t.must(held == (hangs > lowest) || math.Abs(hangs-lowest) < 1e-6, "%s: held for its chain: %v, which comes down to %v of %v m", p.ID, held, hangs, lowest)

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -106,6 +107,25 @@ func TestChainDownToTheSetAsItStands(t *testing.T) {
 		h := trials.OpenJob(t, trials.Edited(t, edits...)).Stacks[0]
 		assert.InDelta(t, 0.18+tt.high+0.095, h.LowestPlace(0).Hook, 2e-6, tt.name)
 	}
+}
+
+// TestChainOfUnknownCentres: the hold is of the lowest place wherever centres of gravity
+// that are not known lie. Without a dolly one pick comes down to trim alone, which goes by
+// how the stack hangs.
+func TestChainOfUnknownCentres(t *testing.T) {
+	yaml := strings.ReplaceAll(strings.Replace(trials.UnknownJob(t), "chain_length: 20 m", "chain_length: 4 m", 1), "    dolly: dolly\n", "")
+	h := trials.OpenJob(t, yaml).Stacks[0]
+	lowest := h.LowestOfWays(0)
+	require.NotEqual(t, h.Unit().Length(h.LowestPlace(0).Hook), h.Unit().Length(lowest.Hook), "else this says nothing")
+	var found []string
+	for _, f := range h.Holds {
+		if f.Rule == "chain_reach" {
+			found = append(found, f.Says)
+		}
+	}
+	require.Len(t, found, 1)
+	assert.Contains(t, found[0], "and it has to come to "+rules.LowWords(h.Hung, lowest))
+	assert.Contains(t, found[0], "if the centre of gravity that is not known lies ")
 }
 
 // TestMostOfAny: five boxes and three others are eight cabinets, and each type is within
