@@ -71,6 +71,7 @@ var lawsOfHooks = []proof.Check{
 
 var lawsOfPoints = []proof.Check{
 	{Figure: "design load", Keys: []string{"design_kg"}, Against: "each factor is taken once", Unit: ofLoad, Run: designLoads},
+	{Figure: "a set as it stands", Keys: []string{"chain_needed_m", "holds"}, Against: "pitches as complex numbers, the lowest one's under side level", Unit: "m", Run: columnsStand},
 	{Figure: "chain", Keys: []string{"chain_needed_m", "holds"}, Against: "the chain keeps its length", Unit: "m", Run: chainKept},
 	{Figure: "force on one pin", Keys: []string{"holds"}, Against: "the pins of a joint carry its force between them", Unit: "of the force", Run: pinsShare},
 }

@@ -202,3 +202,25 @@ func TestDegrees(t *testing.T) {
 	assert.InDelta(t, 180, Degrees(math.Pi), 1e-12)
 	assert.InDelta(t, math.Pi/6, Radians(30), 1e-15)
 }
+
+// TestStanding: four cabinets of 290 mm on the flat of a wedge, 290 mm in front, 225 mm
+// behind and 420 mm deep. By hand: the lowest looks atan(32.5/420) = 4.4248 degrees up.
+// With no splay between them the top hinge is 4 · 290 · cos 4.4248° = 1156.54 mm up. With
+// splays of 2, 3 and 4 degrees down the column they look 4.4248, 8.4248, 11.4248 and
+// 13.4248 degrees up, from the lowest: 290 · (0.99702 + 0.98921 + 0.98019 + 0.97268) =
+// 1142.34 mm.
+func TestStanding(t *testing.T) {
+	seat := Wedge{0.29, 0.225, 0.42}.Seat()
+	assert.InDelta(t, -4.4248*deg, seat, 5e-5*deg)
+	column := make([]Cabinet, 4)
+	for k := range column {
+		column[k].HingePitch = 0.29
+	}
+	column[0].Splay = 12 * deg // of the joint to the bar: not of this column
+	assert.InDelta(t, 1.15654, Standing(column, seat), 5e-6)
+	column[1].Splay, column[2].Splay, column[3].Splay = 2*deg, 3*deg, 4*deg
+	assert.InDelta(t, 1.14234, Standing(column, seat), 5e-6)
+	assert.InDelta(t, 0.29, Standing(column[:1], 0), 1e-12, "one alone, its front plumb")
+	assert.Zero(t, Standing(nil, seat))
+	assert.Zero(t, Wedge{0.3, 0.3, 0.4}.Seat())
+}

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"math"
+	"math/cmplx"
 	"math/rand"
 
 	"gonum.org/v1/gonum/mat"
@@ -63,6 +64,28 @@ var chainKept = drawn(200, func(c *tally, r *rand.Rand) {
 	c.near(h.ChainLength, length, 1, 1e-9, "chain, m")
 	c.near(h.ChainLength, ChainNeeded(high, hook, h, reserve), 1, 1e-9, "chain that comes down to where it comes, m")
 	c.near(reserve, ChainNeeded(high, high-h.Headroom+between(r, 0, 5), h, reserve), 1, 1e-12, "run right up it hangs lower than that already, m")
+})
+
+// A column that stands is one long lever of pitches: each is added to the last as a
+// complex number, turned back by the joint below it. The lowest one's under side is level,
+// by the corners of its outline.
+var columnsStand = drawn(200, func(c *tally, r *rand.Rand) {
+	column := make([]Cabinet, 1+r.Intn(8))
+	for k := range column {
+		column[k] = Cabinet{HingePitch: between(r, 0.1, 0.5), Splay: between(r, 0, 0.3)}
+	}
+	w := Wedge{Front: between(r, 0.15, 0.5), Depth: between(r, 0.2, 0.8)}
+	w.Back = w.Front * between(r, 0.4, 1.1)
+	seat := w.Seat()
+	under := Outline(w.Depth, w.Front, w.Back, between(r, 0, 0.05), 0)
+	front, rear := moved([]float64{0, 0}, seat, under[1].Behind, under[1].Below), moved([]float64{0, 0}, seat, under[2].Behind, under[2].Below)
+	c.near(front[1], rear[1], 1, 1e-12, "under side, m")
+	turn, at := cmplx.Rect(1, -seat), complex128(0)
+	for k := len(column) - 1; k >= 0; k-- {
+		at += complex(0, column[k].HingePitch) * turn
+		turn *= cmplx.Rect(1, column[k].Splay)
+	}
+	c.near(imag(at), Standing(column, seat), 1, 1e-12, "top hinge, m")
 })
 
 // The worse pin takes its share, the other one the rest, and one pin all.

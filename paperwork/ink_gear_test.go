@@ -19,7 +19,7 @@ func (g *crowd) rig(w writer) setup {
 	if takes == 0 {
 		takes = 40
 	}
-	w("  dollies:\n    %s: {takes: %d, mass: %.0f kg, deck_height: %s}\n  hoists:", r.dolly, takes, g.between(0, 5000), g.length(g.between(10, 1000)))
+	w("  dollies:\n    %s: {takes: %d, mass: %.0f kg, deck_height: %s, stands: plumb}\n  hoists:", r.dolly, takes, g.between(0, 5000), g.length(g.between(10, 1000)))
 	for _, h := range r.hoists {
 		w("    %s: {capacity: %.1f t, mass: %.0f kg, chain_mass: %.1f kg/m, chain_length: %.0f m, falls: %d, headroom: 550 mm, speed: 4 m/min, class: %q}",
 			h, g.between(5, 100), g.between(0, 100)*g.between(1, 50), g.between(0, 10)*g.between(0.5, 10), g.between(80, 200), 1+g.Intn(8)/7*g.Intn(8), g.text("over people", 48))

@@ -170,7 +170,7 @@ func (g *crowd) stack(w writer, n int, types []string, r setup) {
 		}
 	}
 	if g.Intn(2) == 0 {
-		w("    pins_set: %s", g.pick("on_dolly", "in_the_air"))
+		w("    pins_set: %s", g.pick("on_dolly", "at_the_hoist", "in_the_air"))
 	}
 	w("    aim: %.1f deg %s", g.between(0, 30), g.pick("up", "down"))
 	g.hang(w, r)

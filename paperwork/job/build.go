@@ -19,6 +19,7 @@ type gear struct {
 	hoists   map[string]*Hoist
 
 	tolerance float64 // practice.aim_tolerance, rad
+	pinsSet   PinsSet // practice.pins_set
 }
 
 // build turns what was read into a job, and checks one thing against another.
@@ -67,6 +68,7 @@ func (b builder) gear(root *value) gear {
 		hoists:   each(all, "hoists", newHoist),
 
 		tolerance: root.number("practice.aim_tolerance"),
+		pinsSet:   PinsSet(root.word("practice.pins_set")),
 	}
 }
 

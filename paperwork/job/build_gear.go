@@ -16,6 +16,9 @@ func (b builder) cabinet(key string, v *value) *Cabinet {
 		PinRatings: pinRatings(v.field("pin_ratings")),
 		LinkPushes: v.word("link_pushes") == "yes",
 	}
+	if key == OfAnyType {
+		b.in.complain(v.home, v.key, "no type of cabinet is called \"any\"; under most that is all types together: call this one something else")
+	}
 	if !v.has("name") {
 		c.Name = key
 	}
@@ -90,8 +93,9 @@ func (b builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	}
 	for _, name := range v.names {
 		limit := v.fields[name]
-		use := &value{key: limit.key, spot: limit.home, text: name}
-		named(b, use, cabinets, "gear.cabinets")
+		if name != OfAnyType {
+			named(b, &value{key: limit.key, spot: limit.home, text: name}, cabinets, "gear.cabinets")
+		}
 		limits = append(limits, Most{name, int(limit.num)})
 	}
 	return limits
@@ -100,7 +104,7 @@ func (b builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 func origin(v *value) Origin { return Origin{Source(v.word("source")), v.word("as_of")} }
 
 func newDolly(key string, v *value) *Dolly {
-	return &Dolly{Origin: origin(v), Key: key, Takes: v.count("takes"), Mass: v.number("mass"), DeckHeight: v.number("deck_height")}
+	return &Dolly{Origin: origin(v), Key: key, Takes: v.count("takes"), Mass: v.number("mass"), DeckHeight: v.number("deck_height"), Plumb: v.word("stands") == "plumb"}
 }
 
 func newHoist(key string, v *value) *Hoist {

@@ -1,5 +1,7 @@
 package job
 
+import "cmp"
+
 // stack reads one stack. Where something it needs was complained of, what
 // hangs on it is passed over.
 func (b builder) stack(v *value, g gear) Stack {
@@ -8,7 +10,7 @@ func (b builder) stack(v *value, g gear) Stack {
 		Pan:     v.number("place.pan"),
 		Bar:     named(b, v.field("bar"), g.bars, "gear.bars"),
 		Dolly:   named(b, v.field("dolly"), g.dollies, "gear.dollies"),
-		PinsSet: PinsSet(v.word("pins_set")),
+		PinsSet: cmp.Or(PinsSet(v.word("pins_set")), g.pinsSet),
 		Aim:     v.number("aim"),
 		Floor:   v.number("floor"),
 	}

@@ -96,11 +96,15 @@ type Bar struct {
 	PinRatings         *PinRatings
 }
 
-// Most is the most cabinets of one type that a bar's maker allows below it.
+// Most is the most cabinets of one type, or of all types together, that a bar's
+// maker allows below it.
 type Most struct {
-	Cabinet string // key
+	Cabinet string // key, or OfAnyType
 	Count   int
 }
+
+// OfAnyType stands in Most for all types of cabinet together. No type is called so.
+const OfAnyType = "any"
 
 // TiltLimit is how far a bar may tilt, in radians, both positive.
 type TiltLimit struct{ Down, Up float64 }
@@ -112,6 +116,7 @@ type Dolly struct {
 	Takes      int
 	Mass       float64 // kg
 	DeckHeight float64 // m
+	Plumb      bool    // what stands on it has the front of its lowest cabinet plumb; else it rests flat on it
 }
 
 // Hoist is one type of hoist.
@@ -142,14 +147,15 @@ type LoadCell string
 // AboveHoist is the LoadCell that has hoist and chain below it.
 const AboveHoist LoadCell = "above_hoist"
 
-// PinsSet says when a crew sets the link pins of a dolly: on_dolly,
-// in_the_air, or "" when not given.
+// PinsSet says how the link pins within a set come to be in their holes:
+// on_dolly, at_the_hoist, in_the_air, or "" when not given.
 type PinsSet string
 
 // The values of PinsSet.
 const (
-	OnDolly  PinsSet = "on_dolly"
-	InTheAir PinsSet = "in_the_air"
+	OnDolly    PinsSet = "on_dolly"     // set before the set rolls in
+	AtTheHoist PinsSet = "at_the_hoist" // rolls in as it was in the truck, and is set joint by joint below the hoist
+	InTheAir   PinsSet = "in_the_air"   // hinges alone until it is raised clear
 )
 
 // Stack is one column of cabinets under its bar.
@@ -164,9 +170,9 @@ type Stack struct {
 	Cabinets             []Placed // from the top; 1 to 40
 	Dolly                *Dolly   // nil when not given
 	Sets                 Sets     // how many cabinets on each dolly, from the top; at least one
-	PinsSet              PinsSet
-	Aim                  float64 // rad, positive down
-	Picks                []Pick  // one, or front and rear
+	PinsSet              PinsSet  // its own, or that of practice
+	Aim                  float64  // rad, positive down
+	Picks                []Pick   // one, or front and rear
 	LoadCell             LoadCell
 	Trim                 Trim
 	Floor                float64 // m

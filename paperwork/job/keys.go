@@ -101,7 +101,7 @@ type Key struct {
 
 	// Of a key of practice:
 	Short string              // what people call it, before its value
-	field func(*Practice) any // the field that it fills: *float64 or *bool
+	field func(*Practice) any // the field that it fills: *float64, *bool or *PinsSet
 }
 
 // Keys returns the table of keys, in the order of a job file. It is what the

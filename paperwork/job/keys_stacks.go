@@ -1,5 +1,8 @@
 package job
 
+// pinsSet are the ways to set link pins.
+var pinsSet = []string{string(OnDolly), string(AtTheHoist), string(InTheAir)}
+
 var stackKeys = []Key{
 	items("stacks", 1, 60, Required, "", "the stacks"),
 	section("stacks[]", Optional, "one stack"),
@@ -23,7 +26,7 @@ var stackKeys = []Key{
 	ref("stacks[].dolly", Optional, "", "what its sets travel on; they fill from the top"),
 	items("stacks[].sets", 1, 40, Optional, "", "how many cabinets on each dolly, if not as many as it takes"),
 	tally("stacks[].sets[]", 1, 40, Optional, "", "cabinets of one set"),
-	choice("stacks[].pins_set", Optional, "", "when link pins are set", "on_dolly", "in_the_air"),
+	choice("stacks[].pins_set", Optional, "", "when link pins are set", pinsSet...),
 	{Path: "stacks[].aim", Kind: Aim, Min: -60 * degree, Max: 60 * degree, Need: Required, Meaning: "wanted of cabinet 1: 1 deg down, 2 deg up, level"},
 	section("stacks[].trim", Required, "the height at which it stays; lowest or highest_pick"),
 	height("stacks[].trim.lowest", Optional, "", "of the lowest corner of a cabinet"),

@@ -51,6 +51,8 @@ var practiceKeys = []Key{
 		mass("practice.reading_floor", 0, 100, Defaulted, "20 kg", "no reading window is narrower to either side")),
 	fills("each hoist must hold alone", func(p *Practice) any { return &p.OneMustHold },
 		Key{Path: "practice.one_must_hold", Kind: Switch, Need: Defaulted, Default: "no", Meaning: "yes where each of two hoists, its pick and all below it must hold the stack alone"}),
+	fills("pins set", func(p *Practice) any { return &p.PinsSet },
+		choice("practice.pins_set", Optional, "", "pins_set of the stacks that do not say", pinsSet...)),
 }
 
 var cabinetKeys = []Key{
@@ -120,8 +122,8 @@ var barKeys = []Key{
 	{Path: "gear.bars.*.splay_holes[].splay", Kind: Degrees, Max: 30, Need: Required, Meaning: "the splay it sets"},
 	load("gear.bars.*.rating", masses, Optional, "of all that hangs from the hooks, the bar included"),
 	load("gear.bars.*.pick_rating", masses, Optional, "of one pick hole"),
-	{Path: "gear.bars.*.most", Kind: Names, Min: 1, Max: nameMost, Need: Optional, Meaning: "the maker's count limits, by type of cabinet"},
-	tally("gear.bars.*.most.*", 0, 1000, Optional, "", "most cabinets of that type"),
+	{Path: "gear.bars.*.most", Kind: Names, Min: 1, Max: nameMost, Need: Optional, Meaning: "the maker's count limits, by type of cabinet; any: of all types together"},
+	tally("gear.bars.*.most.*", 0, 1000, Optional, "", "most cabinets of that type, or of all types together"),
 	section("gear.bars.*.tilt_limit", Optional, "how far the bar may tilt"),
 	angle("gear.bars.*.tilt_limit.down", 90, Required, "", "front down"),
 	angle("gear.bars.*.tilt_limit.up", 90, Required, "", "front up"),
@@ -136,6 +138,7 @@ var dollyKeys = []Key{
 	tally("gear.dollies.*.takes", 1, 40, Required, "", "cabinets it takes"),
 	mass("gear.dollies.*.mass", 0, 5000, Required, "", "mass of one"),
 	size("gear.dollies.*.deck_height", Required, "", "what it rolls on up to its deck"),
+	choice("gear.dollies.*.stands", Defaulted, "flat", "how a set stands on it: flat on the under side of its lowest cabinet, or with that one's front plumb", "flat", "plumb"),
 }
 
 var hoistKeys = []Key{

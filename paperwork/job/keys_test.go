@@ -34,7 +34,7 @@ func TestRanges(t *testing.T) {
 		"gear.hoists.*.mass":                 "0 to 5000 kg",
 		"stacks[].extras[].mass":             "0 to 5000 kg",
 		"stacks[].rigging_below.mass":        "0 to 5000 kg",
-		"practice.reading_floor":             "0 to 5000 kg",
+		"practice.reading_floor":             "0 to 100 kg",
 		"gear.cabinets.*.width":              "5 mm to 5 m",
 		"gear.cabinets.*.hinge_pitch":        "5 mm to 5 m",
 		"gear.bars.*.pick_holes.spacing":     "5 mm to 5 m",

@@ -39,6 +39,7 @@ func TestDefaultsOfKeys(t *testing.T) {
 		"gear.cabinets.*.link_pushes":        "no",
 		"gear.bars.*.link_arm":               "the first cabinet's",
 		"gear.bars.*.splay_holes":            "[0]",
+		"gear.dollies.*.stands":              "flat",
 		"gear.hoists.*.falls":                "1",
 		"stacks[].name":                      "the id",
 		"stacks[].place.pan":                 "0",
@@ -62,7 +63,7 @@ func TestDefaultsOfKeys(t *testing.T) {
 // TestOptionalKeys: what may be left out and has no default stands here, and so may one of each pair and the spacing of a single hole. Names and
 // items of lists aside, all else without a default is required.
 func TestOptionalKeys(t *testing.T) {
-	want := strings.Fields(`job.prepared_by job.contact job.datum job.url gear_files
+	want := strings.Fields(`job.prepared_by job.contact job.datum job.url practice.pins_set gear_files
 		gear.cabinets.*.transport gear.cabinets.*.pin_ratings
 		gear.bars.*.rating gear.bars.*.pick_rating gear.bars.*.most gear.bars.*.tilt_limit gear.bars.*.pin_ratings gear.dollies
 		gear.bars.*.pick_holes.spacing gear.hoists.*.class gear.hoists.*.speed stacks[].hang.load_cell stacks[].twin_of stacks[].secondary other_points

@@ -17,6 +17,7 @@ type Practice struct {
 	LimitReserve  float64 // m
 	ReadingFloor  float64 // kg
 	OneMustHold   bool    // each of two hoists, and all below it, must hold the stack alone
+	PinsSet       PinsSet // of stacks that do not say; "" when not given
 }
 
 // practice fills a Practice from the keys of its section, each of which knows
@@ -29,6 +30,8 @@ func practice(section *value) (p Practice) {
 			*field = section.number(name)
 		case *bool:
 			*field = section.word(name) == "yes"
+		case *PinsSet:
+			*field = PinsSet(section.word(name))
 		}
 	}
 	return p
@@ -47,8 +50,9 @@ func (k Key) fieldOf(p *Practice) any {
 type PracticeValue struct {
 	Name  string  // of the key in its section: mass_tolerance
 	Short string  // what people call it: tolerance on masses
-	Kind  Kind    // Percent, Number, Angle, Length, Mass or Switch
+	Kind  Kind    // Percent, Number, Angle, Length, Mass, Switch or Word
 	Value float64 // in SI; of a Switch 1 for yes and 0 for no
+	Word  string  // of a Word; "" when not given
 }
 
 // Values lists the whole practice in the order of the table of keys.
@@ -62,6 +66,8 @@ func (p Practice) Values() (all []PracticeValue) {
 			if *field {
 				v.Value = 1
 			}
+		case *PinsSet:
+			v.Word = string(*field)
 		default:
 			continue
 		}

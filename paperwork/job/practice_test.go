@@ -19,17 +19,17 @@ func TestPracticeIsTheTable(t *testing.T) {
 			continue
 		}
 		assert.NotEmpty(t, row.Short, "%s: put it in fills(), with what people call it", row.Path)
-		assert.Contains(t, []Kind{Percent, Number, Angle, Length, Mass, Switch}, row.Kind,
+		assert.Contains(t, []Kind{Percent, Number, Angle, Length, Mass, Switch, Word}, row.Kind,
 			"%s: changes and the calculation sheet have to know how to write this kind; then add it here and to PracticeValue", row.Path)
 		field := row.fieldOf(&p)
 		require.NotNil(t, field, "%s: put it in fills(), with its field of Practice, or it is read and never used", row.Path)
 		assert.Empty(t, filledBy[field], "%s fills a field that another key fills", row.Path)
 		filledBy[field] = row.Path
-		if kept := reflect.TypeOf(field).Elem().Kind(); row.Kind == Switch {
-			assert.Equal(t, reflect.Bool, kept, row.Path)
-		} else {
-			assert.Equal(t, reflect.Float64, kept, row.Path)
+		kept := map[Kind]reflect.Kind{Switch: reflect.Bool, Word: reflect.String}[row.Kind]
+		if kept == reflect.Invalid {
+			kept = reflect.Float64
 		}
+		assert.Equal(t, kept, reflect.TypeOf(field).Elem().Kind(), row.Path)
 	}
 	fields := reflect.ValueOf(&p).Elem()
 	for i := range fields.NumField() {
@@ -41,11 +41,12 @@ func TestPracticeIsTheTable(t *testing.T) {
 // TestPracticeValues: the list has what the job gives, in the order of the
 // table.
 func TestPracticeValues(t *testing.T) {
-	j, complaints := readText(strings.Replace(least, "gear:", "practice: {one_must_hold: yes, hoist_use: 80 %}\ngear:", 1))
+	j, complaints := readText(strings.Replace(least, "gear:", "practice: {one_must_hold: yes, hoist_use: 80 %, pins_set: at_the_hoist}\ngear:", 1))
 	require.Empty(t, complaints)
 	all := j.Practice.Values()
 	assert.Len(t, all, reflect.TypeOf(j.Practice).NumField())
-	assert.Equal(t, PracticeValue{"mass_tolerance", "tolerance on masses", Percent, 0.05}, all[0])
-	assert.Equal(t, PracticeValue{"hoist_use", "use of hoists", Percent, 0.8}, all[2])
-	assert.Equal(t, PracticeValue{"one_must_hold", "each hoist must hold alone", Switch, 1}, all[len(all)-1])
+	assert.Equal(t, PracticeValue{"mass_tolerance", "tolerance on masses", Percent, 0.05, ""}, all[0])
+	assert.Equal(t, PracticeValue{"hoist_use", "use of hoists", Percent, 0.8, ""}, all[2])
+	assert.Equal(t, PracticeValue{"one_must_hold", "each hoist must hold alone", Switch, 1, ""}, all[len(all)-2])
+	assert.Equal(t, PracticeValue{"pins_set", "pins set", Word, 0, "at_the_hoist"}, all[len(all)-1])
 }

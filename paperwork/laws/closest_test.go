@@ -132,13 +132,16 @@ func (c closestOf) dollies(h *rig.Hung) {
 		}
 	}
 	for _, m := range h.Bar.Most {
-		n := 0
+		n, of := 0, m.Cabinet
 		for _, c := range h.Cabinets {
-			if c.Key == m.Cabinet {
+			if c.Key == m.Cabinet || m.Cabinet == "any" {
 				n++
 			}
 		}
-		c.spare("number of "+m.Cabinet, float64(m.Count-n))
+		if of == "any" {
+			of = "all types together"
+		}
+		c.spare("number of "+of, float64(m.Count-n))
 	}
 }
 
@@ -161,9 +164,9 @@ func (c closestOf) heights(h *rig.Hung) {
 			}
 			c.spare("headroom", high-(at+pick.Below.Length+pick.Hoist.Headroom+p.LimitReserve))
 		}
-		if h.Dolly != nil {
-			hook := high - pick.Hoist.Headroom - (pick.Hoist.ChainLength-p.LimitReserve)/float64(pick.Hoist.Falls)
-			c.spare("chain reach", h.OnDolly(0)-h.Hole(i).Below+pick.Below.Length-hook)
+		hook := high - pick.Hoist.Headroom - (pick.Hoist.ChainLength-p.LimitReserve)/float64(pick.Hoist.Falls)
+		for _, low := range lowHooks(h, i) {
+			c.spare("chain reach", low-hook)
 		}
 	}
 }

@@ -76,7 +76,9 @@ func (n tree) renameUses(to map[string]string) {
 	for _, b := range n.at("gear", "bars").items() {
 		if most := b.at("most"); most.Node != nil {
 			for i := 0; i < len(most.Content); i += 2 {
-				most.Content[i].Value = to[most.Content[i].Value]
+				if named := most.Content[i]; named.Value != "any" {
+					named.Value = to[named.Value]
+				}
 			}
 		}
 	}

@@ -21,7 +21,7 @@ var laws = []law{
 	{"most-is-the-worst", "no lift loads a point more than is told", "most hoist_use", mostIsTheWorst},
 	{"heights-of-one-body", "a rigid body at trim has each of its places at one height", "lowest_m pick_height_m", heightsAreOfOneBody},
 	{"points-over-picks", "chains hang plumb, so a point stands over its pick hole", "stage_left_m downstage_m", pointsStandOverTheirPicks},
-	{"hooks-and-chain-reach", "a hook stands rigging above its pick, and comes down as far as its chain lets it", "low_hook_m high_hook_m chain_needed_m", hooksAndChainReach},
+	{"hooks-and-chain-reach", "a hook stands rigging above its pick, and its chain comes down to trim, to each roll-in, to the bar on the first dolly and, of two picks, to the bar on the floor", "low_hook_m high_hook_m chain_needed_m", hooksAndChainReach},
 	{"lifts-grow", "each lift joins one set, and the last one is the finished stack", "set cabinets_flown mass_kg set_sum_deg", liftsGrow},
 	{"lifts-in-their-room", "the next dolly goes below the lowest corner", "drop_m pick_clear_m", liftsHangInTheirRoom},
 	{"windows-hold-the-reading", "what is worked out is within what may be read", "low_kg high_kg hook_kg", windowsHoldTheReading},

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"math/cmplx"
-	"slices"
 
 	"hangpack/calc"
 	"hangpack/paperwork/rig"
@@ -127,30 +126,6 @@ func pointsStandOverTheirPicks(t *trial) {
 		in := complex(h.Downstage, h.StageLeft) + cmplx.Rect(ahead, h.Pan)
 		t.near(p.ID+": downstage", real(in), p.Downstage)
 		t.near(p.ID+": stage left", imag(in), p.StageLeft)
-	})
-}
-
-func hooksAndChainReach(t *trial) {
-	t.eachPoint(func(h *rules.Checked, f worked.StackFigures, i int, p rig.Point) {
-		pick := h.Picks[i]
-		t.near(p.ID+": low hook", p.PickHeight+pick.Below.Length, p.LowHook)
-		t.must((p.HighHook == nil) == (pick.Steel == nil), "%s: high hook without steel", p.ID)
-		t.must((p.ChainNeeded == nil) == (pick.Steel == nil || h.Dolly == nil), "%s: chain without steel or dolly", p.ID)
-		if p.HighHook != nil {
-			t.near(p.ID+": high hook", *pick.Steel-pick.Above.Length, *p.HighHook)
-		}
-		if p.ChainNeeded == nil {
-			return
-		}
-		down := h.Floor + h.Dolly.DeckHeight + pick.Below.Length + imag(picksAt(h, f, 0)[i])
-		for _, c := range h.Cabinets[:h.Sets[0]] {
-			down += c.HingePitch
-		}
-		short := *p.ChainNeeded - pick.Hoist.ChainLength
-		held := slices.Contains(placesOf(f.Holds), say.Listed("chain_reach", string(h.End(i))))
-		t.must(held == (short > 0) || math.Abs(short) < 1e-6, "%s: held for its chain: %v, which is %v m short", p.ID, held, short)
-		reaches := *p.HighHook - pick.Hoist.Headroom - (*p.ChainNeeded-t.Practice.LimitReserve)/float64(pick.Hoist.Falls)
-		t.near(p.ID+": how low its hook comes with the chain needed", down, reaches)
 	})
 }
 

@@ -69,6 +69,9 @@ func writeHeights(j *worked.Job, b *strings.Builder) {
 		}
 		for n, p := range j.Figures.Stacks[i].Points {
 			say.Inset(b, p.ID+": hoist at most "+rules.HoistSum(h.Hung, n))
+			if p.ChainNeeded != nil {
+				say.Inset(b, p.ID+": chain for its hook down to "+rules.LowWords(h.Hung, h.LowestOfWays(n)))
+			}
 		}
 	}
 	for _, o := range j.Figures.Others {

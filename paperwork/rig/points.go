@@ -4,9 +4,8 @@ import (
 	"hangpack/calc"
 )
 
-// Point is one point of the roof that carries a stack. HighHook is nil
-// where the height of the steel is not given, ChainNeeded there and where no
-// dolly is. Carried is of the finished stack; Most is the most that it carries
+// Point is one point of the roof that carries a stack. HighHook and
+// ChainNeeded are nil where the height of the steel is not given. Carried is of the finished stack; Most is the most that it carries
 // from the first lift on. Alone is what it carries with the other hoist slack,
 // masses with their tolerance, nought where there is no other, and AloneDesign that with
 // the dynamic factor. Governing is the largest design load over finished stack, lifts and

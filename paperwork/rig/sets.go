@@ -1,6 +1,8 @@
 package rig
 
 import (
+	"slices"
+
 	"hangpack/calc"
 	"hangpack/paperwork/job"
 )
@@ -13,6 +15,33 @@ func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 func (h *Hung) inSet(k int) []job.Placed {
 	first := h.Sets.First(k)
 	return h.Cabinets[first : first+h.Sets[k]]
+}
+
+// Seat is the aim of the lowest cabinet of set k, counted from 0, as it stands, in
+// radians, positive front down: flat on its under side, or with its front plumb where
+// the dolly holds it so.
+func Seat(h *Hung, k int) float64 {
+	if h.Dolly != nil && h.Dolly.Plumb {
+		return 0
+	}
+	low := h.Cabinets[h.Sets.First(k)+h.Sets[k]-1]
+	return calc.Wedge{Front: low.FrontHeight, Back: low.BackHeight, Depth: low.Depth}.Seat()
+}
+
+// Standing is how high the top hinge of set k, counted from 0, is above what the set
+// stands on, in m, before any joint of it is opened: set on its dolly it is curved as it
+// will hang; else, or where the job does not say, its links are in their truck holes.
+// That of a truck hole which is not given is taken for 0.
+func Standing(h *Hung, k int) float64 {
+	first := h.Sets.First(k)
+	stands := slices.Clone(h.Body.Cabinets[first : first+h.Sets[k]])
+	for i := 1; i < len(stands) && h.PinsSet != job.OnDolly; i++ {
+		stands[i].Splay = 0
+		if hole := Transport(h, first+i+1); hole != nil {
+			stands[i].Splay = calc.Radians(hole.Splay)
+		}
+	}
+	return calc.Standing(stands, Seat(h, k))
 }
 
 // SetMass is the mass of set k with what is tied to its cabinets, in kg, and

@@ -7,35 +7,68 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// chainReach: the hook does not come down to the bar on the first dolly.
+// chainReach: a hook does not come down to the lowest place that it has to come to:
 //
-//	high hook - headroom - (chain_length - limit_reserve)/falls >
-//	floor + deck + hinge pitches of set 1 + the hole above the hinge + rigging below
+//	high hook - headroom - (chain_length - limit_reserve)/falls > low hook there
+//
+// at trim; with a dolly also at every roll-in, and onto the bar on dolly A; and, of the
+// bar of two picks, down to the floor. It needs the height of the steel.
 var chainReach = Rule{ID: "chain_reach", Title: "Chain too short", Severity: Hold, Grave: NoFit, stack: checkChain}
 
 func checkChain(c *check) {
-	if c.Dolly == nil {
-		return
-	}
 	for i, p := range c.Picks {
 		if p.Steel == nil {
 			continue
 		}
-		lowest, wanted := c.Reach(i)
-		c.measured("chain reach", wanted-lowest, func() (rig.Where, string, string) {
-			return rig.Where{End: c.End(i)}, reachSum(c.Hung, i, lowest), "down to " + c.Unit().Length(wanted) + ", onto the bar on dolly A"
+		at, reach, low := rig.Where{End: c.End(i)}, c.Reach(i), c.LowestPlace(i)
+		c.measured("chain reach", low.Hook-reach, func() (rig.Where, string, string) {
+			return at, reachSum(c.Hung, i, c.Unit().Length), "down to " + LowWords(c.Hung, low) + ": " + placeSum(c.Hung, i, low, c.Unit().Length)
 		})
-		if lowest > wanted+rig.Within {
-			write := c.Unit().Apart(lowest, wanted)
-			c.hold(rig.Where{End: c.End(i)}, "the hook comes down to %s and has to come to %s, onto the bar on dolly A",
-				write(lowest), write(wanted))
+		if reach > low.Hook+rig.Within {
+			write := c.Unit().Apart(reach, low.Hook)
+			c.hold(at, "%s, and it has to come to %s, %s: %s", reachSum(c.Hung, i, write), write(low.Hook), LowFor(low), placeSum(c.Hung, i, low, write)).By = reach - low.Hook
 		}
 	}
 }
 
 // reachSum writes how low hoist i lets its hook down.
-func reachSum(h *rig.Hung, i int, lowest float64) string {
-	u, m := h.Unit(), h.Picks[i].Hoist
-	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", u.Length(*h.HighHook(i)), u.Length(m.Headroom),
-		u.Length(m.ChainLength), u.Length(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), u.Length(lowest))
+func reachSum(h *rig.Hung, i int, write func(float64) string) string {
+	m := h.Picks[i].Hoist
+	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", write(*h.HighHook(i)), write(m.Headroom),
+		write(m.ChainLength), write(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), write(h.Reach(i)))
+}
+
+// LowWords write how low a hook comes and for what: '1.58 m, onto the bar on dolly A'.
+func LowWords(h *rig.Hung, low rig.LowPlace) string {
+	return h.Unit().Length(low.Hook) + ", " + LowFor(low)
+}
+
+// LowFor writes what a hook comes down for.
+func LowFor(low rig.LowPlace) string {
+	switch low.To {
+	case rig.AtRollIn:
+		return fmt.Sprintf("to the roll-in after lift %d", low.Lift)
+	case rig.OntoDolly:
+		return "onto the bar on dolly A"
+	case rig.OntoFloor:
+		return "to the bar on the floor"
+	}
+	return "at trim"
+}
+
+// placeSum writes how high hook i is at a place that it has to come down to.
+func placeSum(h *rig.Hung, i int, low rig.LowPlace, write func(float64) string) string {
+	below, hole := h.Picks[i].Below.Length, -h.Hole(i).Below
+	bar := fmt.Sprintf("pick hole %s above the hinge", write(hole))
+	if hole < 0 {
+		bar = fmt.Sprintf("pick hole %s below the hinge", write(-hole))
+	}
+	switch low.To {
+	case rig.OntoDolly:
+		return fmt.Sprintf("floor %s, deck %s, dolly A as it stands %s (cabinet %d %s), %s, rigging %s", write(h.Floor), write(h.Dolly.DeckHeight),
+			write(rig.Standing(h, 0)), h.Sets[0], say.Aim(rig.Seat(h, 0)), bar, write(below))
+	case rig.OntoFloor:
+		return fmt.Sprintf("floor %s, %s, rigging %s", write(h.Floor), bar, write(below))
+	}
+	return fmt.Sprintf("pick hole %s + rigging %s", write(low.Hook-below), write(below))
 }

@@ -19,8 +19,7 @@ func checkHeadroom(c *check) {
 	}
 	for k, s := range c.Lifts {
 		for i := range c.Picks {
-			below := s.HighestPick() - s.Picks[i].Z
-			headroomAt(c, i, rig.Where{Lift: s.Lift, End: c.End(i)}, c.RollIn(k)-below)
+			headroomAt(c, i, rig.Where{Lift: s.Lift, End: c.End(i)}, c.PickAtRollIn(k, i))
 		}
 	}
 }

@@ -10,34 +10,47 @@ import (
 // NotChecked is the ID of its rule, whose cautions are counted and listed apart.
 const NotChecked = "not_checked"
 
-// notChecked: a limit that the gear of the stack does not give, or steel whose height is
-// not given. Its sentences begin by themselves.
+// notChecked: a limit that the gear of the stack does not give, steel whose height is not
+// given, or a stack without a dolly. It names in words what is not checked. Its sentences
+// begin by themselves.
 var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, Grave: Unknown, stack: checkUnchecked}
 
 func checkUnchecked(c *check) {
-	b := c.Bar
-	unchecked := func(given bool, gear, what string) {
-		if !given {
-			c.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s not given", what)
-		}
-	}
-	unchecked(b.Rating > 0, b.Key, "rating of the bar")
-	unchecked(b.PickRating > 0, b.Key, "pick_rating of the bar")
-	unchecked(b.PinRatings != nil, b.Key, "pin_ratings of the bar")
-	unchecked(b.Most != nil, b.Key, "most, the number of cabinets below the bar,")
+	uncheckedBar(c)
 	for _, t := range c.Types() {
-		unchecked(b.Most == nil || limited(c.Hung, t), b.Key, "most of "+t.Key+" below the bar")
+		c.unchecked(t.PinRatings != nil, t.Key, "the hinge and link pins of "+t.Key, noRating)
 	}
-	unchecked(b.TiltLimit != nil, b.Key, "tilt_limit of the bar")
-	for _, t := range c.Types() {
-		unchecked(t.PinRatings != nil, t.Key, "pin_ratings of the cabinet")
-	}
-	unchecked(c.Picks[0].Steel != nil, "", "height of the steel of "+c.ID)
+	c.unchecked(c.Picks[0].Steel != nil, "", "headroom and chain", "the height of the steel is not given")
+	c.unchecked(c.Dolly != nil, "", "chain and headroom down to the dollies", "no dolly given")
 }
 
-// limited reports whether the bar's maker limits how many of a type it takes.
-func limited(h *rig.Hung, t *job.Cabinet) bool {
-	return slices.ContainsFunc(h.Bar.Most, func(m job.Most) bool { return m.Cabinet == t.Key })
+const noRating = "no rating given"
+
+// unchecked cautions of what is not checked, and why, where what that takes is not given.
+func (c *check) unchecked(given bool, gear, what, why string) {
+	if !given {
+		c.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s: %s", what, why)
+	}
+}
+
+// uncheckedBar cautions of what the bar's maker does not say.
+func uncheckedBar(c *check) {
+	b, types := c.Bar, c.Types()
+	not := func(given bool, what, why string) { c.unchecked(given, b.Key, what, why) }
+	not(b.Rating > 0, "the bar with all that hangs on it", noRating)
+	not(b.PickRating > 0, "the bar's pick holes", noRating)
+	not(b.PinRatings != nil, "the hinge and link pins of the bar", noRating)
+	not(b.Most != nil, "how many cabinets the bar takes", "no number given")
+	for _, t := range types {
+		not(b.Most == nil || limited(b, t.Key), "how many of "+t.Key+" the bar takes", "no number given")
+	}
+	not(b.Most == nil || len(types) == 1 || limited(b, job.OfAnyType), "how many cabinets of all types together the bar takes", "no number given")
+	not(b.TiltLimit != nil, "how far the bar may tilt", "no limit given")
+}
+
+// limited reports whether the bar's maker limits how many of a type, or of any, it takes.
+func limited(b *job.Bar, key string) bool {
+	return slices.ContainsFunc(b.Most, func(m job.Most) bool { return m.Cabinet == key })
 }
 
 // Unchecked writes what is not checked of a stack: of its gear under the gear's

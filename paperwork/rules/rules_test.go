@@ -56,7 +56,7 @@ func TestRules(t *testing.T) {
 		// A floor near the trim: the stack is lower at trim than at the roll-in.
 		{"headroom at a roll-in only", []string{"lowest: 4.5 m", "lowest: 0.05 m", "steel: 14 m", "steel: 3.4 m"}, []string{"headroom, lift 1"}},
 		{"chain reach", []string{"chain_length: 24 m", "chain_length: 9 m"}, []string{"chain_reach"}},
-		// 14 - 0.55 - (L - 0.3)/2 <= 0.18 + 4 · 0.29 + 0.095 = 1.435 m from L = 24.33 m.
+		// 14 - 0.55 - (L - 0.3)/2 <= 0.18 + 4 · 0.29 · cos 4.4248° + 0.095 = 1.4315 m from L = 24.337 m.
 		{"chain reach of two falls", []string{"chain_length: 24 m", "falls: 2, chain_length: 24.34 m"}, nil},
 		{"chain too short for two falls", []string{"chain_length: 24 m", "falls: 2, chain_length: 24.32 m"}, []string{"chain_reach"}},
 		{"below the floor", []string{"lowest: 4.5 m", "highest_pick: 2 m"}, []string{"below_floor"}},

@@ -20,21 +20,23 @@ func checkSlack(c *check, s *rig.State) {
 		less, at := worstTilt(s, func(at *rig.Tilted) float64 { return -c.Least(at.Loads[i]) })
 		end := c.End(i)
 		c.measured(string(end)+" chain", -less*calc.G-rig.Alike, func() (rig.Where, string, string) {
-			return rig.Where{Lift: s.Lift}, leastSum(c.Hung, at.Loads[i]) + TiltWords(at), "more than nothing, or its chain is slack"
+			return rig.Where{Lift: s.Lift, End: end}, leastSum(c.Hung, at.Loads[i]) + TiltWords(at), "more than nothing, or its chain is slack"
 		})
 		if -less*calc.G < rig.Alike {
-			c.hold(rig.Where{Lift: s.Lift, End: end}, "the %s pick carries %s%s: its chain goes slack", end, leastSum(c.Hung, at.Loads[i]), TiltWords(at)).By = less
+			c.hold(rig.Where{Lift: s.Lift, End: end}, "the %s pick %s%s: its chain goes slack", end, leastSum(c.Hung, at.Loads[i]), TiltWords(at)).By = less
 		}
 	}
 }
 
-// leastSum writes the least of a pick's load: '40 kg - 5 % of 200 kg = 30 kg', or how
-// much less than nothing that is.
+// leastSum writes the least of a pick's load: 'carries 40 kg - 5 % of 200 kg = 30 kg', how
+// much less than nothing that is, or what it would have to push.
 func leastSum(h *rig.Hung, l rig.PickLoad) string {
-	u, least := h.Unit(), h.Least(l)
-	is := u.FineMass(least)
-	if least < 0 {
-		is = u.FineMass(-least) + " less than nothing"
+	u, least, t := h.Unit(), h.Least(l), say.Share(h.Job.Practice.MassTolerance)
+	switch {
+	case l.Is < 0:
+		return fmt.Sprintf("would have to push %s + %s of %s = %s", u.FineMass(-l.Is), t, u.FineMass(l.Spread), u.FineMass(-least))
+	case least < 0:
+		return fmt.Sprintf("carries %s - %s of %s = %s less than nothing", u.FineMass(l.Is), t, u.FineMass(l.Spread), u.FineMass(-least))
 	}
-	return fmt.Sprintf("%s - %s of %s = %s", u.FineMass(l.Is), say.Share(h.Job.Practice.MassTolerance), u.FineMass(l.Spread), is)
+	return fmt.Sprintf("carries %s - %s of %s = %s", u.FineMass(l.Is), t, u.FineMass(l.Spread), u.FineMass(least))
 }

@@ -175,11 +175,8 @@ func openHanging(h *rig.Hung) (items []parts.Remark) {
 			add(p.Hoist.Key, "Not known: class of the hoist; may it hold over people? Ask the venue")
 		}
 	}
-	if h.Dolly == nil {
-		add(h.ID, "Not checked: no dolly named, so chain reach and headroom as it rolls in are not worked out")
-	}
 	if h.PinsSet == "" {
-		add(h.ID, "Not known: whether link pins are set on the dolly or in the air")
+		add(h.ID, "Not known: whether link pins are set on the dolly, at the hoist (motor) or in the air")
 	}
 	return items
 }

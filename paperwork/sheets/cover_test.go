@@ -45,7 +45,7 @@ func TestOpenItemsOfTheVenue(t *testing.T) {
 	}
 	bare := items(trials.Plain)
 	assert.Contains(t, bare, "SL: Not known: no secondary named: ask the venue")
-	const datum, dolly = "job: Not known: the datum that every place in plan is measured from", "SL: Not checked: no dolly named"
+	const datum, dolly = "job: Not known: the datum that every place in plan is measured from", "SL: NOT CHECKED: chain and headroom down to the dollies: no dolly given"
 	assert.Contains(t, bare, datum)
 	assert.NotContains(t, items(trials.Edited(t, "revision: A}", "revision: A, datum: a mark}")), datum)
 	assert.NotContains(t, bare, dolly)

@@ -132,6 +132,8 @@ func setWords(h *rig.Hung, k int, s say.Span) string {
 	switch h.PinsSet {
 	case job.OnDolly:
 		return "Set all pins now, before it rolls in." + first
+	case job.AtTheHoist:
+		return "Leave its links in their truck holes; at the hoist (motor), from the top joint down, one at a time, each goes to its show hole." + first
 	case job.InTheAir:
 		return "Hinges only now, link pins at the lift." + first
 	}
@@ -157,12 +159,15 @@ func splaySum(h *rig.Hung, s say.Span) string {
 	return sum
 }
 
-// dollyFigures are the masses of a set.
+// dollyFigures are the masses of a set, and how it stands where that is not flat.
 func dollyFigures(h *rig.Hung, k int) []parts.FigureLine {
 	kg, extras := rig.SetMass(h, k)
 	says := say.Count(h.Sets[k], "cabinet")
 	if extras > 0 {
 		says += fmt.Sprintf(" and %s tied to them", say.Count(extras, "extra"))
+	}
+	if h.Dolly != nil && h.Dolly.Plumb {
+		says += fmt.Sprintf(", standing with the front of cabinet %d plumb", h.Sets.First(k)+h.Sets[k])
 	}
 	if h.Dolly != nil {
 		says += fmt.Sprintf("; %s with the dolly", h.Unit().Load(kg+h.Dolly.Mass))

@@ -63,12 +63,15 @@ func pinsWords(h *rig.Hung, k int) string {
 	switch {
 	case h.Sets[k] == 1 || h.PinsSet == job.OnDolly:
 		return ""
-	case h.PinsSet == job.InTheAir:
-		inner := setSpan(h, k)
-		inner.From++
-		return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", inner.Cabinets(), SetName(h, k))
+	case h.PinsSet == "":
+		return "When link pins go in is not known: ask."
 	}
-	return "When link pins go in is not known: ask."
+	inner := setSpan(h, k)
+	inner.From++
+	if h.PinsSet == job.AtTheHoist {
+		return fmt.Sprintf("Links of the joints above %s, from the top joint down, one at a time: from their truck holes to their show holes, as on the sheet of %s and as their maker says.", inner.Cabinets(), SetName(h, k))
+	}
+	return fmt.Sprintf("Link pins of the joints above %s, as on the sheet of %s.", inner.Cabinets(), SetName(h, k))
 }
 
 // riseSteps make room for the next dolly after lift k, counted from 0.

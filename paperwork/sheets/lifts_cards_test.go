@@ -125,6 +125,8 @@ func TestCardsOfTheJob(t *testing.T) {
 			} else {
 				assert.NotContains(t, stepsOf(card), "Link pins of")
 			}
+			assert.Equal(t, h.PinsSet == job.AtTheHoist && n > 1, strings.Contains(stepsOf(card), "Links of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", from the top joint down, one at a time: from their truck holes to their show holes"))
+			assert.Equal(t, h.PinsSet == "" && n > 1, strings.Contains(stepsOf(card), "When link pins go in is not known: ask."))
 			assert.Equal(t, label, back.Joint.Hole.Label)
 			downCardOf(h.Hung, t, back, first, n)
 			if h.Dolly != nil && k < len(f.Lifts) {

@@ -15,9 +15,10 @@ import (
 
 // pointSheet is the venue's table of all points.
 func pointSheet(j *worked.Job) layouts.Points {
-	s := layouts.Points{Facts: pointFacts(j), Notes: pointNotes}
+	to := lowestPlaces(j)
+	s := layouts.Points{Facts: pointFacts(j, to), Notes: pointNotes}
 	for _, h := range j.Stacks {
-		s.Groups = append(s.Groups, pointGroup(h))
+		s.Groups = append(s.Groups, pointGroup(h, len(to) > 1))
 	}
 	if len(j.Figures.Others) > 0 {
 		s.Groups = append(s.Groups, otherGroup(j))
@@ -26,9 +27,24 @@ func pointSheet(j *worked.Job) layouts.Points {
 	return s
 }
 
-// pointFacts say what the figures of the table are.
-func pointFacts(j *worked.Job) []parts.Fact {
-	p := j.Practice
+// lowestPlaces are what chain is needed for at the points of a job, each once.
+func lowestPlaces(j *worked.Job) (all []string) {
+	for _, h := range j.Stacks {
+		for i, p := range h.Points {
+			if to := rules.LowFor(h.LowestOfWays(i)); p.ChainNeeded != nil && !slices.Contains(all, to) {
+				all = append(all, to)
+			}
+		}
+	}
+	return all
+}
+
+// pointFacts say what the figures of the table are; to is what chain is needed for.
+func pointFacts(j *worked.Job, to []string) []parts.Fact {
+	p, low := j.Practice, "which each row names"
+	if len(to) == 1 {
+		low = to[0]
+	}
 	facts := []parts.Fact{
 		{Of: "Datum of the plan", Is: strings.TrimRight(datumOf(j), ".") + ". Stage left is the audience's right"},
 		{Of: "Heights above", Is: j.HeightsFrom},
@@ -37,7 +53,7 @@ func pointFacts(j *worked.Job) []parts.Fact {
 			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
 		{Of: "Governing", Is: "the largest design load over the finished stack, every lift and all tilts that the sheets let pass, each part's mass off to its own worse side. Hold this against the limit"},
 		{Of: "If other chain slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s. Hold this against the limit too", rules.FactorWords(p))},
-		{Of: "Chain needed", Is: fmt.Sprintf("for the hook to come down onto the bar on dolly A: on all falls, and %s never used", j.Unit().Length(p.LimitReserve))},
+		{Of: "Chain needed", Is: fmt.Sprintf("hook at its lowest, %s: on all falls, and %s never used", low, j.Unit().Length(p.LimitReserve))},
 	}
 	if anyPeaks(j) {
 		facts = append(facts, parts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
@@ -58,10 +74,10 @@ var pointNotes = []string{
 }
 
 // pointGroup is the points of a stack.
-func pointGroup(h *rules.Checked) layouts.PointGroup {
+func pointGroup(h *rules.Checked, named bool) layouts.PointGroup {
 	g := layouts.PointGroup{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Held: h.Held(), Says: []string{secondaryWords(h.Hung), classWords(h.Hung) + " Steel: " + steelWords(h.Hung) + "."}}
 	for i, p := range h.Points {
-		g.Points = append(g.Points, venuePoint(h.Hung, i, p))
+		g.Points = append(g.Points, venuePoint(h.Hung, i, p, named))
 	}
 	return g
 }
@@ -74,8 +90,8 @@ func secondaryWords(h *rig.Hung) string {
 	return fmt.Sprintf("Secondary: %s; the stack is %s. Whether it holds a fall is not worked out.", rules.SecondaryWords(h), h.Unit().Load(h.Finished.Centre.Mass))
 }
 
-// venuePoint is point i of a stack in words.
-func venuePoint(h *rig.Hung, i int, p rig.Point) layouts.VenuePoint {
+// venuePoint is point i of a stack in words; named says what its chain is needed for.
+func venuePoint(h *rig.Hung, i int, p rig.Point, named bool) layouts.VenuePoint {
 	u := h.Unit()
 	governing, alone, sums := inBoth(u, p.Governing.Design), layouts.Load{Is: "one hoist"}, staticSums(h, i)
 	if len(h.Picks) == 2 {
@@ -88,8 +104,8 @@ func venuePoint(h *rig.Hung, i int, p rig.Point) layouts.VenuePoint {
 		ID:    p.ID,
 		Where: []string{u.Across(p.StageLeft), u.UpDown(p.Downstage)},
 		Loads: []layouts.Load{inBoth(u, p.Static), inBoth(u, p.Design), governing, alone},
-		Heights: []string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
-			"high hook " + u.Known(p.HighHook), chainWords(h, i, p)},
+		Heights: append([]string{"pick hole " + u.Length(p.PickHeight), "low hook " + u.Length(p.LowHook),
+			"high hook " + u.Known(p.HighHook)}, chainWords(h, i, p, named)...),
 		Sums: sums, Lift: p.Most.Where, AtLift: atLift(u, p.Most),
 	}
 }
@@ -115,13 +131,17 @@ func atLift(u say.Units, m rig.MostCarried) []layouts.Load {
 	return []layouts.Load{inBoth(u, m.Static), inBoth(u, m.Design)}
 }
 
-// chainWords write how much chain a hoist needs of what it has.
-func chainWords(h *rig.Hung, i int, p rig.Point) string {
+// chainWords write how much chain a hoist needs of what it has; named says for what.
+func chainWords(h *rig.Hung, i int, p rig.Point, named bool) []string {
 	if p.ChainNeeded == nil {
-		return "chain needed " + say.NotGiven
+		return []string{"chain needed " + say.NotGiven}
 	}
 	u := h.Unit()
-	return fmt.Sprintf("chain needed %s of %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength))
+	words := []string{fmt.Sprintf("chain needed %s of %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength))}
+	if named {
+		words = append(words, "hook down to "+rules.LowWords(h, h.LowestOfWays(i)))
+	}
+	return words
 }
 
 // inBoth writes a load in both units.

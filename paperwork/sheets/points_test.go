@@ -15,6 +15,7 @@ import (
 
 	"hangpack/paperwork/report"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
@@ -34,6 +35,7 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 				hoist := j.Stacks[i].Picks[n].Hoist
 				assert.Contains(t, pdf, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
 			}
+			chainsReadBack(t, j, j.Stacks[i], pdf)
 			held := ""
 			if s.Held {
 				held = ", HELD"
@@ -51,6 +53,24 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 		assert.Contains(t, pdf, onPaper(u, j.Figures.Total), name)
 	}
 	return cases, 0
+}
+
+// chainsReadBack finds what the chain of each point is needed for: once for all where
+// that is one place, else in the row.
+func chainsReadBack(t *testing.T, j *worked.Job, h *rules.Checked, pdf string) {
+	t.Helper()
+	words := map[rig.LowKind]string{rig.AtTrim: "at trim", rig.AtRollIn: "to the roll-in after lift ", rig.OntoDolly: "onto the bar on dolly A", rig.OntoFloor: "to the bar on the floor"}
+	for i, p := range h.Points {
+		if p.ChainNeeded == nil {
+			continue
+		}
+		u, low := h.Unit(), h.LowestOfWays(i)
+		inRow := fmt.Sprintf("chain needed %s of %s hook down to %s, %s", u.Length(*p.ChainNeeded), u.Length(h.Picks[i].Hoist.ChainLength), u.Length(low.Hook), words[low.To])
+		if len(lowestPlaces(j)) == 1 {
+			inRow = "hook at its lowest, " + words[low.To]
+		}
+		assert.Contains(t, pdf, inRow, p.ID)
+	}
 }
 
 func atUse(j *worked.Job) string {
@@ -90,7 +110,8 @@ func TestPointFigures(t *testing.T) {
 	assert.InDelta(t, 288+52+26.4, one.Static, 1e-9)
 	assert.InDelta(t, 288*1.05/500, one.HoistUse, 1e-9)
 	assert.InDelta(t, 14, *one.HighHook, 1e-12)
-	assert.InDelta(t, 14-0.55-(0.18+4*0.29+0.095)+0.3, *one.ChainNeeded, 1e-9, "headroom 0.55 m, reserve 0.3 m, one fall")
+	const set = 4 * 0.29 * 0.9970195 // four boxes that look 4.4248 degrees up on dolly A
+	assert.InDelta(t, 14-0.55-(0.18+set+0.095)+0.3, *one.ChainNeeded, 1e-6, "headroom 0.55 m, reserve 0.3 m, one fall")
 	assert.Zero(t, one.Alone, "there is no other hoist")
 	two := trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks+"\n    rigging_below: {mass: 4 kg, length: 200 mm}\n    rigging_above: {mass: 6 kg, length: 0.4 m}")).Figures.Stacks[0]
 	alone := pointSheet(trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks))).Groups[0].Points[0].Sums[2]
@@ -98,19 +119,19 @@ func TestPointFigures(t *testing.T) {
 	for _, p := range two.Points {
 		assert.InDelta(t, (288+4+52+26.4+6)*1.05, p.Alone, 1e-9, "the whole stack on one point")
 		assert.InDelta(t, 13.6, *p.HighHook, 1e-12)
-		assert.InDelta(t, 13.6-0.55-(0.18+4*0.29+0.095+0.2)+0.3, *p.ChainNeeded, 1e-9)
+		assert.InDelta(t, 13.6-0.55-(0.095+0.2)+0.3, *p.ChainNeeded, 1e-9, "down to the bar on the floor")
 		assert.Less(t, p.Static*1.05, p.Alone)
 	}
 	used := trials.OpenJob(t, trials.Edited(t, "practice: {", "practice: {hoist_use: 80 %, ")).Figures.Stacks[0].Points[0]
 	assert.InDelta(t, 288*1.05/(500*0.8), used.HoistUse, 1e-9, "of what practice allows")
 	falls := trials.OpenJob(t, trials.Edited(t, "chain_length: 24 m", "chain_length: 48 m, falls: 2")).Figures.Stacks[0].Points[0]
-	assert.InDelta(t, 2*(14-0.55-(0.18+4*0.29+0.095))+0.3, *falls.ChainNeeded, 1e-9, "each fall is as long")
+	assert.InDelta(t, 2*(14-0.55-(0.18+set+0.095))+0.3, *falls.ChainNeeded, 1e-6, "each fall is as long")
 	bare := trials.OpenJob(t, trials.Edited(t, "    steel: 14 m\n", "")).Figures.Stacks[0].Points[0]
 	assert.Nil(t, bare.HighHook)
 	assert.Nil(t, bare.ChainNeeded)
 	rolls := trials.OpenJob(t, trials.Edited(t, "    dolly: dolly\n", "")).Figures.Stacks[0].Points[0]
 	assert.NotNil(t, rolls.HighHook)
-	assert.Nil(t, rolls.ChainNeeded)
+	assert.InDelta(t, 14-0.55-rolls.LowHook+0.3, *rolls.ChainNeeded, 1e-9, "down to trim, and no further is known")
 }
 
 // TestPointsAtALift: the stack with 8 of its 12 cabinets, as a job of its own,

@@ -35,6 +35,8 @@ func practiceValue(v job.PracticeValue, length, mass func(float64) string) strin
 			return "no"
 		}
 		return "yes"
+	case job.Word:
+		return say.Given(v.Word)
 	}
 	return say.Trimmed(v.Value)
 }

@@ -19,9 +19,17 @@ func (w *writer) gear() {
 		w.bar(key)
 	}
 	w.takes = 1 + w.Intn(10)
-	w.line("  dollies:\n    dolly: {takes: %d, mass: %s, deck_height: %s%s}", w.takes, w.mass(w.between(15, 40)), w.length(w.between(0.1, 0.25)), w.more())
+	w.line("  dollies:\n    dolly: {takes: %d, mass: %s, deck_height: %s%s%s}", w.takes, w.mass(w.between(15, 40)), w.length(w.between(0.1, 0.25)), w.more(), w.stands())
 	w.hoist("hoist", w.between(30, 45), 1)
 	w.hoist("other-hoist", w.between(20, 50), w.between(1, 2))
+}
+
+// stands says how a set stands on the dolly, in half of the jobs.
+func (w *writer) stands() string {
+	if w.rarely(2) {
+		return ", stands: " + w.apart(func() string { return w.pick("flat", "plumb", "plumb") })
+	}
+	return ""
 }
 
 // source says where the figures of a gear entry come from, in a third of them.
@@ -144,11 +152,19 @@ func (w *writer) bar(key string) {
 		w.pinRatings()
 	}
 	if w.one(4) {
-		w.line("      most: {%s: %d}", w.cabinets[w.Intn(3)].key, 15+w.Intn(26))
+		w.line("      most: {%s: %d%s}", w.cabinets[w.Intn(3)].key, 15+w.Intn(26), w.anyType())
 	}
 	for _, line := range w.source() {
 		w.line("      %s", line)
 	}
+}
+
+// anyType is how many cabinets of all types a bar takes, of two bars in three.
+func (w *writer) anyType() string {
+	if w.rarely(3) {
+		return ""
+	}
+	return w.apart(func() string { return fmt.Sprintf(", any: %d", 10+w.Intn(30)) })
 }
 
 func (w *writer) countedHoles() (labels []string) {
@@ -177,14 +193,17 @@ func (w *writer) listedHoles() (labels []string) {
 	return labels
 }
 
-// hoist is a hoist of a capacity in kilonewtons; times makes a larger one heavier.
+// hoist is a hoist of a capacity in kilonewtons; times makes a larger one heavier. A
+// fifth have chain that may reach the dollies, trim alone or neither.
 func (w *writer) hoist(key string, kn, times float64) {
 	if w.hoists = append(w.hoists, key); len(w.hoists) == 1 {
 		w.line("  hoists:")
 	}
 	more := w.more()
+	falls := 1.0
 	if w.one(2) {
-		more += fmt.Sprintf(", falls: %d", 1+w.Intn(2))
+		falls = float64(1 + w.Intn(2))
+		more += fmt.Sprintf(", falls: %g", falls)
 	}
 	if w.one(2) {
 		more += fmt.Sprintf(", class: %q", w.name("over people", 48))
@@ -192,6 +211,9 @@ func (w *writer) hoist(key string, kn, times float64) {
 	if w.one(2) {
 		more += ", speed: " + w.speed(w.between(2, 16))
 	}
-	w.line("    %s: {capacity: %s, mass: %s, chain_mass: %s, chain_length: %s, headroom: %s%s}", key, w.load(kn), w.mass(52*times), w.perLength(1.1*times),
-		w.length(w.between(56, 62)), w.length(w.between(0.5, 0.7)), more)
+	capacity, mass, chain, length := w.load(kn), w.mass(52*times), w.perLength(1.1*times), w.length(falls*w.between(57.5, 62))
+	if w.rarely(5) {
+		length = w.apart(func() string { return w.length(falls * w.between(20, 60)) })
+	}
+	w.line("    %s: {capacity: %s, mass: %s, chain_mass: %s, chain_length: %s, headroom: %s%s}", key, capacity, mass, chain, length, w.length(w.between(0.5, 0.7)), more)
 }

@@ -124,6 +124,9 @@ func (w *writer) practice() {
 		rest = fmt.Sprintf(", side_share: %d %%, least_share: %d %%, aim_tolerance: %.1f deg, lift_tilt: %d deg, clearance: %s, limit_reserve: %s, reading_floor: %s",
 			50+w.Intn(51), w.Intn(20), w.between(0, 2), w.Intn(40), w.length(w.between(0, 0.6)), w.length(w.between(0, 0.8)), w.mass(w.between(0, 40)))
 	}
+	if w.rarely(3) {
+		rest += ", pins_set: " + w.apart(w.way)
+	}
 	w.line("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s, gear_use: %d %%, hoist_use: %d %%%s}",
 		w.Intn(20), w.between(1, 2), hold, 70+10*w.Intn(4), 70+10*w.Intn(4), rest)
 }

@@ -44,7 +44,11 @@ func (w *writer) stack() {
 		w.line("    floor: %s", w.length(w.between(-1, 2)))
 	}
 	if w.most(3) {
-		w.line("    pins_set: %s", w.pick("on_dolly", "in_the_air"))
+		way := w.pick("on_dolly", "in_the_air")
+		if w.rarely(3) {
+			way = "at_the_hoist"
+		}
+		w.line("    pins_set: %s", way)
 	}
 	aim := fmt.Sprintf("%.1f deg %s", w.between(0, 8), w.pick("up", "down"))
 	if w.one(8) {
@@ -58,6 +62,9 @@ func (w *writer) stack() {
 		w.line("    secondary: {what: %q, rating: %s}", w.name("steel bond", 48), w.load(w.between(1, 30)))
 	}
 }
+
+// way is one of the ways to set link pins.
+func (w *writer) way() string { return w.pick("on_dolly", "at_the_hoist", "in_the_air") }
 
 // column writes the cabinets from the top and returns how many they are. Below
 // holes for the joint above there have to be more of that kind.
