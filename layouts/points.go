@@ -45,8 +45,8 @@ type PointTotal struct{ Of, Count, Static, Design string }
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
 	venueColumns = []paper.Column{paper.Texts("point", 20), paper.Texts("across, up- or downstage of the datum", 35),
-		paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 18.5), paper.Figures("if other chain slack", 18.5), paper.Texts("", 2)}
-	penColumns   = []paper.Column{paper.Texts(" venue's limit", 14.5), paper.Texts(" accepted", 17), paper.Texts(" initials", 0)}
+		paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 17.5), paper.Figures("if other chain slack", 18), paper.Texts("", 2)}
+	penColumns   = []paper.Column{paper.Texts(" venue's limit", 15.4), paper.Texts(" accepted", 16.6), paper.Texts(" initials", 0)}
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
@@ -108,16 +108,14 @@ func pointHead(c *paper.Canvas, g PointGroup, all []paper.Column) paper.Piece {
 }
 
 // venueAndPen are the columns of a point and of the pen, across the page. Loads of
-// very many digits take from the pen's.
+// very many digits take from the words of where it is, which wrap.
 func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
 	columns := append(append([]paper.Column{}, venueColumns...), penColumns...)
 	w := widestLoad(c, groups) + 3.5
 	for i := 2; i < 6; i++ {
 		more := max(w-columns[i].W, 0)
 		columns[i].W += more
-		if pen := &columns[len(venueColumns)+i%2]; more > 0 { // the last one takes what is left
-			pen.W -= more
-		}
+		columns[1].W -= more
 	}
 	return paper.Rest(c, columns)
 }

@@ -35,7 +35,12 @@ func AimPast(rad, limit float64) string {
 
 // Aims writes what an aim may lie between, both ends in rad and positive down:
 // '1.5° to 3.5° down', or 'between 0.5° up and 1.5° down' where they look different ways.
+// Ends are rounded inwards, so that what is printed lets nothing else pass.
 func Aims(from, to float64) string {
+	first, last := math.Ceil(calc.Degrees(from)*10-dust)/10, math.Floor(calc.Degrees(to)*10+dust)/10
+	if first <= last {
+		from, to = calc.Radians(first), calc.Radians(last)
+	}
 	a, b := Aim(from), Aim(to)
 	if s := FromTo(a, b); s != a+" to "+b {
 		return s

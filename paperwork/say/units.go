@@ -61,6 +61,19 @@ func (u Units) Reading(kg float64) string {
 	return whole(math.Round(kg)) + " kg"
 }
 
+// Window writes what a load cell may show: '171 to 215 kg'. Ends are rounded inwards, so
+// that what is printed lets nothing else pass.
+func (u Units) Window(low, high float64) string {
+	unit := 1.0
+	if u.Imperial {
+		unit = PoundKg
+	}
+	if first, last := up(low/unit), math.Floor(high/unit+dust); first <= last {
+		low, high = first*unit, last*unit
+	}
+	return FromTo(u.Reading(low), u.Reading(high))
+}
+
 // Limit writes a rating or capacity, given in newtons, as a mass, rounded down
 // to a tenth.
 func (u Units) Limit(n float64) string {

@@ -28,7 +28,7 @@ func aloneRow(h *rules.Checked, of string) []string {
 // stands beside it as not checked.
 func TestUnratedJointsHideNothing(t *testing.T) {
 	j := trials.OpenFile(t, "testdata/jobs/unrated-joints-first.yaml")
-	assert.Equal(t, []string{"one_hoist_gear, joint 3, rear"}, trials.Found(j.Figures.Stacks[0].Holds))
+	assert.Equal(t, []string{"one_hoist_gear, joint 3, rear", "one_hoist_gear, joint 4, rear"}, trials.Found(j.Figures.Stacks[0].Holds))
 	row := aloneRow(j.Stacks[0], "link pin")
 	assert.Contains(t, row[2], "joint 3: ")
 	assert.Contains(t, row[2], "MORE THAN 2.30 kN")
@@ -47,7 +47,7 @@ func TestForbiddenPushFirst(t *testing.T) {
 	require.Less(t, joints[0].Link, joints[2].Link)
 	require.Less(t, joints[2].Link, -rig.Alike)
 	assert.True(t, h.MayPush(0) && !h.MayPush(2))
-	assert.Equal(t, "joint 3: "+h.Unit().Force(joints[2].Link)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
+	assert.Equal(t, "joint 3: "+h.Unit().Force(joints[2].Link*1.05)+"; IT MAY ONLY BE PULLED", aloneRow(h, "link most pushed")[0])
 }
 
 // TestLimitsOfUnknownCentres: one hoist alone is held against the bar's tilt limit

@@ -152,8 +152,8 @@ func startCard(h *rig.Hung) layouts.Card {
 	if h.Start == nil {
 		return pinnedStart(h, c)
 	}
-	off := h.Job.Practice.AimTolerance
-	c.Reads = append(cellReads(h, h.StartReadings()), layouts.Instrument{Of: "bar", Is: say.Aim(0), May: say.Aims(-off, off)})
+	up, down := h.AimOff(h.Start)
+	c.Reads = append(cellReads(h, h.StartReadings()), layouts.Instrument{Of: "bar", Is: say.Aim(0), May: say.Aims(up, down)})
 	c.View = viewOf(h, h.Start)
 	c.Says = []string{"alone, level", h.Unit().Load(h.Start.Centre.Mass)}
 	c.Steps = append(tieSteps(h), layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the bar level, clear of the floor. Stop and read.", Strong: true})

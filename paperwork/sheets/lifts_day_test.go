@@ -136,8 +136,8 @@ func dayUpReads(t *testing.T) (cases int, worst float64) {
 			continue
 		}
 		assert.Equal(t, []string{c.above, c.below}, []string{card.Joint.Above, card.Joint.Below})
-		assert.Equal(t, []string{"load cell front", "load cell rear", "cabinet 1 looks", "cabinet " + c.says[:1] + " looks", "difference"}, readNames(card))
-		assert.Equal(t, []string{"2.5° down", "1.8° to 3.2° down", c.last, c.lastMay, c.difference}, []string{card.Reads[2].Is, card.Reads[2].May, card.Reads[3].Is, card.Reads[3].May, card.Reads[4].Is})
+		assert.Equal(t, []string{"both cells together", "load cell front", "load cell rear", "cabinet 1 looks", "cabinet " + c.says[:1] + " looks", "difference"}, readNames(card))
+		assert.Equal(t, []string{"2.5° down", "1.8° to 3.2° down", c.last, c.lastMay, c.difference}, []string{card.Reads[3].Is, card.Reads[3].May, card.Reads[4].Is, card.Reads[4].May, card.Reads[5].Is})
 		assert.Contains(t, card.Notes[0], "Readings assume the bar 2.0° down.")
 	}
 	assert.Contains(t, s.Cards[1].Notes[1], "To join dolly B: cabinet 3 hangs 5.5° down, that much off level")

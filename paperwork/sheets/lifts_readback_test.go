@@ -83,18 +83,37 @@ func cellParts(h *rules.Checked, s worked.StackFigures, k int) (parts []string) 
 		if m := h.Picks[n].Hoist; h.LoadCell == job.AboveHoist {
 			own = m.Mass + m.ChainMass*m.ChainLength
 		}
-		low, unit, _ := strings.Cut(u.Reading(math.Max(hooks.Low[n], 0)+own), " ")
-		parts = append(parts, u.Reading(kg+own)+" ", fmt.Sprintf("%s to %s", low, u.Reading(hooks.High[n]+own)))
-		if !strings.HasSuffix(parts[len(parts)-1], unit) {
-			panic(unit)
+		parts = append(parts, u.Reading(kg+own)+" ", inwards(u.Imperial, math.Max(hooks.Low[n], 0)+own, hooks.High[n]+own))
+	}
+	return parts
+}
+
+// bothParts are what both load cells together read after lift k, counted from 0, and how
+// far each chain is from slack, as they print; none of one hoist.
+func bothParts(h *rules.Checked, s worked.StackFigures, k int) (parts []string) {
+	u, hooks := h.Unit(), s.HookFigures
+	if k < len(s.Lifts) {
+		hooks = s.Lifts[k].HookFigures
+	}
+	if hooks.SumLow == nil {
+		return nil
+	}
+	own := 0.0
+	for _, p := range h.Picks {
+		if h.LoadCell == job.AboveHoist {
+			own += p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength
 		}
+	}
+	parts = append(parts, u.Reading(hooks.Hooks[0]+hooks.Hooks[1]+own), inwards(u.Imperial, *hooks.SumLow+own, *hooks.SumHigh+own))
+	for _, mm := range hooks.Slack {
+		parts = append(parts, "pick is "+u.Fine(math.Floor(mm)/1000)+" ")
 	}
 	return parts
 }
 
 // liftParts are what the card of lift k, counted from 0, has to say.
 func liftParts(h *rules.Checked, s worked.StackFigures, k int) []string {
-	parts, u := cellParts(h, s, k), h.Unit()
+	parts, u := append(cellParts(h, s, k), bothParts(h, s, k)...), h.Unit()
 	if k == len(s.Lifts) {
 		n := len(s.Cabinets)
 		parts = append(parts, say.Aim(calc.Radians(s.Aim)), say.Aim(calc.Radians(s.LastAim)), fmt.Sprintf("%d of %d", n, n))

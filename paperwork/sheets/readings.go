@@ -29,7 +29,7 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 	for i, r := range readings {
 		own := ownOfHoist(h, i)
 		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: say.Between(r.From+own, r.To+own, u.Reading),
-			May: say.FromTo(u.Reading(math.Max(r.Low, 0)+own), u.Reading(r.High+own))})
+			May: u.Window(math.Max(r.Low, 0)+own, r.High+own)})
 	}
 	return reads
 }
@@ -37,7 +37,7 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 // sumRead is what both load cells together should read after lift k, counted from 0.
 func sumRead(h *rules.Checked, k int) layouts.Instrument {
 	u, r, own := h.Unit(), h.SumReading(k), ownOfHoist(h.Hung, 0)+ownOfHoist(h.Hung, 1)
-	return layouts.Instrument{Of: "both cells together", Is: u.Reading(r.Is + own), May: say.FromTo(u.Reading(r.Low+own), u.Reading(r.High+own))}
+	return layouts.Instrument{Of: "both cells together", Is: u.Reading(r.Is + own), May: u.Window(r.Low+own, r.High+own)}
 }
 
 // slackWords say how far each of two picks may move against the other one before its
