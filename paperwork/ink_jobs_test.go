@@ -16,6 +16,7 @@ type crowd struct {
 	least                int
 	long                 bool // every text as long as it may be
 	unknown, held        bool
+	unknowns             int // types of a centre that is not known, so far
 	dollies              int // cabinets a dolly takes, 0 for any sets
 	picks                int // 0 for either
 	kind                 int // of labels
@@ -136,7 +137,7 @@ func (g *crowd) head(w writer) {
 	}
 	w("paper: {size: %s, units: %s}", g.pick("A4", "Letter"), g.pick("metric", "imperial"))
 	w("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, gear_use: 100 %%, least_share: 0 %%, hoist_use: %d %%, reading_floor: %d kg, one_must_hold: %s}",
-		g.Intn(31), g.between(1, 3), 60+g.Intn(41), g.Intn(50)*g.Intn(100), g.pick("no", "no", "no", "no", "yes"))
+		g.Intn(31), g.between(1, 3), 60+g.Intn(41), g.Intn(101), g.pick("no", "no", "no", "no", "yes"))
 }
 
 func (g *crowd) otherPoints(w writer) {

@@ -32,7 +32,7 @@ var rooms = []struct{ path, imports string }{
 	{"paperwork/say", "calc"},
 	{"paperwork/rig", "calc paperwork/job paperwork/say"},
 	{"paperwork/rules", "calc paperwork/job paperwork/say paperwork/rig"},
-	{"paperwork/told", "paperwork/say paperwork/rig paperwork/rules"},
+	{"paperwork/told", "calc paperwork/say paperwork/rig paperwork/rules"},
 	{"paperwork/worked", "calc paperwork/job paperwork/say paperwork/rig paperwork/rules"},
 	{"paperwork/laws", ""},
 	{"paperwork/sheets", "calc layouts layouts/paper layouts/drawings layouts/parts layouts/plan paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked"},

@@ -97,7 +97,7 @@ func (h *Hung) LowestOfWays(i int) LowPlace {
 
 // chainNeeded returns how much chain hoist i needs to come down to LowestOfWays, nil
 // where the height of the steel is not given.
-func (h *Hung) chainNeeded(i int) *float64 {
+func chainNeeded(h *Hung, i int) *float64 {
 	high := h.HighHook(i)
 	if high == nil {
 		return nil
@@ -111,7 +111,7 @@ func (h *Hung) chainNeeded(i int) *float64 {
 // stack has a dolly.
 func (h *Hung) OnDolly(set int) float64 {
 	height := h.Floor + h.Dolly.DeckHeight
-	for _, c := range h.inSet(set) {
+	for _, c := range inSet(h, set) {
 		height += c.HingePitch
 	}
 	return height

@@ -23,10 +23,10 @@ func (h *Hung) Outline() (all []Covered) {
 		x := hole.At.Turned(h.Finished.Tilt).X
 		rear, front = math.Min(rear, x), math.Max(front, x)
 	}
-	all = append(all, Covered{h.plot(rear, front, h.Cabinets[0].Width), "the bar"})
+	all = append(all, Covered{plot(h, rear, front, h.Cabinets[0].Width), "the bar"})
 	for k, c := range h.Finished.Corners {
 		rear, front := min(c[0].X, c[1].X, c[2].X, c[3].X), max(c[0].X, c[1].X, c[2].X, c[3].X)
-		all = append(all, Covered{h.plot(rear, front, h.Cabinets[k].Width), fmt.Sprintf("cabinet %d", k+1)})
+		all = append(all, Covered{plot(h, rear, front, h.Cabinets[k].Width), fmt.Sprintf("cabinet %d", k+1)})
 	}
 	return all
 }
@@ -41,7 +41,7 @@ func Whole(outline []Covered) calc.Plot {
 }
 
 // plot is what lies from rear to front of the bar's hinge, in m ahead of it.
-func (h *Hung) plot(rear, front, width float64) calc.Plot {
+func plot(h *Hung, rear, front, width float64) calc.Plot {
 	return calc.Plot{Left: h.StageLeft, Down: h.Downstage, Pan: h.Pan, Rear: rear, Front: front, Half: width / 2}
 }
 

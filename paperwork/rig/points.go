@@ -59,7 +59,7 @@ func pointsOf(h *Hung) (points []Point) {
 		points = append(points, Point{
 			ID: h.PointID(i), StageLeft: left, Downstage: down,
 			PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
-			HighHook: h.HighHook(i), ChainNeeded: h.chainNeeded(i),
+			HighHook: h.HighHook(i), ChainNeeded: chainNeeded(h, i),
 			Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
 			Governing: Governing{h.DesignMost(i, at.Loads[i]), Where{Lift: heaviest.Lift}.String()}, Alone: alone, AloneDesign: alone * h.Job.Practice.DynamicFactor,
 			Hoist: p.Hoist.Key, HoistUse: h.UseOf(i, at.Loads[i]),

@@ -112,7 +112,7 @@ func (h *Hung) Heaviest(i int) (s *State, at *Tilted) {
 	most, ways := math.Inf(-1), h.Ways()
 	for k := range 1 + len(h.Lifts) {
 		for _, v := range ways {
-			state := v.state(k)
+			state := state(v, k)
 			for n := range state.Reach {
 				if kg := h.Most(state.Reach[n].Loads[i]); at == nil || kg > most+math.Abs(most)*Within {
 					most, s, at = kg, state, &state.Reach[n]

@@ -17,24 +17,24 @@ type Reading struct{ Is, From, To, Low, High float64 }
 // masses within their tolerance together; then at least the floor of readings to either
 // side; then, of a stack that is not held, cut to where a check would hold it.
 func (h *Hung) Readings(k int, held bool) (all []Reading) {
-	return h.readings(func(v *Hung) *State { return v.Joined(k) }, held)
+	return readings(h, func(v *Hung) *State { return v.Joined(k) }, held)
 }
 
 // StartReadings are those of the bar alone, as Readings are of a stack that is not held;
 // there is a Start.
 func (h *Hung) StartReadings() (all []Reading) {
-	return h.readings(func(v *Hung) *State { return v.Start }, false)
+	return readings(h, func(v *Hung) *State { return v.Start }, false)
 }
 
 // readings are those of the state that of takes of a stack.
-func (h *Hung) readings(of func(*Hung) *State, held bool) (all []Reading) {
-	room := h.room(of)
+func readings(h *Hung, of func(*Hung) *State, held bool) (all []Reading) {
+	room := room(h, of)
 	for i := range h.Picks {
-		r, least := h.window(of, i)
+		r, least := window(h, of, i)
 		if !held {
 			below := h.Picks[i].Below.Mass
 			r.Low = math.Max(r.Low, below+least/2)
-			r.High = math.Min(r.High, math.Min(h.mostOnHook(i), below+(r.Is-below)*room))
+			r.High = math.Min(r.High, math.Min(mostOnHook(h, i), below+(r.Is-below)*room))
 		}
 		all = append(all, r)
 	}
@@ -53,14 +53,14 @@ func (h *Hung) SumReading(k int, held bool) (sum Reading) {
 	sum = Reading{Is: kg + below, From: kg + below, To: kg + below}
 	sum.Low, sum.High = math.Min(sum.Is*(1-t), sum.Is-floor), math.Max(sum.Is*(1+t), sum.Is+floor)
 	if !held {
-		sum.Low, sum.High = math.Max(sum.Low, below+kg*(1-t)/2), math.Min(sum.High, below+kg*h.room(of))
+		sum.Low, sum.High = math.Max(sum.Low, below+kg*(1-t)/2), math.Min(sum.High, below+kg*room(h, of))
 	}
 	return sum
 }
 
 // window is what hook i holds in the state that of takes of a stack, before it is cut,
 // and the least of its pick's load in it.
-func (h *Hung) window(of func(*Hung) *State, i int) (r Reading, least float64) {
+func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 	t, floor, below := h.Job.Practice.MassTolerance, h.Job.Practice.ReadingFloor, h.Picks[i].Below.Mass
 	r = Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
 	r.From, r.To = h.Over(func(v *Hung) float64 { return v.Hook(of(v), i) })
@@ -79,7 +79,7 @@ func (h *Hung) window(of func(*Hung) *State, i int) (r Reading, least float64) {
 
 // mostOnHook is the most that hook i may hold at rest, in kg: what practice allows of
 // its hoist, and of its pick hole with the dynamic factor.
-func (h *Hung) mostOnHook(i int) float64 {
+func mostOnHook(h *Hung, i int) float64 {
 	p, most := h.Job.Practice, h.HoistMost(i)/calc.G
 	if r := h.Bar.PickRating; r > 0 {
 		most = math.Min(most, h.Picks[i].Below.Mass+r*p.GearUse/p.DynamicFactor/calc.G)
@@ -90,7 +90,7 @@ func (h *Hung) mostOnHook(i int) float64 {
 // room is how many times as heavy all of a state may be before its bar or a pin carries
 // more than it may, at rest and with the dynamic factor: the least over its reach and over
 // all places of unknown centres of gravity, infinite where nothing is rated.
-func (h *Hung) room(of func(*Hung) *State) float64 {
+func room(h *Hung, of func(*Hung) *State) float64 {
 	p, room := h.Job.Practice, math.Inf(1)
 	if r := h.Bar.Rating; r > 0 {
 		room = r * p.GearUse / (of(h).InBar.Mass * calc.G * p.DynamicFactor)
@@ -98,7 +98,7 @@ func (h *Hung) room(of func(*Hung) *State) float64 {
 	for _, v := range h.Ways() {
 		for _, at := range of(v).Reach {
 			for k, j := range at.Joints {
-				room = math.Min(room, v.pinRoom(k, j))
+				room = math.Min(room, pinRoom(v, k, j))
 			}
 		}
 	}
@@ -107,7 +107,7 @@ func (h *Hung) room(of func(*Hung) *State) float64 {
 
 // pinRoom is how many times as much joint k, counted from 0, may carry before a pin of
 // it carries more than it may, as in room.
-func (h *Hung) pinRoom(k int, j calc.Joint) float64 {
+func pinRoom(h *Hung, k int, j calc.Joint) float64 {
 	p, c, r := h.Job.Practice, &h.Cabinets[k], h.Ratings(k)
 	if r == nil {
 		return math.Inf(1)
@@ -119,7 +119,7 @@ func (h *Hung) pinRoom(k int, j calc.Joint) float64 {
 
 // tippedBy returns what hook i of two holds in a state with the bar tipped by an
 // angle, front down.
-func (h *Hung) tippedBy(s *State, off float64, i int) (kg float64, err error) {
+func tippedBy(h *Hung, s *State, off float64, i int) (kg float64, err error) {
 	front, rear, err := shared(h, s.InBar, s.Tilt+off)
 	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
 }
@@ -127,7 +127,7 @@ func (h *Hung) tippedBy(s *State, off float64, i int) (kg float64, err error) {
 // Moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *Hung) Moved(s *State) float64 {
-	kg, err := h.tippedBy(s, calc.Radians(1), 1)
+	kg, err := tippedBy(h, s, calc.Radians(1), 1)
 	if err != nil {
 		return 0
 	}

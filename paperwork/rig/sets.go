@@ -12,7 +12,7 @@ import (
 func (h *Hung) HasDollies() bool { return h.Dolly != nil || len(h.Sets) > 1 }
 
 // inSet returns the cabinets of a set, counted from 0.
-func (h *Hung) inSet(k int) []job.Placed {
+func inSet(h *Hung, k int) []job.Placed {
 	first := h.Sets.First(k)
 	return h.Cabinets[first : first+h.Sets[k]]
 }
@@ -47,7 +47,7 @@ func Standing(h *Hung, k int) float64 {
 // SetMass is the mass of set k with what is tied to its cabinets, in kg, and
 // how many such extras there are.
 func SetMass(h *Hung, k int) (kg float64, extras int) {
-	for _, c := range h.inSet(k) {
+	for _, c := range inSet(h, k) {
 		kg += c.Mass
 	}
 	for _, e := range h.Extras {
@@ -62,7 +62,7 @@ func SetMass(h *Hung, k int) (kg float64, extras int) {
 // SetSum is the sum of the splays of set k, counted from 0, in degrees: of every
 // joint from the one above its first cabinet.
 func SetSum(h *Hung, k int) (deg float64) {
-	for _, c := range h.inSet(k) {
+	for _, c := range inSet(h, k) {
 		deg += c.Hole.Splay
 	}
 	return deg

@@ -155,7 +155,7 @@ func (h *Hung) States() []*State {
 }
 
 // state is the finished stack for 0, then its lifts.
-func (h *Hung) state(k int) *State {
+func state(h *Hung, k int) *State {
 	if k == 0 {
 		return h.Finished
 	}

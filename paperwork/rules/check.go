@@ -47,7 +47,7 @@ func (c *check) measured(of string, spare float64, says Wording) {
 }
 
 // heaviest is the tilt of a state's reach at which pick i carries most.
-func (c *check) heaviest(s *rig.State, i int) *rig.Tilted {
+func heaviest(c *check, s *rig.State, i int) *rig.Tilted {
 	_, at := worstTilt(s, func(at *rig.Tilted) float64 { return c.Most(at.Loads[i]) })
 	return at
 }

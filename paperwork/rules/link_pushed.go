@@ -19,7 +19,7 @@ func checkLinks(c *check, s *rig.State) {
 		if c.MayPush(k) {
 			continue
 		}
-		push, at := c.mostPushed(s, k)
+		push, at := mostPushed(c, s, k)
 		if c.Measures.closer("rear link", -push) {
 			c.measured("rear link", -push, func() (rig.Where, string, string) {
 				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k) + TiltWords(at), "may only be pulled"
@@ -42,7 +42,7 @@ func cautionLinks(c *check) {
 			if k >= s.Flown {
 				continue
 			}
-			if push, at := c.mostPushed(s, k); push > worst+rig.Alike*rig.Within {
+			if push, at := mostPushed(c, s, k); push > worst+rig.Alike*rig.Within {
 				worst, lift, tilted = push, s.Lift, at
 			}
 		}
@@ -55,7 +55,7 @@ func cautionLinks(c *check) {
 // mostPushed returns the most that the link of joint k, counted from 0, is pushed with in
 // a state, in newtons and below 0 where it is pulled, and the tilt of its reach where
 // that is.
-func (c *check) mostPushed(s *rig.State, k int) (push float64, at *rig.Tilted) {
+func mostPushed(c *check, s *rig.State, k int) (push float64, at *rig.Tilted) {
 	return worstTilt(s, func(at *rig.Tilted) float64 { return -c.LinkLeast(at, k) })
 }
 

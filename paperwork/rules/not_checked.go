@@ -18,16 +18,16 @@ var notChecked = Rule{ID: NotChecked, Title: "", Severity: Caution, Grave: Unkno
 func checkUnchecked(c *check) {
 	uncheckedBar(c)
 	for _, t := range c.Types() {
-		c.unchecked(t.PinRatings != nil, t.Key, "the hinge and link pins of "+t.Key, noRating)
+		unchecked(c, t.PinRatings != nil, t.Key, "the hinge and link pins of "+t.Key, noRating)
 	}
-	c.unchecked(c.Picks[0].Steel != nil, "", "headroom and chain", "the height of the steel is not given")
-	c.unchecked(c.Dolly != nil, "", "chain and headroom down to the dollies", "no dolly given")
+	unchecked(c, c.Picks[0].Steel != nil, "", "headroom and chain", "the height of the steel is not given")
+	unchecked(c, c.Dolly != nil, "", "chain and headroom down to the dollies", "no dolly given")
 }
 
 const noRating = "no rating given"
 
 // unchecked cautions of what is not checked, and why, where what that takes is not given.
-func (c *check) unchecked(given bool, gear, what, why string) {
+func unchecked(c *check, given bool, gear, what, why string) {
 	if !given {
 		c.caution(rig.Where{Gear: gear}, "NOT CHECKED: %s: %s", what, why)
 	}
@@ -36,7 +36,7 @@ func (c *check) unchecked(given bool, gear, what, why string) {
 // uncheckedBar cautions of what the bar's maker does not say.
 func uncheckedBar(c *check) {
 	b, types := c.Bar, c.Types()
-	not := func(given bool, what, why string) { c.unchecked(given, b.Key, what, why) }
+	not := func(given bool, what, why string) { unchecked(c, given, b.Key, what, why) }
 	not(b.Rating > 0, "the bar with all that hangs on it", noRating)
 	not(b.PickRating > 0, "the bar's pick holes", noRating)
 	not(b.PinRatings != nil, "the hinge and link pins of the bar", noRating)

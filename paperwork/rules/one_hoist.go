@@ -17,18 +17,18 @@ var oneHoistGear = Rule{ID: "one_hoist_gear", Title: "One hoist alone", Severity
 
 func checkOneHoist(c *check, s *rig.State) {
 	for i, swung := range s.Alone {
-		c.aloneUsed(aloneHoist(c.Hung, swung, i))
+		aloneUsed(c, aloneHoist(c.Hung, swung, i))
 	}
 }
 
 func checkOneHoistGear(c *check, s *rig.State) {
 	for i, swung := range s.Alone {
 		for _, one := range aloneGear(c.Hung, swung, i) {
-			c.aloneUsed(one)
+			aloneUsed(c, one)
 		}
 		for _, p := range kindsOfPins {
 			for k := range swung.Joints {
-				c.alonePins(swung, i, p, k)
+				checkPinsAlone(c, swung, i, p, k)
 			}
 		}
 		checkSwung(c, swung, i)
@@ -37,7 +37,7 @@ func checkOneHoistGear(c *check, s *rig.State) {
 
 // aloneUsed keeps the use of a part with one hoist alone where it is the most of its
 // kind, and names a part that could not hold what it would have to.
-func (c *check) aloneUsed(one AloneCheck) {
+func aloneUsed(c *check, one AloneCheck) {
 	if one.Limit == 0 {
 		return
 	}
@@ -46,18 +46,18 @@ func (c *check) aloneUsed(one AloneCheck) {
 		c.Alone.take(Use{one.Part, use, func() (rig.Where, string, string) { return kept.where(), kept.sum(), kept.Most() }})
 	}
 	if one.Over() {
-		f := c.alone(one.where(), "%s", aloneWords(c.Hung, one))
+		f := findAlone(c, one.where(), "%s", aloneWords(c.Hung, one))
 		f.Of, f.By = one.Part, one.Load/one.Limit
 	}
 }
 
-// alonePins holds the pins of a kind of joint k, counted from 0. Asked first whether that
+// checkPinsAlone holds the pins of a kind of joint k, counted from 0. Asked first whether that
 // says anything, since there are many pins.
-func (c *check) alonePins(swung *rig.State, i int, p pinsOf, k int) {
+func checkPinsAlone(c *check, swung *rig.State, i int, p pinsOf, k int) {
 	force, pins, rating := p.of(c.Hung, swung, k)
 	load, limit := c.Job.Practice.PinLoad(force, pins), rating*c.Job.Practice.GearUse
 	if limit > 0 && (c.Alone.more(p.part, load/limit) || rig.Over(load, limit)) {
-		c.aloneUsed(alonePins(c.Hung, swung, i, p, k))
+		aloneUsed(c, alonePins(c.Hung, swung, i, p, k))
 	}
 }
 
@@ -66,21 +66,21 @@ func (c *check) alonePins(swung *rig.State, i int, p pinsOf, k int) {
 func checkSwung(c *check, swung *rig.State, i int) {
 	at := rig.Where{Lift: swung.Lift, End: c.End(i)}
 	if swung.Lever <= rig.Within {
-		f := c.alone(at, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", at.End)
+		f := findAlone(c, at, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", at.End)
 		f.Of, f.By = "balance", -swung.Lever
 	}
 	for k := range swung.Joints {
 		if push := PushAlone(c.Hung, swung, k); push > rig.Alike && !c.MayPush(k) {
 			at.Joint = k + 1
-			f := c.alone(at, "link, with the %s hoist alone: pushed with %s; it may only be pulled", at.End, c.Unit().Force(push))
+			f := findAlone(c, at, "link, with the %s hoist alone: pushed with %s; it may only be pulled", at.End, c.Unit().Force(push))
 			f.Of, f.By = "push", push
 		}
 	}
 }
 
-// alone adds what the rule found of one hoist alone: a hold where practice wants each
+// findAlone adds what the rule found of one hoist alone: a hold where practice wants each
 // to hold the stack alone, else a caution.
-func (c *check) alone(at rig.Where, format string, args ...any) *Finding {
+func findAlone(c *check, at rig.Where, format string, args ...any) *Finding {
 	if c.Job.Practice.OneMustHold {
 		return c.hold(at, format, args...)
 	}

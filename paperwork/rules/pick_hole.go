@@ -14,7 +14,7 @@ func checkPickHoles(c *check, s *rig.State) {
 	}
 	p := c.Job.Practice
 	for i := range c.Picks {
-		at := c.heaviest(s, i)
+		at := heaviest(c, s, i)
 		c.rated("pick hole", c.Most(at.Loads[i])*p.DynamicFactor*calc.G, c.Bar.PickRating*p.GearUse, func() (rig.Where, string, string) {
 			return rig.Where{Lift: s.Lift, End: c.End(i)}, pickSum(c.Hung, at.Loads[i]) + TiltWords(at), pickLimit(c.Hung)
 		})

@@ -48,14 +48,14 @@ func comparePoints(h *Checked, stacks []*Checked, others []roofPoint) {
 	c := &check{h, &pointsMeet}
 	for _, other := range stacks {
 		if other != h {
-			c.meets(pointsOf(other))
+			meets(c, pointsOf(other))
 		}
 	}
-	c.meets(others)
+	meets(c, others)
 }
 
 // meets cautions a stack of those of some points that its own meet.
-func (c *check) meets(points []roofPoint) {
+func meets(c *check, points []roofPoint) {
 	for _, p := range pointsOf(c.Checked) {
 		for _, q := range points {
 			if words := meetWords(c.Job, p, q); words != "" {

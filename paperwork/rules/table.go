@@ -37,13 +37,13 @@ func ranksOf(all []Rule) map[string]int {
 // but for what stacks are held against each other by: see CompareStacks.
 func Check(h *rig.Hung) *Checked {
 	c := &Checked{Hung: h}
-	c.run()
+	run(c)
 	takeWorst(c)
 	return c
 }
 
 // run holds every rule against the states of a stack, then against all of it.
-func (h *Checked) run() {
+func run(h *Checked) {
 	checks := make([]check, len(table))
 	for i := range table {
 		checks[i] = check{h, &table[i]}
@@ -67,7 +67,7 @@ func (h *Checked) run() {
 func takeWorst(h *Checked) {
 	for _, corner := range h.Corners {
 		v := &Checked{Hung: corner}
-		v.run()
+		run(v)
 		said := ifSo(corner.Third)
 		h.Holds = worse(h.Holds, v.Holds, said)
 		h.Cautions = worse(h.Cautions, v.Cautions, said)

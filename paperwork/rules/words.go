@@ -17,7 +17,7 @@ const NoHold = "no hold found by this calculation"
 func (h *Checked) MostUsedWords() string {
 	m := h.Uses.Most()
 	at, _, _ := m.Says()
-	words := say.Listed(m.Part, at.String(), say.Percent(m.Of)) + say.After("; ", h.aloneWords())
+	words := say.Listed(m.Part, at.String(), say.Percent(m.Of)) + say.After("; ", aloneMost(h))
 	switch n := unrated(h.Hung); n {
 	case 0:
 		return words
@@ -28,9 +28,9 @@ func (h *Checked) MostUsedWords() string {
 	}
 }
 
-// aloneWords name the part that is used most with one of two hoists alone: 'alone 122 %
+// aloneMost names the part that is used most with one of two hoists alone: 'alone 122 %
 // (hoist, rear)', and "" where there is one hoist.
-func (h *Checked) aloneWords() string {
+func aloneMost(h *Checked) string {
 	if len(h.Alone) == 0 {
 		return ""
 	}
