@@ -120,5 +120,6 @@ func aloneTable(c *paper.Canvas, r drawings.Ruler, t AloneTable, tall float64) [
 	note := paper.Words(c, paper.Small, t.Note, 2)
 	note.Keep = true
 	pieces := append([]paper.Piece{parts.Heading(t.Heading), note}, drawings.Views(c, t.Heading+", from the side", r, t.Views, tall)...)
-	return paper.Together(append(pieces, paper.Table(c, aloneColumns, t.Rows, paper.Small)...), c.Body().H*0.95)
+	pieces = append(paper.Together(pieces, c.Body().H/2), paper.Gap(2))
+	return append(pieces, paper.Table(c, aloneColumns, t.Rows, paper.Small)...)
 }

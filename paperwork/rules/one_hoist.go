@@ -6,14 +6,20 @@ import (
 	"hangpack/paperwork/rig"
 )
 
+// The IDs of both rules, for sheets that have a table of what they find.
+const (
+	OneHoist     = "one_hoist"
+	OneHoistGear = "one_hoist_gear"
+)
+
 // oneHoist: with two picks, one hoist left alone with the stack, finished or at a lift: a
 // hold where practice wants each of them to hold it alone, else a caution. The standard of
 // a hoist already allows for normal starts, so that it takes no dynamic factor.
-var oneHoist = Rule{ID: "one_hoist", Title: "One hoist alone", Severity: Either, Grave: ComesDown, states: checkOneHoist}
+var oneHoist = Rule{ID: OneHoist, Title: "One hoist alone", Severity: Either, Grave: ComesDown, states: checkOneHoist}
 
 // oneHoistGear: the same of all that it holds by, with the dynamic factor, for one hoist
 // still runs; and of how the stack hangs then.
-var oneHoistGear = Rule{ID: "one_hoist_gear", Title: "One hoist alone", Severity: Either, Grave: ComesDown, states: checkOneHoistGear}
+var oneHoistGear = Rule{ID: OneHoistGear, Title: "One hoist alone", Severity: Either, Grave: ComesDown, states: checkOneHoistGear}
 
 func checkOneHoist(c *check, s *rig.State) {
 	for i, swung := range s.Alone {

@@ -28,15 +28,13 @@ func (h *Checked) MostUsedWords() string {
 	}
 }
 
-// aloneMost names the part that is used most with one of two hoists alone: 'alone 122 %
-// (hoist, rear)', and "" where there is one hoist.
+// aloneMost is how much the part that is used most with one of two hoists alone is used:
+// 'alone 122 %', and "" where there is one hoist.
 func aloneMost(h *Checked) string {
 	if len(h.Alone) == 0 {
 		return ""
 	}
-	m := h.Alone.Most()
-	at, _, _ := m.Says()
-	return fmt.Sprintf("alone %s (%s)", say.Percent(m.Of), say.Listed(m.Part, at.String()))
+	return "alone " + say.Percent(h.Alone.Most().Of)
 }
 
 // unrated counts the parts of a stack for which the job gives no rating.

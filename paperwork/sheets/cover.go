@@ -82,11 +82,11 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 	r.Facts = []parts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))
+		if len(h.Picks) == 2 {
+			is = fmt.Sprintf("%s static, %s governing, %s alone", u.Load(p.Static), u.Load(p.Governing.Design), u.Load(p.AloneDesign))
+		}
 		if m := p.Most; m.Where != "" {
 			is += fmt.Sprintf(", AT %s %s static, %s design", strings.ToUpper(m.Where), u.Load(m.Static), u.Load(m.Design))
-		}
-		if len(h.Picks) == 2 {
-			is += ", " + u.Load(p.Alone) + " if alone"
 		}
 		r.Facts = append(r.Facts, parts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
 	}

@@ -10,11 +10,13 @@ import (
 	"hangpack/paperwork/told"
 )
 
-// liftWarnings are the cautions that come up at lift k, counted from 0.
+// liftWarnings are the cautions that come up at lift k, counted from 0. What one hoist alone
+// could not hold stands in a table of its own.
 func liftWarnings(h *rules.Checked, k int) []string {
 	at := h.Joined(k).Lift
 	all := warningsOf(h, func(f rules.Finding) bool {
-		return f.Where.Lift == at && (at > 0 || f.Rule == rules.LinkPushed)
+		alone := f.Rule == rules.OneHoist || f.Rule == rules.OneHoistGear
+		return f.Where.Lift == at && !alone && (at > 0 || f.Rule == rules.LinkPushed)
 	})
 	return append(all, turnWarnings(h.Hung, k, 1)...)
 }

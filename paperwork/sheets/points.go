@@ -51,9 +51,11 @@ func pointFacts(j *worked.Job, to []string) []parts.Fact {
 		{Of: "Static", Is: "the finished stack at rest, with hoist (motor), all of its chain and all rigging"},
 		{Of: "Design", Is: fmt.Sprintf("static x %s (masses may be %s more) x %s (starting, stopping)",
 			say.Trimmed(1+p.MassTolerance), say.Share(p.MassTolerance), say.Trimmed(p.DynamicFactor))},
-		{Of: "Governing", Is: "the largest design load over the finished stack, every lift and all tilts that the sheets let pass, each part's mass off to its own worse side. Hold this against the limit"},
-		{Of: "If other chain slack", Is: fmt.Sprintf("with two hoists: the whole stack with this hoist, its chain and its rigging, all x %s. Hold this against the limit too", rules.FactorWords(p))},
+		{Of: "Governing", Is: "the largest design load over every lift and all tilts that the sheets let pass, each mass off to its worse side. Hold this against the limit"},
 		{Of: "Chain needed", Is: fmt.Sprintf("hook at its lowest, %s: on all falls, and %s never used", low, j.Unit().Length(p.LimitReserve))},
+	}
+	if slices.ContainsFunc(j.Stacks, func(h *rules.Checked) bool { return len(h.Picks) == 2 }) {
+		facts = append(facts, parts.Fact{Of: "If other chain slack", Is: fmt.Sprintf("the whole stack with this hoist, its chain and its rigging, all x %s. Hold this against the limit too", rules.FactorWords(p))})
 	}
 	if anyPeaks(j) {
 		facts = append(facts, parts.Fact{Of: "AT …, more", Is: "this point carries more at that lift, or with a centre of gravity that is not known elsewhere, than the finished stack as worked out. Hold the larger against the limit"})
@@ -156,7 +158,10 @@ func staticSums(h *rig.Hung, i int) []string {
 	if peak := h.Peak(i); peak.Words() != "" {
 		sums = append(sums, staticSum(h, peak, i, "Static at "+peak.Words()))
 	}
-	return append(sums, governingSum(h, i), "Hoist at most: "+rules.HoistSum(h, i))
+	if len(h.Picks) == 2 { // with one it is the design load
+		sums = append(sums, governingSum(h, i))
+	}
+	return append(sums, "Hoist at most: "+rules.HoistSum(h, i))
 }
 
 // governingSum writes what the governing load of point i is the sum of.

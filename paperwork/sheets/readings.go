@@ -41,7 +41,7 @@ func sumRead(h *rules.Checked, k int) layouts.Instrument {
 }
 
 // slackWords say how far each of two picks may move against the other one before its
-// chain is slack in a state: 'Front chain slack when the front pick is 92 mm lower'; ""
+// chain is slack in a state: 'Front chain slack when the front pick is 92 mm lower, …'; ""
 // where there is one pick.
 func slackWords(h *rig.Hung, s *rig.State) string {
 	if len(h.Picks) == 1 {
@@ -55,9 +55,9 @@ func slackWords(h *rig.Hung, s *rig.State) string {
 			way = "higher"
 		}
 		mm := math.Floor(math.Abs(rise)*1000) / 1000 // down, so that it is never said to be further off
-		all = append(all, fmt.Sprintf("%s chain slack when the %s pick is %s %s than it should be against the other", end, end, h.Unit().Fine(mm), way))
+		all = append(all, fmt.Sprintf("%s chain slack when the %s pick is %s %s", end, end, h.Unit().Fine(mm), way))
 	}
-	return say.Capital(strings.Join(all, "; ")) + "."
+	return say.Capital(strings.Join(all, ", ")) + ": each against the other."
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.
