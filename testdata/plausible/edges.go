@@ -18,6 +18,7 @@ type edges struct {
 	*rand.Rand
 	limits  bool    // hoists, ratings and limits of tilt near what they hold
 	least   float64 // of what they hold
+	cut     bool    // little tolerance and wide windows, which those limits cut
 	up      bool    // straight columns that look up, their links pushed or nearly so
 	unknown bool    // most centres of gravity not known
 	slack   bool    // two picks with the centre of gravity near one of them
@@ -27,7 +28,7 @@ func edgesOf(seed int64) edges {
 	e := edges{Rand: rand.New(rand.NewSource(seed + edgeSeeds)), least: 0.8}
 	e.limits, e.up, e.unknown, e.slack = e.one(3), e.one(10), e.one(12), e.one(8)
 	if e.one(2) {
-		e.least = 1.03 // windows are cut, and little is held
+		e.least, e.cut = 1.03, e.limits
 	}
 	return e
 }
@@ -60,7 +61,7 @@ func (w *writer) limit(usual string, load func() float64) string {
 		if kn <= 0 {
 			return ""
 		}
-		return w.load(min(max(kn*w.between(w.edge.least, 1.4), 0.5), 900))
+		return w.load(min(max(kn*w.between(w.edge.least, 1.4), 0.5), 450))
 	})
 }
 
@@ -109,6 +110,22 @@ func (w *writer) settled() string {
 func (w *writer) leastShare(usual int) int {
 	if w.edge.slack {
 		return w.edge.Intn(3)
+	}
+	return usual
+}
+
+// tolerance is of masses, in percent: little where windows are to be cut.
+func (w *writer) tolerance(usual int) int {
+	if w.edge.cut {
+		return w.edge.Intn(4)
+	}
+	return usual
+}
+
+// floor writes the least reading window: wide where windows are to be cut.
+func (w *writer) floor(usual string) string {
+	if w.edge.cut {
+		return w.atEdge(func() string { return w.mass(w.between(15, 49)) })
 	}
 	return usual
 }

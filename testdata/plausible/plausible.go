@@ -135,11 +135,11 @@ func (w *writer) practice() {
 	if w.one(3) {
 		share, least, tolerance = 50+w.Intn(51), w.Intn(20), w.between(0, 2)
 		rest = fmt.Sprintf(", side_share: %d %%, least_share: %d %%, aim_tolerance: %.1f deg, lift_tilt: %d deg, clearance: %s, limit_reserve: %s, reading_floor: %s",
-			share, w.leastShare(least), tolerance, w.Intn(40), w.length(w.between(0, 0.6)), w.length(w.between(0, 0.8)), w.mass(w.between(0, 40)))
-	} else if w.edge.slack {
-		rest = fmt.Sprintf(", least_share: %d %%", w.leastShare(least))
+			share, w.leastShare(least), tolerance, w.Intn(40), w.length(w.between(0, 0.6)), w.length(w.between(0, 0.8)), w.floor(w.mass(w.between(0, 40))))
+	} else if w.edge.slack || w.edge.cut {
+		rest = fmt.Sprintf(", least_share: %d %%, reading_floor: %s", w.leastShare(least), w.floor("20 kg"))
 	}
-	more, dynamic, gearUse, hoistUse := w.Intn(20), w.between(1, 2), 70+10*w.Intn(4), 70+10*w.Intn(4)
+	more, dynamic, gearUse, hoistUse := w.tolerance(w.Intn(20)), w.between(1, 2), 70+10*w.Intn(4), 70+10*w.Intn(4)
 	w.checks = checks{1 + float64(more)/100, dynamic, float64(gearUse) / 100, float64(hoistUse) / 100, float64(share) / 100, tolerance}
 	w.line("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s, gear_use: %d %%, hoist_use: %d %%%s}",
 		more, dynamic, hold, gearUse, hoistUse, rest)
