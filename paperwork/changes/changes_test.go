@@ -86,7 +86,7 @@ func scheduleOf(j, other *worked.Job) map[string]float64 {
 func TestMovesGiveTheNewSchedule(t *testing.T) {
 	r := rand.New(rand.NewSource(9))
 	moves := 0
-	for seed := range int64(80) {
+	for seed := range int64(120) {
 		yaml := trials.Gamble(25_000 + seed).Job()
 		old, new := trials.OpenJob(t, yaml), trials.OpenJob(t, resplayed(yaml, r))
 		if seed%4 == 0 { // other stacks as well

@@ -69,8 +69,10 @@ func lawChecks() (all []proof.Check) {
 const oneSystem = "one linear system of bar and cabinets, straight from the job, solved by another library"
 
 var solvedChecks = []proof.Check{
-	{Figure: "hooks and their windows at every lift", Keys: []string{"hook_kg", "low_kg", "high_kg", "tilt_deg"}, Against: oneSystem, Unit: "kg", Run: liftsAsOneSystem},
-	{Figure: "each hoist alone: hook, joints, uses", Keys: []string{"alone_kg"}, Against: oneSystem, Unit: "of the weight", Run: aloneAsOneSystem},
+	{Figure: "hooks, what they may read and how far they are from slack, at every lift", Keys: []string{"hook_kg", "low_kg", "high_kg", "sum_low_kg", "sum_high_kg", "slack_mm", "tilt_deg"}, Against: oneSystem, Unit: "kg, mm", Run: windowsAsOneSystem},
+	{Figure: "what is held over the reach of every lift", Keys: []string{"holds"}, Against: oneSystem, Run: reachAsOneSystem},
+	{Figure: "governing loads", Keys: []string{"governing", "alone_design_kg"}, Against: oneSystem, Unit: "kg", Run: pointsAsOneSystem},
+	{Figure: "each hoist alone at every lift: hook, uses, what is found", Keys: []string{"alone_kg"}, Against: oneSystem, Unit: "of each", Run: aloneAsOneSystem},
 	{Figure: "most used part, closest measure", Against: "every check of every lift worked out again and sorted", Unit: "in SI", Run: closestChecks},
 }
 

@@ -26,6 +26,7 @@ var laws = []law{
 	{"lifts-in-their-room", "the next dolly goes below the lowest corner", "drop_m pick_clear_m", liftsHangInTheirRoom},
 	{"windows-hold-the-reading", "what is worked out is within what may be read", "low_kg high_kg hook_kg", windowsHoldTheReading},
 	{"windows-widen", "a wider tolerance allows no less, and none allows the reading alone", "low_kg high_kg", windowsWiden},
+	{"what-may-be-read", "a check holds over everything that the sheets let pass", "low_kg high_kg sum_low_kg sum_high_kg holds", whatMayBeRead},
 	{"unknown-is-every-corner", "a centre of gravity that is not known is in one of its places", "low_kg high_kg most", unknownIsEveryCorner},
 	{"one-must-hold-or-may", "what practice wants of one hoist alone changes what is found, and no figure", "", oneMustHoldOrMay},
 

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"hangpack/paperwork/job"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
@@ -15,7 +16,9 @@ import (
 // gravity, one hoist of two slack.
 
 // windowsWiden: without any tolerance a window is the reading, unless a centre of
-// gravity is not known; and no window of the job is narrower than that.
+// gravity is not known; and no window of the job is narrower than that. Where a centre
+// is not known a window is a range even then, and one that is wider before it is cut may
+// be cut to less: the more tilts, the less may hang.
 func windowsWiden(t *trial) {
 	none := t.changed(func(n tree) {
 		for _, key := range []string{"mass_tolerance", "aim_tolerance", "reading_floor"} {
@@ -30,6 +33,9 @@ func windowsWiden(t *trial) {
 		for k, exact := range allAloft(h, none.Figures.Stacks[i]) {
 			t.cases++
 			for n, kg := range exact.hooks.Hooks {
+				if len(h.Unknown()) > 0 && !(h.Held() && t.Stacks[i].Held()) {
+					continue
+				}
 				t.atLeast(exact.of+": most", exact.hooks.High[n], wide[k].hooks.High[n])
 				t.atLeast(exact.of+": least, turned", -exact.hooks.Low[n], -wide[k].hooks.Low[n])
 				if len(h.Unknown()) == 0 {
@@ -43,28 +49,33 @@ func windowsWiden(t *trial) {
 
 // unknownIsEveryCorner: with centres of gravity that are not known the least, the
 // most and the most loaded point are those of jobs that give them, in the middle of
-// the outline and in each corner of its middle third.
+// the outline and, type by type, in each corner of its middle third. All that is rated is strong
+// enough, for windows are cut to what may hang wherever the centres lie.
 func unknownIsEveryCorner(t *trial) {
 	if t.stackWith(func(f worked.StackFigures) bool { return len(t.Job.Stack(f.ID).Unknown()) > 0 }) < 0 {
 		return
 	}
-	var known []*worked.Job
-	for _, at := range [][2]float64{{0, 0}, {-1, -1}, {-1, 1}, {1, -1}, {1, 1}} {
-		known = append(known, t.changed(func(n tree) { n.know(at) }))
+	strong := func(n tree) { n.eachOf(func(_ string, v tree) { v.set(900_000, "N") }, job.Load) }
+	is := t.changed(strong)
+	known := []*worked.Job{is}
+	for way := range t.tree.waysUnknown() {
+		known = append(known, t.changed(func(n tree) {
+			strong(n)
+			n.know(way)
+		}))
 	}
-	for _, j := range known {
-		if j == nil {
-			return
-		}
+	if slices.Contains(known, nil) {
+		return
 	}
-	for i, s := range t.Figures.Stacks {
+	known = known[1:]
+	for i, s := range is.Figures.Stacks {
 		t.cases++
 		all := make([]worked.StackFigures, len(known))
 		for k, j := range known {
 			all[k] = j.Figures.Stacks[i]
 		}
 		t.near(s.ID+": mass", all[0].Mass, s.Mass)
-		if len(t.Stacks[i].Picks) == 1 && t.Figures.Stacks[i].Picks[0] != all[1].Picks[0] {
+		if len(t.Stacks[i].Picks) == 1 && s.Picks[0] != all[1].Picks[0] {
 			continue // auto takes another hole for another centre
 		}
 		for n, p := range s.Points {
@@ -92,15 +103,33 @@ func (t *trial) windowOfAll(of string, hook int, is worked.HookFigures, all []wo
 	t.must(is.Low[hook] <= low+floor && is.High[hook] >= high-floor, "%s: window %v to %v of %v to %v", of, is.Low[hook], is.High[hook], low, high)
 }
 
-// know gives every centre of gravity that is not known: the middle of the outline,
-// and so many sixths of depth and front to the rear and down.
-func (n tree) know(sixths [2]float64) {
+// unknown are the cabinets whose centre of gravity is not known.
+func (n tree) unknown() (all []tree) {
 	for _, c := range n.at("gear", "cabinets").items() {
-		if c.at("centre_of_gravity").Value == "not_known" {
-			depth, front := c.at("depth").si(), c.at("front_height").si()
-			c.put("centre_of_gravity", fmt.Sprintf("{behind_front: %s, below_top: %s}",
-				quantityText(depth/2+sixths[0]*depth/6, "m"), quantityText(front/2+sixths[1]*front/6, "m")))
+		if c.at("centre_of_gravity").Value == job.NotKnown {
+			all = append(all, c)
 		}
+	}
+	return all
+}
+
+// waysUnknown is in how many ways their centres may lie: all in the middle of their
+// outlines, or each in any of four corners.
+func (n tree) waysUnknown() int { return 1 + 1<<(2*len(n.unknown())) }
+
+// know gives every centre of gravity that is not known, in one of those ways: the middle
+// of the outline, or from there a sixth of depth and of front either way.
+func (n tree) know(way int) {
+	corner := way - 1
+	for _, c := range n.unknown() {
+		depth, front := c.at("depth").si(), c.at("front_height").si()
+		behind, below := depth/2, front/2
+		if way > 0 {
+			behind += depth / 6 * float64(corner&1*2-1)
+			below += front / 6 * float64(corner&2-1)
+			corner >>= 2
+		}
+		c.put("centre_of_gravity", fmt.Sprintf("{behind_front: %s, below_top: %s}", quantityText(behind, "m"), quantityText(below, "m")))
 	}
 }
 

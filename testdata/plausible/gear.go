@@ -10,9 +10,9 @@ func (w *writer) gear() {
 	w.line("gear:\n  cabinets:")
 	above := w.one(6) // types whose holes are for the joint above them are rare, and come together
 	for _, usual := range []string{"one", "two", "three"} {
-		c := cabinet{w.key(usual), above && w.most(3)}
+		c := cabinet{key: w.key(usual), above: above && w.most(3)}
+		w.cabinet(&c)
 		w.cabinets = append(w.cabinets, c)
-		w.cabinet(c)
 	}
 	w.line("  bars:")
 	for _, key := range []string{"bar", "other-bar"}[:1+w.Intn(2)] {
@@ -52,19 +52,22 @@ func (w *writer) more() (says string) {
 	return says
 }
 
-func (w *writer) cabinet(c cabinet) {
+func (w *writer) cabinet(c *cabinet) {
 	front, depth := w.between(0.12, 0.45), w.between(0.25, 0.7)
 	w.line("    %s:", c.key)
 	if w.one(2) {
 		w.line("      name: %q", w.name("Some cabinet", 32))
 	}
-	w.line("      mass: %s\n      width: %s\n      depth: %s", w.mass(w.between(8, 90)), w.length(w.between(0.4, 1.3)), w.length(depth))
+	c.kg, c.front = w.between(8, 90), front
+	w.line("      mass: %s\n      width: %s\n      depth: %s", w.mass(c.kg), w.length(w.between(0.4, 1.3)), w.length(depth))
 	w.line("      front_height: %s\n      back_height: %s", w.length(front), w.length(front*w.between(0.6, 1)))
 	if w.most(4) {
 		w.line("      hinge_behind_front: %s\n      hinge_below_top: %s\n      hinge_pitch: %s", w.length(w.between(0, 0.04)), w.length(w.between(-0.005, 0.005)), w.length(front+w.between(0, 0.003)))
 	}
-	w.centre(depth, front)
-	w.line("      link_arm: %s", w.length(depth*w.between(0.6, 0.95)))
+	c.behind, c.below = depth*w.between(0.3, 0.55), front*w.between(0.4, 0.6)
+	w.line("      centre_of_gravity: %s", w.notKnown(w.centre(c.behind, c.below)))
+	c.arm = depth * w.between(0.6, 0.95)
+	w.line("      link_arm: %s", w.length(c.arm))
 	w.splayHoles()
 	if c.above {
 		w.line("      splay_holes_for: joint_above")
@@ -75,10 +78,10 @@ func (w *writer) cabinet(c cabinet) {
 		w.line("      pins: {hinge: %d, link: %d}", 1+w.Intn(2), 1+w.Intn(2))
 	}
 	if w.most(3) {
-		w.pinRatings()
+		w.pinRatings(c.key)
 	}
 	if w.most(6) {
-		w.line("      link_pushes: %s", w.pick("yes", "yes", "no"))
+		w.line("      link_pushes: %s", w.pushes(w.pick("yes", "yes", "no")))
 	}
 	for _, line := range w.source() {
 		w.line("      %s", line)
@@ -87,16 +90,14 @@ func (w *writer) cabinet(c cabinet) {
 
 // centre is the centre of gravity of a cabinet, measured from its hinge or from
 // its front, or not known.
-func (w *writer) centre(depth, front float64) {
-	behind, below := depth*w.between(0.3, 0.55), front*w.between(0.4, 0.6)
+func (w *writer) centre(behind, below float64) string {
 	switch {
 	case w.one(8):
-		w.line("      centre_of_gravity: not_known")
+		return "not_known"
 	case w.one(4):
-		w.line("      centre_of_gravity: {behind_front: %s, below_top: %s}", w.length(behind), w.length(below))
-	default:
-		w.line("      centre_of_gravity: {%s}", w.offset(behind, below))
+		return fmt.Sprintf("{behind_front: %s, below_top: %s}", w.length(behind), w.length(below))
 	}
+	return fmt.Sprintf("{%s}", w.offset(behind, below))
 }
 
 // splayHoles are the holes of a joint, as stamped or with labels of their own, and
@@ -124,17 +125,21 @@ func (w *writer) labelled() (list []string) {
 	return list
 }
 
-func (w *writer) pinRatings() {
-	w.line("      pin_ratings: {hinge: %s, link: %s}", w.load(w.between(20, 90)), w.load(w.between(18, 40)))
+func (w *writer) pinRatings(of string) {
+	hinge := w.limit(w.load(w.between(20, 90)), func() float64 { kn, _ := w.onPins(of); return kn })
+	link := w.limit(w.load(w.between(18, 40)), func() float64 { _, kn := w.onPins(of); return kn })
+	w.line("      pin_ratings: {hinge: %s, link: %s}", hinge, link)
 }
 
 func (w *writer) bar(key string) {
-	w.line("    %s:\n      mass: %s\n      centre_of_gravity: {%s}", key, w.mass(w.between(10, 120)), w.offset(w.between(0.1, 0.5), -w.between(0.02, 0.12)))
-	b := bar{key: key}
+	b := bar{key: key, kg: w.between(10, 120)}
+	mass := w.mass(b.kg)
+	b.behind, b.above = w.between(0.1, 0.5), w.between(0.02, 0.12)
+	w.line("    %s:\n      mass: %s\n      centre_of_gravity: {%s}", key, mass, w.offset(b.behind, -b.above))
 	if w.wild && w.one(2) || w.one(5) {
-		b.holes = w.listedHoles()
+		w.listedHoles(&b)
 	} else {
-		b.holes = w.countedHoles()
+		w.countedHoles(&b)
 	}
 	w.bars = append(w.bars, b)
 	list := Splays
@@ -146,10 +151,13 @@ func (w *writer) bar(key string) {
 		w.line("      link_arm: %s", w.length(w.between(0.2, 0.6)))
 	}
 	if w.one(2) {
-		w.line("      rating: %s\n      pick_rating: %s\n      tilt_limit: {down: 60 deg, up: %d deg}", w.load(w.between(50, 100)), w.load(w.between(30, 50)), 20+w.Intn(40))
+		rating := w.limit(w.load(w.between(50, 100)), func() float64 { kn, _ := w.onBar(key); return kn })
+		pick := w.limit(w.load(w.between(30, 50)), func() float64 { _, kn := w.onBar(key); return kn })
+		tilts := w.tiltLimit(fmt.Sprintf("{down: 60 deg, up: %d deg}", 20+w.Intn(40)), key)
+		w.line("      rating: %s\n      pick_rating: %s\n      tilt_limit: %s", rating, pick, tilts)
 	}
 	if w.one(4) {
-		w.pinRatings()
+		w.pinRatings(key)
 	}
 	if w.one(4) {
 		w.line("      most: {%s: %d%s}", w.cabinets[w.Intn(3)].key, 15+w.Intn(26), w.anyType())
@@ -167,30 +175,36 @@ func (w *writer) anyType() string {
 	return w.apart(func() string { return fmt.Sprintf(", any: %d", 10+w.Intn(30)) })
 }
 
-func (w *writer) countedHoles() (labels []string) {
-	n := 20 + w.Intn(60)
-	w.line("      pick_holes: {count: %d, %s, spacing: %s, %s}", n, w.behind(w.between(-0.3, 0.05)), w.length(w.between(0.01, 0.06)), w.below(-w.between(0.04, 0.2)))
+func (w *writer) countedHoles(b *bar) {
+	n, first := 20+w.Intn(60), w.between(-0.3, 0.05)
+	says := w.behind(first)
+	spacing := w.between(0.01, 0.06)
+	w.line("      pick_holes: {count: %d, %s, spacing: %s, %s}", n, says, w.length(spacing), w.below(-w.between(0.04, 0.2)))
 	for i := range n {
-		labels = append(labels, fmt.Sprint(i+1))
+		b.hole(fmt.Sprint(i+1), first+float64(i)*spacing)
 	}
-	return labels
 }
 
-func (w *writer) listedHoles() (labels []string) {
+func (w *writer) listedHoles(b *bar) {
 	w.line("      pick_holes:")
 	form := w.pick("F%d", "%d", "C-%d")
 	if w.wild {
 		form = "WW%02d"
 	}
 	for i := range 30 {
-		labels = append(labels, fmt.Sprintf(form, i+1))
 		behind := "behind_hinge: "
 		if w.rarely(8) {
 			behind = "ahead_of_hinge: -"
 		}
-		w.line("        - {label: %s, %s%d mm, %s}", labels[i], behind, 5+i*30+w.Intn(20), w.below(-w.between(0.04, 0.06)))
+		mm := 5 + i*30 + w.Intn(20)
+		b.hole(fmt.Sprintf(form, i+1), float64(mm)/1000)
+		w.line("        - {label: %s, %s%d mm, %s}", b.holes[i], behind, mm, w.below(-w.between(0.04, 0.06)))
 	}
-	return labels
+}
+
+// hole adds a pick hole, metres behind the hinge pin.
+func (b *bar) hole(label string, behind float64) {
+	b.holes, b.at = append(b.holes, label), append(b.at, behind)
 }
 
 // hoist is a hoist of a capacity in kilonewtons; times makes a larger one heavier. A
@@ -211,7 +225,8 @@ func (w *writer) hoist(key string, kn, times float64) {
 	if w.one(2) {
 		more += ", speed: " + w.speed(w.between(2, 16))
 	}
-	capacity, mass, chain, length := w.load(kn), w.mass(52*times), w.perLength(1.1*times), w.length(falls*w.between(57.5, 62))
+	capacity := w.limit(w.load(kn), func() float64 { return w.onHoist(key) })
+	mass, chain, length := w.mass(52*times), w.perLength(1.1*times), w.length(falls*w.between(57.5, 62))
 	if w.rarely(5) {
 		length = w.apart(func() string { return w.length(falls * w.between(20, 60)) })
 	}

@@ -1,7 +1,7 @@
 // Package plausible writes random jobs of the kind that a shop would write: one
 // to three stacks of mixed cabinets under their bars, on one hoist or two, with
-// all keys of a job, in metric units, in feet and pounds, or in both. The reader
-// has no complaint about any of them. Property tests of all packages draw their
+// all keys of a job, in metric units, in feet and pounds, or in both; some of them at
+// the edge of what checks let pass (edges.go). The reader has no complaint about any. Property tests of all packages draw their
 // jobs here.
 package plausible
 
@@ -18,14 +18,14 @@ var Splays = []string{"0", "0.25", "0.5", "1", "2", "3", "4", "5", "6", "7.5", "
 // Job writes a whole job; the same seed writes the same one. A wild one has the
 // longest names, ids and lists too.
 func Job(seed int64, wild bool) string {
-	w := &writer{Rand: rand.New(rand.NewSource(seed)), later: rand.New(rand.NewSource(seed + laterSeeds)), wild: wild}
+	w := &writer{Rand: rand.New(rand.NewSource(seed)), later: rand.New(rand.NewSource(seed + laterSeeds)), edge: edgesOf(seed), wild: wild}
 	w.units = w.pick("metric", "metric", "imperial", "both")
 	w.head()
 	w.practice()
 	w.gear()
 	w.stacks()
 	w.otherPoints()
-	return w.text.String()
+	return w.settled()
 }
 
 // laterSeeds keep what is drawn for keys that were added later apart from the
@@ -44,18 +44,30 @@ type writer struct {
 	bars     []bar
 	takes    int // cabinets on a dolly
 	hoists   []string
+	checks   checks
+	columns  []*column
+	edge     edges
+	limits   []limit
 }
 
-// A cabinet is the key of a type, and whether its holes are for the joint above it.
+// A cabinet is the key of a type, whether its holes are for the joint above it, and
+// about what it is like; metres from its hinge pin.
 type cabinet struct {
-	key   string
-	above bool
+	key           string
+	above         bool
+	kg            float64
+	front, arm    float64
+	behind, below float64
 }
 
-// A bar is the key of a bar and the labels of its pick holes, from the front.
+// A bar is the key of a bar and the labels of its pick holes, from the front, with how
+// far each lies behind its hinge pin; and about what it is like.
 type bar struct {
-	key   string
-	holes []string
+	key           string
+	holes         []string
+	at            []float64
+	kg            float64
+	behind, above float64
 }
 
 // line writes a line of the job.
@@ -119,16 +131,21 @@ func (w *writer) head() {
 // practice is what the shop checks by. Two of three shops keep most of the defaults.
 func (w *writer) practice() {
 	hold := w.pick("no", "no", "no", "no", "no", "no", "yes")
-	rest := ""
+	rest, share, least, tolerance := "", 60, 10, 1.0
 	if w.one(3) {
+		share, least, tolerance = 50+w.Intn(51), w.Intn(20), w.between(0, 2)
 		rest = fmt.Sprintf(", side_share: %d %%, least_share: %d %%, aim_tolerance: %.1f deg, lift_tilt: %d deg, clearance: %s, limit_reserve: %s, reading_floor: %s",
-			50+w.Intn(51), w.Intn(20), w.between(0, 2), w.Intn(40), w.length(w.between(0, 0.6)), w.length(w.between(0, 0.8)), w.mass(w.between(0, 40)))
+			share, w.leastShare(least), tolerance, w.Intn(40), w.length(w.between(0, 0.6)), w.length(w.between(0, 0.8)), w.floor(w.mass(w.between(0, 40))))
+	} else if w.edge.slack || w.edge.cut {
+		rest = fmt.Sprintf(", least_share: %d %%, reading_floor: %s", w.leastShare(least), w.floor("20 kg"))
 	}
 	if w.rarely(3) {
 		rest += ", pins_set: " + w.apart(w.way)
 	}
+	more, dynamic, gearUse, hoistUse := w.tolerance(w.Intn(20)), w.between(1, 2), 70+10*w.Intn(4), 70+10*w.Intn(4)
+	w.checks = checks{1 + float64(more)/100, dynamic, float64(gearUse) / 100, float64(hoistUse) / 100, float64(share) / 100, tolerance}
 	w.line("practice: {mass_tolerance: %d %%, dynamic_factor: %.2f, one_must_hold: %s, gear_use: %d %%, hoist_use: %d %%%s}",
-		w.Intn(20), w.between(1, 2), hold, 70+10*w.Intn(4), 70+10*w.Intn(4), rest)
+		more, dynamic, hold, gearUse, hoistUse, rest)
 }
 
 // otherPoints are cable picks and the like, in half of the jobs.

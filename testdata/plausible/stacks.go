@@ -25,6 +25,9 @@ func (w *writer) stacks() {
 		if i == 2 && w.one(2) && strings.Contains(w.text.String(), "  - id: S0\n") {
 			w.line("    twin_of: S0")
 			w.trim()
+			if w.edge.one(2) {
+				w.line("    steel: %s", w.atEdge(func() string { return w.length(w.between(20, 36)) })) // it may be too low for the twin alone
+			}
 			continue
 		}
 		w.stack()
@@ -35,7 +38,8 @@ func (w *writer) stacks() {
 func (w *writer) stack() {
 	b := w.bars[w.Intn(len(w.bars))]
 	w.line("    bar: %s", b.key)
-	total := w.column()
+	c := w.column(b)
+	total := len(c.cabinets)
 	if w.most(4) {
 		w.line("    dolly: dolly")
 		w.sets(total)
@@ -50,12 +54,8 @@ func (w *writer) stack() {
 		}
 		w.line("    pins_set: %s", way)
 	}
-	aim := fmt.Sprintf("%.1f deg %s", w.between(0, 8), w.pick("up", "down"))
-	if w.one(8) {
-		aim = "level"
-	}
-	w.line("    aim: %s", aim)
-	w.hang(b)
+	w.line("    aim: %s", w.aim(c))
+	w.hang(c)
 	w.trim()
 	w.extras(total)
 	if w.one(2) {
@@ -66,18 +66,19 @@ func (w *writer) stack() {
 // way is one of the ways to set link pins.
 func (w *writer) way() string { return w.pick("on_dolly", "at_the_hoist", "in_the_air") }
 
-// column writes the cabinets from the top and returns how many they are. Below
-// holes for the joint above there have to be more of that kind.
-func (w *writer) column() (total int) {
+// column writes the cabinets from the top. Below holes for the joint above there have
+// to be more of that kind.
+func (w *writer) column(b bar) *column {
 	w.line("    cabinets:")
 	most := 1 + w.Intn(24)
 	if w.wild {
 		most = 1 + w.Intn(40)
 	}
+	column := &column{bar: b, straight: w.edge.up && !w.edge.one(4)}
+	w.columns = append(w.columns, column)
 	above := cabinet{}
-	for total < most {
-		n := 1 + w.Intn(most-total)
-		total += n
+	for len(column.cabinets) < most {
+		n := 1 + w.Intn(most-len(column.cabinets))
 		var list []string
 		for range n {
 			list = append(list, Splays[w.Intn(len(Splays)/2)])
@@ -86,10 +87,27 @@ func (w *writer) column() (total int) {
 		if above.above && !c.above {
 			c = above
 		}
-		w.line("      - {type: %s, count: %d, splay: [%s]}", c.key, n, strings.Join(list, ", "))
+		w.line("      - {type: %s, count: %d, splay: [%s]}", c.key, n, strings.Join(column.add(c, list), ", "))
 		above = c
 	}
-	return total
+	return column
+}
+
+// aim writes where cabinet 1 looks.
+func (w *writer) aim(c *column) string {
+	deg, way := w.between(0, 8), w.pick("up", "down")
+	says := fmt.Sprintf("%.1f deg %s", deg, way)
+	if w.one(8) {
+		says, deg = "level", 0
+	}
+	if c.straight {
+		return w.lookingUp(c)
+	}
+	if way == "up" {
+		deg = -deg
+	}
+	c.aimed(deg * degree)
+	return says
 }
 
 // sets says in a fifth of the stacks how many cabinets stand on each dolly; in one of
@@ -111,7 +129,8 @@ func (w *writer) sets(total int) {
 }
 
 // hang is one hoist or two with their rigging and their steel.
-func (w *writer) hang(b bar) {
+func (w *writer) hang(c *column) {
+	b := c.bar
 	cell := w.pick("", ", load_cell: above_hoist", ", load_cell: below_hoist")
 	two := w.most(2)
 	if two {
@@ -120,8 +139,16 @@ func (w *writer) hang(b bar) {
 		if w.wild {
 			rear = front + 1 + w.Intn(14)
 		}
-		w.line("    hang: {picks: 2, hoist: %s, front_hole: %s, rear_hole: %s%s}", w.ofEnds(two, func() string { return w.pick(w.hoists...) }), b.holes[front], b.holes[rear], cell)
+		front, rear = w.nearOne(c, front, rear)
+		c.holes = []int{front, rear}
+		hoist := func() string {
+			key := w.pick(w.hoists...)
+			c.hoists = append(c.hoists, key)
+			return key
+		}
+		w.line("    hang: {picks: 2, hoist: %s, front_hole: %s, rear_hole: %s%s}", w.ofEnds(two, hoist), b.holes[front], b.holes[rear], cell)
 	} else {
+		c.hoists = []string{"hoist"}
 		hole := w.pick("", "", ", pick_hole: auto")
 		if w.one(8) {
 			hole = ", pick_hole: " + b.holes[w.Intn(len(b.holes))]

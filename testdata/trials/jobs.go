@@ -19,7 +19,7 @@ import (
 // EachStack asks of the stacks of random jobs.
 func EachStack(t *testing.T, from int64, ask func(t *testing.T, h *rules.Checked, f worked.StackFigures)) {
 	t.Helper()
-	for seed := range int64(120) {
+	for seed := range int64(180) {
 		j := OpenJob(t, Gamble(from+seed).Job())
 		for i, h := range j.Stacks {
 			ask(t, h, j.Figures.Stacks[i])

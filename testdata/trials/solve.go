@@ -54,31 +54,27 @@ func At(o calc.Offset, t float64) complex128 {
 // bar at a tilt, all masses times more.
 func Solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) System {
 	t.Helper()
-	size := 3 * (n + 1)
-	a, b := mat.NewDense(size, size, nil), mat.NewVecDense(size, nil)
-	force := func(body, unknown int, at, way complex128) {
-		for i, v := range []float64{real(way), imag(way), real(at)*imag(way) - imag(at)*real(way)} {
-			a.Set(3*body+i, unknown, a.At(3*body+i, unknown)+v)
-		}
-	}
-	weigh := func(body int, kg float64, at complex128) {
-		w := kg * more * 9.80665
-		b.SetVec(3*body+1, b.AtVec(3*body+1)+w)
-		b.SetVec(3*body+2, b.AtVec(3*body+2)+w*real(at))
-	}
-	weigh(0, s.Bar.Mass, At(s.Bar.CentreOfGravity, tilt))
-	for _, e := range s.Extras {
-		if e.Cabinet == 0 {
-			weigh(0, e.Mass, At(e.At, tilt))
-		}
-	}
-	hook := func(i int) complex128 { return At(s.Bar.PickHoles[holes[i]].At, tilt) }
+	return Together(Parts(t, s, n, holes, tilt), nil, func(Part) float64 { return more })
+}
+
+// A balance is bar and cabinets as free bodies with three equations each, to be solved
+// for many loads at once.
+type balance struct {
+	hooks, joints int
+	a             *mat.Dense
+	pins          []complex128 // of the hinge that each cabinet hangs from
+	turns         []float64
+}
+
+// balanceOf writes the equations of the first n cabinets of a stack.
+func balanceOf(s *job.Stack, n int, holes []int, tilt float64) balance {
+	b := balance{hooks: len(holes), joints: n, a: mat.NewDense(3*(n+1), 3*(n+1), nil)}
 	for i := range holes {
-		force(0, i, hook(i), 1i)
+		b.force(0, i, At(s.Bar.PickHoles[holes[i]].At, tilt), 1i)
 	}
-	force(0, len(holes), hook(0), 1)
+	b.force(0, len(holes), At(s.Bar.PickHoles[holes[0]].At, tilt), 1)
 	if len(holes) == 1 {
-		a.Set(2, 2, a.At(2, 2)+1) // a bare turning moment at the bar
+		b.a.Set(2, 2, b.a.At(2, 2)+1) // a bare turning moment at the bar
 	}
 	turn, pin, arm := tilt, complex128(0), s.LinkArm
 	for k, c := range s.Cabinets[:n] {
@@ -89,29 +85,47 @@ func Solve(t *testing.T, s *job.Stack, n int, holes []int, tilt, more float64) S
 		link := pin + back*complex(math.Min(arm, c.LinkArm)*math.Cos(half), 0)
 		for j, body := range []int{k + 1, k} {
 			sign := complex(float64(1-2*j), 0)
-			force(body, 3*k+3, pin, sign*up)
-			force(body, 3*k+4, pin, sign*back)
-			force(body, 3*k+5, link, sign*up)
+			b.force(body, 3*k+3, pin, sign*up)
+			b.force(body, 3*k+4, pin, sign*back)
+			b.force(body, 3*k+5, link, sign*up)
 		}
-		weigh(k+1, c.Mass, pin+At(c.CentreOfGravity, turn))
-		for _, e := range s.Extras {
-			if e.Cabinet == k+1 {
-				weigh(k+1, e.Mass, pin+At(e.At, turn))
-			}
-		}
+		b.pins, b.turns = append(b.pins, pin), append(b.turns, turn)
 		pin, arm = pin+At(calc.Offset{Below: c.HingePitch}, turn), c.LinkArm
 	}
-	var x mat.VecDense
-	require.NoError(t, x.SolveVec(a, b))
-	w := System{Level: x.AtVec(len(holes))}
-	for i := range holes {
-		w.Hooks = append(w.Hooks, x.AtVec(i))
+	return b
+}
+
+// force has an unknown act on a body at a place, one way.
+func (b balance) force(body, unknown int, at, way complex128) {
+	for i, v := range []float64{real(way), imag(way), real(at)*imag(way) - imag(at)*real(way)} {
+		b.a.Set(3*body+i, unknown, b.a.At(3*body+i, unknown)+v)
 	}
-	if len(holes) == 1 {
-		w.Turn = x.AtVec(2)
+}
+
+// systems solves the balance for every load, each for itself.
+func (b balance) systems(t *testing.T, loads []load) (all []System) {
+	t.Helper()
+	weights := mat.NewDense(3*(b.joints+1), len(loads), nil)
+	for i, l := range loads {
+		w := l.kg * 9.80665
+		weights.Set(3*l.body+1, i, w)
+		weights.Set(3*l.body+2, i, w*real(l.at))
 	}
-	for k := range n {
-		w.Pull, w.Side, w.Links = append(w.Pull, x.AtVec(3*k+3)), append(w.Side, x.AtVec(3*k+4)), append(w.Links, x.AtVec(3*k+5))
+	var x mat.Dense
+	require.NoError(t, x.Solve(b.a, weights))
+	for i := range loads {
+		all = append(all, b.system(mat.Col(nil, i, &x)))
+	}
+	return all
+}
+
+func (b balance) system(x []float64) System {
+	w := System{Hooks: x[:b.hooks], Level: x[b.hooks]}
+	if b.hooks == 1 {
+		w.Turn = x[2]
+	}
+	for k := range b.joints {
+		w.Pull, w.Side, w.Links = append(w.Pull, x[3*k+3]), append(w.Side, x[3*k+4]), append(w.Links, x[3*k+5])
 	}
 	return w
 }

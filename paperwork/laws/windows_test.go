@@ -1,0 +1,164 @@
+package laws
+
+import (
+	"math"
+	"math/cmplx"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/paperwork/rules"
+	"hangpack/paperwork/worked"
+	"hangpack/testdata/proof"
+	"hangpack/testdata/trials"
+)
+
+// A span is the least and the most that something may read, in kg.
+type span struct{ low, high float64 }
+
+// wide is a span no closer to what it is about than a floor.
+func (s span) wide(is, floor float64) span {
+	return span{math.Min(s.low, is-floor), math.Max(s.high, is+floor)}
+}
+
+// within is a span cut to another one.
+func (s span) within(least, most float64) span {
+	return span{math.Max(s.low, least), math.Min(s.high, most)}
+}
+
+// windowsAsOneSystem: at every state the bar's tilt and what each hook holds, with
+// nothing else to push or turn the stack for balance; what each hook and both together
+// may read, with each of its cuts; and how far each chain is from slack. Of stacks whose
+// centres are known; for others the law what-may-be-read is held.
+func windowsAsOneSystem(t *testing.T) (cases int, worst float64) {
+	var seen proof.OffBy
+	eachWithin(t, 13_000, func(h *rules.Checked, f worked.StackFigures) {
+		if len(h.Unknown()) > 0 {
+			return
+		}
+		r, j := newReacher(t, h), printed(f)
+		for _, a := range flightsOf(h.Stack) {
+			s, hooks := r.state(a, nil), j.of(a)
+			if s.over {
+				continue
+			}
+			seen.Cases++
+			assert.InDelta(t, 0, s.at[0].Level, 1e-9*s.at[0].kg*gravity)
+			assert.InDelta(t, 0, s.at[0].Turn, 1e-9*s.at[0].kg*gravity)
+			seen.InDelta(t, s.tilts[0]*180/math.Pi, hooks.Tilt, 1e-9, "%v, tilt", a)
+			for i, pick := range h.Picks {
+				seen.InDelta(t, s.at[0].Hooks[i]/gravity+pick.Below.Mass, hooks.Hooks[i], 1e-6, "%v, hook %d", a, i)
+				want := r.window(s, i, j.Held)
+				seen.InDelta(t, want.low, hooks.Low[i], 1e-6, "%v, hook %d, least", a, i)
+				seen.InDelta(t, want.high, hooks.High[i], 1e-6, "%v, hook %d, most", a, i)
+			}
+			if len(h.Picks) == 2 {
+				want := r.windowOfSum(s, j.Held)
+				seen.InDelta(t, want.low, hooks.SumLow, 1e-6, "%v, both, least", a)
+				seen.InDelta(t, want.high, hooks.SumHigh, 1e-6, "%v, both, most", a)
+				require.Len(t, hooks.Slack, 2)
+				for i := range h.Picks {
+					seen.InDelta(t, r.slack(s, i), hooks.Slack[i], 1e-6, "%v, hook %d, from slack", a, i)
+				}
+			}
+		}
+	})
+	require.Greater(t, seen.Cases, 300)
+	return seen.Cases, seen.Worst
+}
+
+// window is what hook i may read.
+func (r *reacher) window(s reached, i int, held bool) span {
+	p, pick := r.Job.Practice, r.Picks[i]
+	all, leastPick := span{math.Inf(1), math.Inf(-1)}, math.Inf(1)
+	for _, c := range s.at {
+		for _, more := range []float64{1 - p.MassTolerance, 1 + p.MassTolerance} {
+			kg := c.Hooks[i] / gravity * more
+			reads := kg + pick.Below.Mass*more
+			all, leastPick = span{math.Min(all.low, reads), math.Max(all.high, reads)}, math.Min(leastPick, kg)
+		}
+	}
+	nominal := s.at[0].Hooks[i] / gravity
+	all = all.wide(nominal+pick.Below.Mass, p.ReadingFloor)
+	if held {
+		return all
+	}
+	most := math.Min(pick.Hoist.Capacity*p.HoistUse/gravity, nominal*r.strength(s)+pick.Below.Mass)
+	if r.Bar.PickRating > 0 {
+		most = math.Min(most, r.Bar.PickRating*p.GearUse/p.DynamicFactor/gravity+pick.Below.Mass)
+	}
+	return all.within(pick.Below.Mass+leastPick/2, most)
+}
+
+// windowOfSum is what both hooks may read together.
+func (r *reacher) windowOfSum(s reached, held bool) span {
+	p, kg, below := r.Job.Practice, s.at[0].kg, r.Picks[0].Below.Mass+r.Picks[1].Below.Mass
+	all := span{(kg + below) * (1 - p.MassTolerance), (kg + below) * (1 + p.MassTolerance)}.wide(kg+below, p.ReadingFloor)
+	if held {
+		return all
+	}
+	return all.within(below+kg*(1-p.MassTolerance)/2, kg*r.strength(s)+below)
+}
+
+// strength is how many times all masses may be what the job gives before bar or a pin
+// would be at its limit.
+func (r *reacher) strength(s reached) float64 {
+	p, times := r.Job.Practice, math.Inf(1)
+	if r.Bar.Rating > 0 {
+		times = r.Bar.Rating * p.GearUse / (s.at[0].kg * gravity * p.DynamicFactor)
+	}
+	for _, c := range s.at {
+		for k := range c.Links {
+			hinge, link := pinRated(r.Stack, k)
+			ofHinge, ofLink := pinShares(r.Stack, p, k)
+			times = math.Min(times, hinge*p.GearUse/(math.Hypot(c.Pull[k], c.Side[k])*ofHinge*p.DynamicFactor))
+			times = math.Min(times, link*p.GearUse/(math.Abs(c.Links[k])*ofLink*p.DynamicFactor))
+		}
+	}
+	return times
+}
+
+// slack is by how much, in mm, the difference in height of both pick holes changes from
+// where the bar hangs to where the centre of gravity lies below the other one than i.
+func (r *reacher) slack(s reached, i int) float64 {
+	if s.at[0].Hooks[i] <= 0 {
+		return 0
+	}
+	_, centre := trials.Centre(r.Stack, s.flown, nil)
+	rise := func(tilt float64) float64 {
+		return imag((r.hole(0) - r.hole(1)) * cmplx.Exp(complex(0, -tilt)))
+	}
+	return math.Abs(rise(trials.Plumb(r.hole(1-i), centre))-rise(s.tilts[0])) * 1000
+}
+
+// pointsAsOneSystem: the governing load of each point, where it is, and what the point
+// carries with the other chain slack.
+func pointsAsOneSystem(t *testing.T) (cases int, worst float64) {
+	var seen proof.OffBy
+	eachWithin(t, 15_000, func(h *rules.Checked, f worked.StackFigures) {
+		r, j, p := newReacher(t, h), printed(f), h.Job.Practice
+		for i, pick := range h.Picks {
+			hangs := (pick.Below.Mass + pick.Hoist.Mass + pick.Hoist.ChainMass*pick.Hoist.ChainLength + pick.Above.Mass) * (1 + p.MassTolerance)
+			most, at := math.Inf(-1), map[string]float64{}
+			for _, a := range flightsOf(h.Stack) {
+				kg := math.Inf(-1)
+				for _, mix := range trials.Mixes(r.unknown()) {
+					for _, c := range r.state(a, mix).at {
+						kg = math.Max(kg, (c.most[i]/gravity+hangs)*p.DynamicFactor)
+					}
+				}
+				at[whereOf(a.lift, 0, "")], most = kg, math.Max(most, kg)
+			}
+			seen.Cases++
+			is := j.Points[i].Governing
+			seen.InDelta(t, most, is.Design, 1e-6, "point %d", i)
+			assert.InDelta(t, most, at[is.Where], 1e-6*math.Abs(most), "point %d: %q is not where it carries most", i, is.Where)
+			if len(h.Picks) == 2 {
+				seen.InDelta(t, (f.Mass*(1+p.MassTolerance)+hangs)*p.DynamicFactor, j.Points[i].AloneDesign, 1e-6, "point %d alone", i)
+			}
+		}
+	})
+	require.Greater(t, seen.Cases, 200)
+	return seen.Cases, seen.Worst
+}
