@@ -47,16 +47,24 @@ func writePlaces(j *worked.Job, b *strings.Builder) {
 			}
 			row(strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Load(p.Governing.Design), alone)
 			if m := p.Most; m.Where != "" {
-				fmt.Fprintf(b, "%-10s %46s %9s %9s\n", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))
+				fmt.Fprintln(b, under(fmt.Sprintf("%-10s %46s %9s %9s", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))))
 			}
 			if at := p.Governing.Where; at != "" {
-				fmt.Fprintf(b, "%-10s %66s %9s\n", "", "GOVERNED BY "+strings.ToUpper(at)+":", u.Load(p.Governing.Design))
+				fmt.Fprintln(b, under(fmt.Sprintf("%-10s %66s %9s", "", "GOVERNED BY "+strings.ToUpper(at)+":", u.Load(p.Governing.Design))))
 			}
 		}
 	}
 	for _, o := range j.Figures.Others {
 		row(o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), u.Load(o.Design), "-")
 	}
+}
+
+// under is a line below a point's own, cut at its words where it is too long.
+func under(line string) string {
+	if len(line) <= say.Columns {
+		return line
+	}
+	return "    " + strings.Join(say.Folded(strings.Join(strings.Fields(line), " "), say.Columns-4), "\n    ")
 }
 
 // writeHeights writes the heights of each point and the use of its hoist.
