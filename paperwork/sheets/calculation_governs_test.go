@@ -2,6 +2,8 @@ package sheets
 
 import (
 	"fmt"
+	"go/ast"
+	"maps"
 	"math"
 	"strings"
 	"testing"
@@ -121,4 +123,57 @@ func printed(t *testing.T, what string, steps []layouts.Formula, begins string, 
 	require.Len(t, is.put, 1, what)
 	assert.InDelta(t, want, is.put[0], is.half[0]+1e-6, "%s: %s", what, found.Symbols)
 	return found
+}
+
+// sheetFollows: a name that an earlier step has worked out has that figure wherever it is
+// put in: how the stack hangs goes before each block, and the joint before the link.
+func sheetFollows(t *testing.T, what string, sheet layouts.Calculation) {
+	t.Helper()
+	hangs := follow(t, what, nil, sheet.Hangs)
+	follow(t, what, hangs, sheet.Slack)
+	follow(t, what, follow(t, what, hangs, sheet.Joint.Formulas), sheet.Link.Formulas)
+	follow(t, what, hangs, sheet.Points)
+	for _, s := range sheet.Picks {
+		follow(t, what, hangs, s.Formulas)
+	}
+}
+
+// follow holds the figures of steps to those known before, and returns what is known then.
+func follow(t *testing.T, what string, before map[string]float64, steps []layouts.Formula) map[string]float64 {
+	t.Helper()
+	known := maps.Clone(before)
+	if known == nil {
+		known = map[string]float64{}
+	}
+	for _, s := range steps {
+		left, right, _ := strings.Cut(s.Symbols, " = ")
+		numbers := readSum(t, s.Numbers)
+		namesIn(parse(t, right), numbers.expr, func(name string, is ast.Expr) {
+			if want, has := known[name]; has {
+				assert.InDelta(t, want, numbers.eval(t, is, numbers.put), 1e-9, "%s: %s in %s", what, name, s.Symbols)
+			}
+		})
+		known[left] = readSum(t, s.Is).put[0]
+	}
+	return known
+}
+
+// namesIn finds the names of a sum, and what is put in for each in one built alike.
+func namesIn(a, b ast.Expr, found func(name string, is ast.Expr)) {
+	if p, ok := b.(*ast.ParenExpr); ok {
+		if _, both := a.(*ast.ParenExpr); !both {
+			b = p.X
+		}
+	}
+	switch a := a.(type) {
+	case *ast.Ident:
+		found(a.Name, b)
+	case *ast.ParenExpr:
+		namesIn(a.X, b.(*ast.ParenExpr).X, found)
+	case *ast.BinaryExpr:
+		namesIn(a.X, b.(*ast.BinaryExpr).X, found)
+		namesIn(a.Y, b.(*ast.BinaryExpr).Y, found)
+	case *ast.CallExpr:
+		namesIn(a.Args[0], b.(*ast.CallExpr).Args[0], found)
+	}
 }

@@ -46,6 +46,7 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 				cases++
 			}
 			what := name + ", " + h.ID
+			sheetFollows(t, what, sheet)
 			cases += sheetGoverns(t, what, h, figuresOf(j, h.ID), sheet) + rowsAddUp(t, what, sheet.Parts, formulasOf(sheet))
 		}
 	}
