@@ -1,6 +1,8 @@
 package layouts
 
 import (
+	"slices"
+
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 	"hangpack/layouts/parts"
@@ -15,10 +17,13 @@ type Calculation struct {
 	Inputs    []parts.Fact
 	Parts     Table
 	Hangs     []Formula // from the centre of gravity to the hooks
-	Joint     []Formula // the most loaded joint in full
-	Which     string    // that joint
+	Slack     []Formula // how far each of two chains is from slack; nil with one pick
+	Joint     Steps     // the joint most used, in full
+	Link      Steps     // the link closest to being pushed; without formulas where all may be
 	Joints    [][]string
+	Nominal   string // how the stack hangs for these
 	Points    []Formula
+	Picks     []Steps // the most that each of two picks carries
 	Checks    [][]string
 	Unchecked []string
 	Most      string
@@ -32,6 +37,13 @@ type Table struct {
 	Note  string
 }
 
+// Steps are formulas that follow from each other, under their heading and a line on how
+// the stack hangs then.
+type Steps struct {
+	Heading, How string
+	Formulas     []Formula
+}
+
 // A Formula is one formula: what it is of, in symbols, with its numbers, and what
 // comes out. Prints is the same as it stands on the other sheets.
 type Formula struct{ Of, Symbols, Numbers, Is, Prints string }
@@ -39,8 +51,8 @@ type Formula struct{ Of, Symbols, Numbers, Is, Prints string }
 // Columns of the tables; the last of each takes what is left.
 var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
-	jointColumns = []paper.Column{paper.Texts("joint above cabinet", 17), paper.Figures("cabinet looks", 23), paper.Figures("its lowest corner", 29),
-		paper.Figures("hinge, all", 21), paper.Figures("of it along", 28), paper.Figures("rear link", 28), paper.Figures("hinge pin used", 14), paper.Figures("link pin used", 0)}
+	jointColumns = []paper.Column{paper.Texts("joint above cabinet", 17), paper.Figures("cabinet looks", 22), paper.Figures("its lowest corner", 28),
+		paper.Figures("hinge, all", 20), paper.Figures("of it along", 27), paper.Figures("rear link", 27), paper.Figures("hinge pin used", 15), paper.Figures("link pin used", 0)}
 	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 33), paper.Texts("worked out", 54), paper.Texts("may be", 42), paper.Figures("used", 0)}
 )
 
@@ -52,10 +64,14 @@ func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
 	}
 	pieces = append(append(pieces, parts.Heading("Centre of gravity, bar level")), partsTable(c, v.Parts)...)
 	pieces = append(pieces, formulas(c, "How it hangs", v.Hangs)...)
-	pieces = append(pieces, formulas(c, "The joint most used, finished stack at rest, in full: "+v.Which, v.Joint)...)
-	pieces = append(append(pieces, parts.Heading("What each joint carries, finished stack at rest, both sides together")), paper.Table(c, jointColumns, v.Joints, paper.Small)...)
+	pieces = append(pieces, formulas(c, "How far each chain of the finished stack is from slack", v.Slack)...)
+	pieces = append(append(pieces, worked(c, v.Joint)...), worked(c, v.Link)...)
+	pieces = append(append(pieces, parts.Heading("What each joint carries, both sides together"), how(c, v.Nominal)), paper.Table(c, jointColumns, v.Joints, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "Pull: the part is stretched. Push: it is pressed together, and its pin bears on the other side of the hole.", 0))
 	pieces = append(pieces, formulas(c, "Points", v.Points)...)
+	for _, s := range v.Picks {
+		pieces = append(pieces, worked(c, s)...)
+	}
 	pieces = append(append(pieces, parts.Heading("Every check, where it comes closest")), paper.Table(c, checkColumns, v.Checks, paper.Small)...)
 	pieces = append(pieces, paper.Gap(1))
 	for _, s := range v.Unchecked {
@@ -81,13 +97,32 @@ func partsTable(c *paper.Canvas, t Table) []paper.Piece {
 	return append(pieces, paper.Gap(1), paper.Words(c, paper.Small, t.Note, 1))
 }
 
-// formulas are formulas under a heading.
+// formulas are formulas under a heading, which stands only where there are some.
 func formulas(c *paper.Canvas, heading string, steps []Formula) []paper.Piece {
+	if len(steps) == 0 {
+		return nil
+	}
 	pieces := []paper.Piece{parts.Heading(heading)}
 	for _, s := range steps {
 		pieces = append(pieces, formula(c, s))
 	}
 	return pieces
+}
+
+// worked are steps with their line below the heading.
+func worked(c *paper.Canvas, s Steps) []paper.Piece {
+	pieces := formulas(c, s.Heading, s.Formulas)
+	if len(pieces) == 0 {
+		return nil
+	}
+	return slices.Insert(pieces, 1, how(c, s.How))
+}
+
+// how is the line below a heading on how the stack hangs.
+func how(c *paper.Canvas, s string) paper.Piece {
+	line := paper.Words(c, paper.SmallBold, s, 1.6)
+	line.Keep = true
+	return line
 }
 
 // formula is one formula: in symbols, its numbers below, what comes out beside it.

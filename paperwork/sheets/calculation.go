@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hangpack/layouts"
@@ -15,11 +16,11 @@ import (
 
 // calculationSheet is the sheet that a checker follows with a pencil.
 func calculationSheet(h *rules.Checked) layouts.Calculation {
-	k, all := worstJoint(h.Hung), massParts(h.Hung)
+	w, k := mostUsedJoint(h.Hung)
 	c := layouts.Calculation{
-		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h.Hung), Inputs: inputFacts(h.Hung), Parts: partTable(h.Hung, all),
-		Hangs: hangSteps(h.Hung, all), Joint: jointSteps(h.Hung, k, all), Which: say.Joint(k),
-		Points: pointSteps(h.Hung), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h.Hung),
+		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h.Hung), Inputs: inputFacts(h.Hung), Parts: partTable(h.Hung, massParts(h.Hung)),
+		Hangs: hangSteps(h.Hung), Slack: slackSteps(h.Hung), Joint: layouts.Steps{Heading: "The joint most used, in full: " + say.Joint(k), How: w.words(), Formulas: jointSteps(w, k)}, Link: closestLink(h.Hung, w, k),
+		Nominal: nominal(h.Hung).words(), Picks: pickSteps(h.Hung), Points: pointSteps(h.Hung), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h.Hung),
 	}
 	for k := range h.Cabinets {
 		c.Joints = append(c.Joints, jointRow(h.Hung, k))
@@ -94,6 +95,9 @@ func checkRows(h *rules.Checked) (rows [][]string) {
 	for _, u := range h.Uses {
 		row(u.Part, u.Says, say.Percent(u.Of))
 	}
+	for _, u := range h.Alone {
+		row(u.Part+", alone", u.Says, say.Percent(u.Of))
+	}
 	for _, m := range h.Measures {
 		row(m.Of, m.Says, "-")
 	}
@@ -111,7 +115,85 @@ func modelLimits(h *rig.Hung) []string {
 	}
 	if len(h.Picks) == 2 {
 		lines = append(lines, "Two picks share by moments as the bar is held at its tilt; hoists out of step tilt it and change the shares. "+
-			"With one hoist slack the finished stack is worked out too, at rest below the other one: see "+h.ID+" LIFTS. The swing there is not.")
+			"With one hoist slack the finished stack and every lift are worked out too, at rest below the other one: 'alone' in the table of checks, and "+h.ID+" LIFTS. The swing there is not.")
 	}
 	return lines
+}
+
+// A hanging is a stack in one state at one tilt of its reach, with unknown centres of
+// gravity as they lie in that state.
+type hanging struct {
+	*rig.Hung
+	s  *rig.State
+	at *rig.Tilted
+}
+
+// nominal is the finished stack as it is meant to hang.
+func nominal(h *rig.Hung) hanging { return hanging{h, h.Finished, &h.Finished.Reach[0]} }
+
+// hangings are a stack in every state at every tilt of its reach, wherever unknown
+// centres of gravity lie: as it is meant to hang first.
+func hangings(h *rig.Hung) (all []hanging) {
+	for _, v := range h.Ways() {
+		for _, s := range v.States() {
+			for i := range s.Reach {
+				all = append(all, hanging{v, s, &s.Reach[i]})
+			}
+		}
+	}
+	return all
+}
+
+// tilt is that of the bar, rad.
+func (w hanging) tilt() float64 { return w.s.Tilt + w.at.Off }
+
+// tiltSymbol is that in sums: tilt, or tilt_e at an end of reach.
+func (w hanging) tiltSymbol() symbol {
+	if w.at.Off == 0 {
+		return symbol{"tilt", say.FineAngle(w.s.Tilt)}
+	}
+	return symbol{"tilt_e", say.FineAngle(w.tilt())}
+}
+
+// parts are the masses that hang.
+func (w hanging) parts() []part {
+	all := massParts(w.Hung)
+	if n := slices.IndexFunc(all, func(p part) bool { return p.cabinet > w.s.Flown }); n >= 0 {
+		return all[:n]
+	}
+	return all
+}
+
+// asTable reports whether what hangs is all of the table of masses, as it stands there.
+func (w hanging) asTable() bool { return w.s.Lift == 0 && w.s.Third.Name == "" }
+
+// words say which state and which tilt it is.
+func (w hanging) words() string {
+	tilt := "nominal tilt"
+	if off := strings.TrimPrefix(rules.TiltWords(w.at), " at "); off != "" {
+		tilt = off + " than nominal"
+	}
+	return say.Capital(say.Listed(told.WhereWords(rig.Where{Lift: w.s.Lift}), tilt, say.After("centre of gravity that is not known: ", w.s.Third.Name)))
+}
+
+// whole is the sum of all that hangs.
+func (w hanging) whole() rowsSum {
+	of := "centre of gravity behind the hinge, from the table's sums"
+	if !w.asTable() {
+		of = ofRows(fmt.Sprintf("the bar, %s and all extras on them", say.Span{From: 1, To: w.s.Flown}.Cabinets()), "")
+	}
+	return sumRows(of, "", "G", w.parts(), nil)
+}
+
+// tiltSteps go to the bar's tilt from what stands under 'How it hangs'.
+func (w hanging) tiltSteps() (steps []layouts.Formula) {
+	if len(w.Picks) == 1 && !w.asTable() {
+		steps = append(w.whole().placeSteps(w.Unit()), settledStep(w.Hung, w.s))
+	}
+	if w.at.Off != 0 {
+		t := w.tiltSymbol()
+		steps = append(steps, step("bar's tilt, off by the most that the sheets let pass", t.name+" = tilt + off", t.is, "",
+			symbol{"tilt", say.FineAngle(w.s.Tilt)}, symbol{"off", say.FineAngle(w.at.Off)}))
+	}
+	return steps
 }

@@ -12,91 +12,150 @@ import (
 	"hangpack/paperwork/say"
 )
 
-// worstJoint returns the joint, counted from 0, whose pins are used most as the
-// stack hangs finished; where none has a rating, the one with the largest force.
-func worstJoint(h *rig.Hung) int {
-	used, forces := make([]float64, len(h.Cabinets)), make([]float64, len(h.Cabinets))
-	for k, j := range h.Finished.Joints {
-		c := h.Cabinets[k]
-		hinge, link := h.Job.Practice.PinLoad(j.Hinge(), c.HingePins), h.Job.Practice.PinLoad(math.Abs(j.Link), c.LinkPins)
-		forces[k] = math.Max(hinge, link)
-		if r := h.Ratings(k); r != nil {
-			used[k] = math.Max(hinge/r.Hinge, link/r.Link)
+// mostUsedJoint finds the joint, counted from 0, whose pins are used most, and how the
+// stack hangs then; where none has a rating, the one with the largest force.
+func mostUsedJoint(h *rig.Hung) (worst hanging, k int) {
+	used, force := 0.0, 0.0
+	for _, w := range hangings(h) {
+		for n, j := range w.at.Joints {
+			u, f := jointUse(h, n, j)
+			if u > used+rig.Within || used == 0 && f > force*(1+rig.Within) {
+				worst, k, used, force = w, n, u, f
+			}
 		}
 	}
-	if worst := slices.Index(used, slices.Max(used)); used[worst] > 0 {
-		return worst
-	}
-	return slices.Index(forces, slices.Max(forces))
+	return worst, k
 }
 
-// A hanging is what hangs below a joint: its mass and first moments, in kg and
-// kg m, the joint's hinge, where its centre of gravity lies from that, all in
-// the bar's axes; and how far behind the hinge that is as it hangs, level.
-type hanging struct {
-	mass, behind, below float64
-	hinge, from         calc.Offset
-	level               float64
+// jointUse is how much the pins of joint k, counted from 0, are used of what practice
+// allows, as a fraction of one and 0 without a rating; and the larger of their forces.
+func jointUse(h *rig.Hung, k int, j calc.Joint) (used, force float64) {
+	p, c := h.Job.Practice, &h.Cabinets[k]
+	if r := h.Ratings(k); r != nil {
+		used = math.Max(p.PinUsed(j.Hinge(), c.HingePins, r.Hinge), p.PinUsed(j.Link, c.LinkPins, r.Link))
+	}
+	return used, math.Max(p.PinLoad(j.Hinge(), c.HingePins), p.PinLoad(j.Link, c.LinkPins))
+}
+
+// leastPulled finds the link that may only be pulled and is closest to being pushed, by
+// its joint counted from 0, and how the stack hangs then.
+func leastPulled(h *rig.Hung) (closest hanging, k int, found bool) {
+	least := math.Inf(1)
+	for _, w := range hangings(h) {
+		for n := range w.at.Joints {
+			if force := w.LinkLeast(w.at, n); !h.MayPush(n) && force < least-rig.Within {
+				closest, k, found, least = w, n, true, force
+			}
+		}
+	}
+	return closest, k, found
 }
 
 // jointSteps work out joint k, counted from 0, in full: what hangs below it on
 // a hinge and a link.
-func jointSteps(h *rig.Hung, k int, all []part) []layouts.Formula {
-	b := hangsBelow(h, k, all)
-	steps := append(belowSteps(h, k, b), forceSteps(h, k, b)...)
-	return append(steps, pinSteps(h, k)...)
+func jointSteps(w hanging, k int) []layouts.Formula {
+	b := w.belowJoint(k)
+	steps := append(append(w.tiltSteps(), b.placeSteps(w.Unit())...), linkSteps(w, k, b)...)
+	return append(append(steps, hingeSteps(w, k, b)...), pinSteps(w, k)...)
 }
 
-// hangsBelow gathers what hangs below joint k, counted from 0; all are massParts.
-func hangsBelow(h *rig.Hung, k int, all []part) hanging {
+// belowJoint sums what hangs below joint k, counted from 0.
+func (w hanging) belowJoint(k int) rowsSum {
+	all := w.parts()
 	parts := all[slices.IndexFunc(all, func(p part) bool { return p.cabinet == k+1 }):]
-	b := hanging{hinge: parts[0].hinge}
-	b.mass, b.behind, b.below = moments(parts)
-	b.from = calc.Offset{Behind: b.behind/b.mass - b.hinge.Behind, Below: b.below/b.mass - b.hinge.Below}
-	b.level = -b.from.Turned(h.Finished.Tilt).X
-	return b
+	hinge := parts[0].hinge
+	rows := say.Span{From: k + 1, To: w.s.Flown}.Cabinets() + " and all extras on them"
+	return sumRows(ofRows(rows, "k")+"; b_k, d_k its hinge", "k", "", parts, &hinge)
 }
 
-// belowSteps place the centre of gravity of what hangs below a joint.
-func belowSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
-	u := h.Unit()
-	m := symbol{"M", u.FineMass(b.mass)}
-	rows := fmt.Sprintf("cabinets %d to %d and their extras: M, S_b, S_d are sums of their rows, b_k, d_k the joint's hinge", k+1, len(h.Cabinets))
+// weightStep turns a mass into a weight.
+func weightStep(u say.Units, of, name string, r rowsSum) layouts.Formula {
+	if u.Imperial {
+		return step(of, name+" = "+r.massName(), u.Newtons(r.mass*calc.G), "", symbol{r.massName(), say.Fixed(r.mass/say.PoundKg, 1) + " lbf"})
+	}
+	return step(of, name+" = "+r.massName()+" · g / 1000", u.Newtons(r.mass*calc.G), "", symbol{r.massName(), u.FineMass(r.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
+}
+
+// onLink is a force, in newtons, that a weight so far behind a joint's hinge puts on its link.
+func onLink(w hanging, k int, of, name, weight, level string, r rowsSum, force float64) layouts.Formula {
+	u := w.Unit()
+	return step(of, fmt.Sprintf("%s = %s · %s / (arm · cos(splay / 2))", name, weight, level), u.Newtons(force), way(u, force), symbol{weight, u.Newtons(r.mass * calc.G)},
+		symbol{level, u.GearLength(r.level(w))}, symbol{"arm", u.GearLength(w.Body.Arm(k))}, symbol{"splay", say.FineAngle(w.Body.Cabinets[k].Splay)})
+}
+
+// linkSteps: moments about the hinge; b is what hangs below it.
+func linkSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 	return []layouts.Formula{
-		step(rows, "b = S_b · "+u.PerMoment()+" / M - b_k", u.GearLength(b.from.Behind), "", symbol{"S_b", u.BareMoment(b.behind) + " " + u.MomentUnit()}, m, symbol{"b_k", u.GearLength(b.hinge.Behind)}),
-		step("the same, below the joint's hinge", "d = S_d · "+u.PerMoment()+" / M - d_k", u.GearLength(b.from.Below), "", symbol{"S_d", u.BareMoment(b.below) + " " + u.MomentUnit()}, m, symbol{"d_k", u.GearLength(b.hinge.Below)}),
-		step("as it hangs, level behind the joint's hinge", "e = b · cos(tilt) + d · sin(tilt)", u.GearLength(b.level), "", symbol{"b", u.GearLength(b.from.Behind)}, symbol{"d", u.GearLength(b.from.Below)}, symbol{"tilt", say.FineAngle(h.Finished.Tilt)}),
+		b.levelStep(w, "as it hangs, level behind the joint's hinge", "e"),
+		weightStep(w.Unit(), "weight below the joint", "W", b),
+		onLink(w, k, "link, by moments about the hinge; arm: the smaller link arm", "link", "W", "e", b, w.at.Joints[k].Link),
 	}
 }
 
-// forceSteps: moments about the hinge, then forces along and across the mean of
-// the two bodies.
-func forceSteps(h *rig.Hung, k int, b hanging) []layouts.Formula {
-	u, j, c := h.Unit(), h.Finished.Joints[k], h.Body.Cabinets[k]
-	phi := h.Finished.Poses[k].Aim - c.Splay/2
-	w, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", say.FineAngle(phi)}, symbol{"link", u.Newtons(j.Link)}
-	weight := step("weight below the joint", "W = M", u.Newtons(b.mass*calc.G), "", symbol{"M", say.Fixed(b.mass/say.PoundKg, 1) + " lbf"})
-	if !u.Imperial {
-		weight = step("weight below the joint", "W = M · g / 1000", u.Newtons(b.mass*calc.G), "", symbol{"M", u.FineMass(b.mass)}, symbol{"g", fmt.Sprint(calc.G) + " N/kg"})
-	}
+// hingeSteps are forces along and across the mean of the two bodies.
+func hingeSteps(w hanging, k int, b rowsSum) []layouts.Formula {
+	u, j, c, tilt := w.Unit(), w.at.Joints[k], w.Body.Cabinets[k], w.tiltSymbol()
+	phi := w.tilt() + b.parts[0].turned - c.Splay/2
+	weight, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", say.FineAngle(phi)}, symbol{"link", u.Newtons(j.Link)}
 	return []layouts.Formula{
-		weight,
-		step("mean turn of the two bodies", "phi = aim - splay / 2", say.FineAngle(phi), "", symbol{"aim", say.FineAngle(h.Finished.Poses[k].Aim)}, symbol{"splay", say.FineAngle(c.Splay)}),
-		step("link, by moments about the hinge; arm is the smaller link arm of the two", "link = W · e / (arm · cos(splay / 2))", u.Newtons(j.Link), way(u, j.Link), w,
-			symbol{"e", u.GearLength(b.level)}, symbol{"arm", u.GearLength(h.Body.Arm(k))}, symbol{"splay", say.FineAngle(c.Splay)}),
-		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), w, lean, link),
-		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", w, lean),
+		step(fmt.Sprintf("mean turn of the two bodies; cabinet %d is turned as in the table", k+1), "phi = "+tilt.name+" + turned - splay / 2", say.FineAngle(phi), "",
+			tilt, symbol{"turned", say.FineAngle(b.parts[0].turned)}, symbol{"splay", say.FineAngle(c.Splay)}),
+		step("hinge, along the mean", "pull = W · cos(phi) - link", u.Newtons(j.HingePull), way(u, j.HingePull), weight, lean, link),
+		step("hinge, across the mean", "side = W · sin(phi)", u.Newtons(j.HingeSide), "", weight, lean),
 		step("hinge, both together", "hinge = sqrt(pull · pull + side · side)", u.Newtons(j.Hinge()), u.Force(j.Hinge()), symbol{"pull", u.Newtons(j.HingePull)}, symbol{"side", u.Newtons(j.HingeSide)}),
 	}
 }
 
+// leastSteps are the least force in the link of joint k: each mass off to its own worse
+// side, so that what lies ahead of the hinge pushes with more.
+func leastSteps(w hanging, k int, b rowsSum) []layouts.Formula {
+	u, link := w.Unit(), symbol{"link", w.Unit().Newtons(w.at.Joints[k].Link)}
+	t := symbol{"t", say.Trimmed(w.Job.Practice.MassTolerance)}
+	least := w.LinkLeast(w.at, k)
+	var ahead []part
+	for _, p := range b.parts {
+		if (calc.Offset{Behind: p.at.Behind - b.hinge.Behind, Below: p.at.Below - b.hinge.Below}).Turned(w.tilt()).X > rig.Within {
+			ahead = append(ahead, p)
+		}
+	}
+	if len(ahead) == 0 {
+		return []layouts.Formula{step("least: all lies behind the hinge, each mass may be less by t", "least = link · (1 - t)", u.Newtons(least), way(u, least), link, t)}
+	}
+	a := sumRows(ofRows("of these ahead of the hinge then, "+namesOf(ahead, "ahead of the hinge"), "A"), "A", "A", ahead, b.hinge)
+	push := a.mass * calc.G * a.level(w) / (w.Body.Arm(k) * math.Cos(w.Body.Cabinets[k].Splay/2))
+	pushes, spread := symbol{"ahead", u.Newtons(push)}, symbol{"spread", u.Newtons(w.at.Spread[k])}
+	return append(a.placeSteps(u),
+		a.levelStep(w, "as it hangs, level behind the hinge: below nought is ahead", "e_A"),
+		weightStep(u, "its weight", "W_A", a),
+		onLink(w, k, "what it puts on the link: below nought is push", "ahead", "W_A", "e_A", a, push),
+		step("what tolerance is taken of: each mass off to its own worse side", "spread = link - 2 · ahead", spread.is, "", link, pushes),
+		step("least: below nought is push", "least = link - t · spread", u.Newtons(least), way(u, least), link, t, spread))
+}
+
+// closestLink works out the link that may only be pulled and is closest to being pushed,
+// from where the joint k that is worked out in full leaves it open; nothing where all
+// links may be pushed.
+func closestLink(h *rig.Hung, worst hanging, k int) layouts.Steps {
+	w, n, found := leastPulled(h)
+	if !found {
+		return layouts.Steps{}
+	}
+	b := w.belowJoint(n)
+	s := layouts.Steps{Heading: "The link closest to being pushed: " + say.Joint(n), How: w.words()}
+	if w.s != worst.s || w.at.Off != worst.at.Off || n != k {
+		s.Formulas = append(append(w.tiltSteps(), b.placeSteps(w.Unit())...), linkSteps(w, n, b)...)
+	}
+	s.Formulas = append(s.Formulas, leastSteps(w, n, b)...)
+	return s
+}
+
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
-func pinSteps(h *rig.Hung, k int) []layouts.Formula {
-	j, c, rated := h.Finished.Joints[k], h.Cabinets[k], h.Ratings(k)
+func pinSteps(w hanging, k int) []layouts.Formula {
+	j, c, rated := w.at.Joints[k], w.Cabinets[k], w.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
 	}
-	return append(pinStep(h, "hinge", j.Hinge(), c.HingePins, rated.Hinge), pinStep(h, "link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
+	return append(pinStep(w.Hung, "hinge", j.Hinge(), c.HingePins, rated.Hinge), pinStep(w.Hung, "link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.

@@ -16,16 +16,21 @@ type part struct {
 	turned  float64     // rad, with its cabinet
 	hinge   calc.Offset // of its cabinet
 	at      calc.Offset
-	cabinet int // from 1; 0 of the bar
+	cabinet int         // from 1; 0 of the bar
+	extra   bool        // tied to it
+	moved   calc.Offset // of a cabinet, in its own axes: from where the table has its centre of gravity, where that is not known
 }
 
-// massParts are all masses of a stack, bar first, extras after what they are tied to.
+// massParts are all masses of a stack, bar first, extras after what they are tied to;
+// unknown centres of gravity lie as they do in the stack that is given.
 func massParts(h *rig.Hung) []part {
 	all := append([]part{{name: "bar " + h.Bar.Key, mass: h.Bar.Mass, at: h.Bar.CentreOfGravity}}, extraParts(h, 0, calc.Pose{})...)
 	for k, pose := range h.Body.Poses(0) {
 		c := h.Cabinets[k]
-		p := placedPart(pose, c.CentreOfGravity)
+		centre := h.Body.Cabinets[k].CentreOfGravity
+		p := placedPart(pose, centre)
 		p.name, p.mass, p.cabinet = fmt.Sprintf("%d %s", k+1, c.Key), c.Mass, k+1
+		p.moved = calc.Offset{Behind: centre.Behind - c.CentreOfGravity.Behind, Below: centre.Below - c.CentreOfGravity.Below}
 		all = append(append(all, p), extraParts(h, k+1, pose)...)
 	}
 	return all
@@ -39,7 +44,7 @@ func extraParts(h *rig.Hung, cabinet int, pose calc.Pose) (parts []part) {
 			continue
 		}
 		p := placedPart(pose, e.At)
-		p.name, p.mass, p.cabinet = e.Name, e.Mass, cabinet
+		p.name, p.mass, p.cabinet, p.extra = e.Name, e.Mass, cabinet, true
 		parts = append(parts, p)
 	}
 	return parts
@@ -66,6 +71,10 @@ func partTable(h *rig.Hung, all []part) layouts.Table {
 		Heads: []string{"part", "mass " + u.MassUnit(), "turned °", "hinge behind " + u.SmallUnit(), "hinge below " + u.SmallUnit(), "centre behind " + u.SmallUnit(), "centre below " + u.SmallUnit(), "mass x behind " + u.MomentUnit(), "mass x below " + u.MomentUnit()},
 		Note: "All in the bar's axes: behind and below its hinge pin. A cabinet is turned by the sum of the splays down to it. What lies b behind and d below its hinge lies b cos t + d sin t behind and " +
 			"d cos t - b sin t below that hinge once turned by t; each next hinge lies one hinge pitch below, along the cabinet. An extra stands where it is tied, below its cabinet.",
+	}
+	if len(h.Unknown()) > 0 {
+		t.Note += " Where a centre of gravity that is not known is taken b_1 further behind and d_1 further below, in its cabinet's own axes, sums of rows change as the formula says: T_b, T_d are those of this table, " +
+			"m_1 is one cabinet, C_1 and S_1 are sums of cos and sin of what the rows of its type are turned."
 	}
 	for _, p := range all {
 		t.Rows = append(t.Rows, []string{p.name, u.BareMass(p.mass), say.Fixed(calc.Degrees(p.turned), 2), u.BareGearLength(p.hinge.Behind), u.BareGearLength(p.hinge.Below),

@@ -2,11 +2,10 @@ package sheets
 
 import (
 	"fmt"
+	"math"
 	"regexp"
-	"slices"
 	"strings"
 
-	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
@@ -43,34 +42,28 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 }
 
 // hangSteps go from the centre of gravity to what the hooks hold.
-func hangSteps(h *rig.Hung, all []part) []layouts.Formula {
-	steps := centreSteps(h, all)
+func hangSteps(h *rig.Hung) []layouts.Formula {
+	steps := nominal(h).whole().placeSteps(h.Unit())
 	if len(h.Picks) == 1 {
 		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
 	}
 	return append(append(append(steps, heldStep(h)), aimSteps(h)...), twoPickSteps(h)...)
 }
 
-// centreSteps are the place of the centre of gravity, from the table's sums.
-func centreSteps(h *rig.Hung, all []part) []layouts.Formula {
-	u := h.Unit()
-	mass, behind, below := moments(all)
-	m := symbol{"M", u.FineMass(mass)}
-	return []layouts.Formula{
-		step("centre of gravity behind the hinge, from the table's sums", "b_G = S_b · "+u.PerMoment()+" / M", u.GearLength(h.Centre.At.Behind), "", symbol{"S_b", u.BareMoment(behind) + " " + u.MomentUnit()}, m),
-		step("centre of gravity below the hinge", "d_G = S_d · "+u.PerMoment()+" / M", u.GearLength(h.Centre.At.Below), "", symbol{"S_d", u.BareMoment(below) + " " + u.MomentUnit()}, m),
-	}
+// settledStep: a stack in a state turns until its centre of gravity hangs plumb below
+// the pick hole.
+func settledStep(h *rig.Hung, s *rig.State) layouts.Formula {
+	u, hole := h.Unit(), h.Hole(0)
+	return step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", say.FineAngle(s.Tilt), say.Aim(s.Tilt),
+		symbol{"b_h", u.GearLength(hole.Behind)}, symbol{"b_G", u.GearLength(s.InBar.At.Behind)}, symbol{"d_G", u.GearLength(s.InBar.At.Below)}, symbol{"u", u.GearLength(-hole.Below)})
 }
 
-// onePickSteps: the stack turns until its centre of gravity hangs plumb below
-// the pick hole.
+// onePickSteps: the tilt, and what the hook holds.
 func onePickSteps(h *rig.Hung) []layouts.Formula {
-	u, hole := h.Unit(), h.Hole(0)
-	turns := step("bar's tilt, front down: pick hole b_h behind and u above the hinge", "tilt = atan((b_h - b_G) / (d_G + u))", say.FineAngle(h.Finished.Tilt), say.Aim(h.Finished.Tilt),
-		symbol{"b_h", u.GearLength(hole.Behind)}, symbol{"b_G", u.GearLength(h.Centre.At.Behind)}, symbol{"d_G", u.GearLength(h.Centre.At.Below)}, symbol{"u", u.GearLength(-hole.Below)})
+	u := h.Unit()
 	hook := step("hook holds stack M and rigging below m_r", "hook = M + m_r", u.FineMass(h.Hook(h.Finished, 0)), u.Reading(h.Hook(h.Finished, 0)),
 		symbol{"M", u.FineMass(h.Centre.Mass)}, symbol{"m_r", u.FineMass(h.Picks[0].Below.Mass)})
-	return []layouts.Formula{turns, hook}
+	return []layouts.Formula{settledStep(h, h.Finished), hook}
 }
 
 // heldStep: two hoists hold the wanted aim.
@@ -95,57 +88,83 @@ func aimSteps(h *rig.Hung) []layouts.Formula {
 
 // twoPickSteps: reactions from moments about each hook.
 func twoPickSteps(h *rig.Hung) []layouts.Formula {
-	u, s := h.Unit(), h.Finished
-	tilt := symbol{"tilt", say.FineAngle(s.Tilt)}
-	behind := func(of, name string, at calc.Offset, x float64) layouts.Formula {
-		return step(of, name+" = b · cos(tilt) + d · sin(tilt)", u.GearLength(-x), "", symbol{"b", u.GearLength(at.Behind)}, symbol{"d", u.GearLength(at.Below)}, tilt)
-	}
-	mass, front, rear := symbol{"M", u.FineMass(h.Centre.Mass)}, symbol{"front", u.GearLength(-s.Picks[0].X)}, symbol{"rear", u.GearLength(-s.Picks[1].X)}
-	centre := symbol{"centre", u.GearLength(-s.Centre.At.X)}
-	steps := []layouts.Formula{
-		behind("centre of gravity, level behind the hinge (b_G, d_G)", "centre", h.Centre.At, s.Centre.At.X),
-		behind("front pick hole, level behind the hinge", "front", h.Hole(0), s.Picks[0].X),
-		behind("rear pick hole, level behind the hinge", "rear", h.Hole(1), s.Picks[1].X),
-		step("front pick carries, by moments about the rear hook", "F = M · (rear - centre) / (rear - front)", u.FineMass(s.Loads[0]), "", mass, front, rear, centre),
-		step("rear pick carries, by moments about the front hook", "R = M · (centre - front) / (rear - front)", u.FineMass(s.Loads[1]), "", mass, front, rear, centre),
-	}
+	u, w := h.Unit(), nominal(h)
+	steps := append(w.levelSteps(), w.shareStep(0, "F"), w.shareStep(1, "R"))
 	for i, name := range []string{"F", "R"} {
-		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.FineMass(h.Hook(s, i)), u.Reading(h.Hook(s, i)),
-			symbol{name, u.FineMass(s.Loads[i])}, symbol{"m_r", u.FineMass(h.Picks[i].Below.Mass)}))
+		steps = append(steps, step(string(h.End(i))+" hook holds its pick and the rigging below m_r", "hook = "+name+" + m_r", u.FineMass(h.Hook(w.s, i)), u.Reading(h.Hook(w.s, i)),
+			symbol{name, u.FineMass(w.s.Loads[i])}, symbol{"m_r", u.FineMass(h.Picks[i].Below.Mass)}))
 	}
 	return steps
 }
 
-// pointSteps are what the roof carries.
-func pointSteps(h *rig.Hung) (steps []layouts.Formula) {
-	u, p := h.Unit(), h.Job.Practice
-	plus := symbol{"t", say.Trimmed(p.MassTolerance)}
-	for i, pick := range h.Picks {
-		m, id := pick.Hoist, h.PointID(i)
-		line := []symbol{{"m_r", u.FineMass(pick.Below.Mass)}, {"m_h", u.FineMass(m.Mass)}, {"c", u.PerLength(m.ChainMass)}, {"l", u.ChainLength(m.ChainLength)}, {"m_a", u.FineMass(pick.Above.Mass)}}
-		steps = append(steps,
-			staticStep(h, h.Finished, i, id+", static: pick P, rigging below m_r, hoist m_h, chain c · l, rigging above m_a", line),
-			designStep(h, h.Finished, i, id+", design: tolerance t, dynamic factor D"))
-		if peak := h.Peak(i); peak.Words() != "" {
-			steps = append(steps, staticStep(h, peak, i, id+", static at "+peak.Words()+", where it carries most", line), designStep(h, peak, i, id+", design at "+peak.Words()))
-		}
-		if len(h.Picks) == 2 {
-			steps = append(steps, step(id+", other hoist slack: the whole stack M here", "A = (M + m_r + m_h + c · l + m_a) · (1 + t)", u.FineMass(h.Alone(i)), u.Venue(h.Alone(i)), append(line, symbol{"M", u.FineMass(h.Centre.Mass)}, plus)...))
-		}
+// levelSteps are how far centre of gravity and pick holes lie level behind the hinge.
+func (w hanging) levelSteps() []layouts.Formula {
+	hole := func(i int, name string) layouts.Formula {
+		u, t := w.Unit(), w.tiltSymbol()
+		return step(name+" pick hole, level behind the hinge", fmt.Sprintf("%s = b · cos(%s) + d · sin(%s)", name, t.name, t.name), u.GearLength(w.holeLevel(i)), "",
+			symbol{"b", u.GearLength(w.Hole(i).Behind)}, symbol{"d", u.GearLength(w.Hole(i).Below)}, t)
+	}
+	return []layouts.Formula{w.whole().levelStep(w, "centre of gravity, level behind the hinge", "centre"), hole(0, "front"), hole(1, "rear")}
+}
+
+// holeLevel is how far behind the hinge pick hole i lies as the stack hangs, in m.
+func (w hanging) holeLevel(i int) float64 { return -w.Hole(i).Turned(w.tilt()).X }
+
+// shareStep is what pick i of two carries, by moments about the other hook.
+func (w hanging) shareStep(i int, name string) layouts.Formula {
+	u, all := w.Unit(), w.whole()
+	of := [...]string{"front pick carries, by moments about the rear hook", "rear pick carries, by moments about the front hook"}
+	formula := [...]string{" = M · (rear - centre) / (rear - front)", " = M · (centre - front) / (rear - front)"}
+	return step(of[i], name+formula[i], u.FineMass(w.at.Loads[i].Is), "", symbol{"M", u.FineMass(all.mass)}, symbol{"front", u.GearLength(w.holeLevel(0))},
+		symbol{"rear", u.GearLength(w.holeLevel(1))}, symbol{"centre", u.GearLength(all.level(w))})
+}
+
+// slackSteps are by how much the pick holes of two have to stand otherwise, one over the
+// other, before either chain is slack: then the stack hangs from the other hole alone.
+func slackSteps(h *rig.Hung) []layouts.Formula {
+	if len(h.Picks) == 1 {
+		return nil
+	}
+	s := h.Finished
+	steps := []layouts.Formula{riseStep(h, "front pick hole over the rear one: each b behind and u above the hinge", "rise", symbol{"tilt", say.FineAngle(s.Tilt)}, s.Tilt)}
+	for i, end := range []string{"f", "r"} {
+		tilt := s.Alone[1-i].Tilt
+		at := symbol{"tilt_" + end, say.FineAngle(tilt)}
+		steps = append(steps, swungStep(h, i, at), riseStep(h, "front pick hole over the rear one then", "rise_"+end, at, tilt), slackStep(h, i, end))
 	}
 	return steps
 }
 
-// staticStep is what point i carries at rest in a state; line is what hangs in
-// its line besides the pick.
-func staticStep(h *rig.Hung, s *rig.State, i int, of string, line []symbol) layouts.Formula {
-	u, static := h.Unit(), h.Static(s, i)
-	return step(of, "S = P + m_r + m_h + c · l + m_a", u.FineMass(static), u.Venue(static), append(slices.Clone(line), symbol{"P", u.FineMass(s.Loads[i])})...)
+// frontOverRear is how high the front pick hole stands over the rear one at a tilt, in m.
+func frontOverRear(h *rig.Hung, tilt float64) float64 {
+	return h.Hole(0).Turned(tilt).Z - h.Hole(1).Turned(tilt).Z
 }
 
-// designStep is the design load of point i in a state.
-func designStep(h *rig.Hung, s *rig.State, i int, of string) layouts.Formula {
-	u, p, c := h.Unit(), h.Job.Practice, h.Carried(s, i)
-	return step(of, "design = S · (1 + t) · D", u.FineMass(c.Design), u.Venue(c.Design),
-		symbol{"S", u.FineMass(c.Static)}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)})
+func riseStep(h *rig.Hung, of, name string, tilt symbol, rad float64) layouts.Formula {
+	u := h.Unit()
+	return step(of, fmt.Sprintf("%s = (b_f - b_r) · sin(%s) + (u_f - u_r) · cos(%s)", name, tilt.name, tilt.name), u.GearLength(frontOverRear(h, rad)), "", tilt,
+		symbol{"b_f", u.GearLength(h.Hole(0).Behind)}, symbol{"b_r", u.GearLength(h.Hole(1).Behind)}, symbol{"u_f", u.GearLength(-h.Hole(0).Below)}, symbol{"u_r", u.GearLength(-h.Hole(1).Below)})
+}
+
+// swungStep is the tilt at which chain i of two is slack.
+func swungStep(h *rig.Hung, i int, tilt symbol) layouts.Formula {
+	u, other, held := h.Unit(), h.Hole(1-i), [...]string{"r", "f"}[i]
+	formula := fmt.Sprintf("%s = atan((b_%s - b_G) / (d_G + u_%s))", tilt.name, held, held)
+	if h.Centre.At.Below < other.Below { // it has tipped over
+		formula += map[bool]string{true: " + 180°", false: " - 180°"}[other.Behind > h.Centre.At.Behind]
+	}
+	return step(fmt.Sprintf("%s chain slack: centre of gravity plumb below the %s pick hole", h.End(i), h.End(1-i)), formula, tilt.is, "",
+		symbol{"b_" + held, u.GearLength(other.Behind)}, symbol{"u_" + held, u.GearLength(-other.Below)}, symbol{"b_G", u.GearLength(h.Centre.At.Behind)}, symbol{"d_G", u.GearLength(h.Centre.At.Below)})
+}
+
+// slackStep is how much higher or lower pick i of two stands then.
+func slackStep(h *rig.Hung, i int, end string) layouts.Formula {
+	u, rise := h.Unit(), h.ToSlack(h.Finished, i)
+	way := "higher"
+	if rise < 0 {
+		way = "lower"
+	}
+	formula := [...]string{"slack_f = rise_f - rise", "slack_r = rise - rise_r"}[i]
+	of := fmt.Sprintf("%s chain slack when the %s pick is %s %s", h.End(i), h.End(i), u.Fine(math.Abs(rise)), way)
+	return step(of, formula, u.GearLength(rise), "", symbol{"rise", u.GearLength(frontOverRear(h, h.Finished.Tilt))}, symbol{"rise_" + end, u.GearLength(frontOverRear(h, h.Finished.Alone[1-i].Tilt))})
 }

@@ -5,8 +5,10 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"maps"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -16,8 +18,8 @@ import (
 
 	"hangpack/calc"
 	"hangpack/layouts"
-	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/deep"
 	"hangpack/testdata/trials"
 )
@@ -27,7 +29,8 @@ import (
 // results that it prints, within their rounding.
 
 func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
-	for name, j := range trials.ReadJobs(t) {
+	seen := map[string]bool{}
+	for name, j := range calculationJobs(t) {
 		_, pages := paperOf(t, j)
 		for _, h := range j.Stacks {
 			if len(h.Holds) > 0 {
@@ -35,17 +38,57 @@ func calculationSheetAddsUp(t *testing.T) (cases int, worst float64) {
 			}
 			sheet := calculationSheet(h)
 			pdf := trials.TextOf(pages, h.ID+" CALCULATION")
-			for _, steps := range [][]layouts.Formula{sheet.Hangs, sheet.Joint, sheet.Points} {
-				for _, s := range steps {
-					require.Contains(t, pdf, s.Symbols+" = "+s.Numbers+" = "+s.Is+say.After(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
-					worst = math.Max(worst, redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s))
-					cases++
-				}
+			for _, s := range formulasOf(sheet) {
+				left, _, _ := strings.Cut(s.Symbols, " = ")
+				seen[left], seen["T_b"] = true, seen["T_b"] || strings.Contains(s.Symbols, "T_b")
+				require.Contains(t, pdf, s.Symbols+" = "+s.Numbers+" = "+s.Is+say.After(" prints ", s.Prints), "%s: %s is not on paper", name, h.ID)
+				worst = math.Max(worst, redo(t, fmt.Sprintf("%s, %s: %s", name, h.ID, s.Symbols), s))
+				cases++
 			}
+			what := name + ", " + h.ID
+			sheetFollows(t, what, sheet)
+			cases += sheetGoverns(t, what, h, figuresOf(j, h.ID), sheet) + rowsAddUp(t, what, sheet.Parts, formulasOf(sheet))
 		}
+	}
+	for _, left := range []string{"B", "T_b", "ahead", "slack_f", "least", "governing"} {
+		assert.True(t, seen[left], left)
 	}
 	assert.Greater(t, cases, deep.Of(400, 1000))
 	return cases, worst
+}
+
+// calculationJobs are the jobs that all read, and some that hang otherwise: with cabinets
+// behind the rear hook, unknown centres of gravity, more load at a lift, a weight that
+// pushes a link.
+func calculationJobs(t *testing.T) map[string]*worked.Job {
+	jobs := maps.Clone(trials.ReadJobs(t))
+	for _, name := range []string{"unknown-centres", "lift-loads-more", "twenty-four-cabinets"} {
+		jobs[name] = trials.OpenFile(t, "testdata/jobs/"+name+".yaml")
+	}
+	const splays, picks = "[0, 0.5, 0.5, 1, 1, 2, 3, 4]", "{picks: 2, hoist: hoist, front_hole: 1, rear_hole: %d}"
+	jobs["beyond"] = trials.OpenJob(t, trials.Edited(t, trials.OnePick, fmt.Sprintf(picks, 26), splays, "[0, 0.5, 1, 2, 3, 4, 4, 4]"))
+	jobs["corners"] = trials.OpenJob(t, trials.Edited(t, trials.OnePick, fmt.Sprintf(picks, 30), splays, "[0, 2, 4, 4, 4, 12, 12, 12]", "aim: 1 deg down", "aim: 5 deg up",
+		"{behind_hinge: 190 mm, below_hinge: 145 mm}", "not_known"))
+	jobs["ahead"] = trials.OpenJob(t, trials.Edited(t, "steel: 14 m", "steel: 14 m\n    extras: [{name: lamp, mass: 8 kg, on_cabinet: 8, ahead_of_hinge: 500 mm, below_hinge: 0 mm}]"))
+	for _, name := range []string{"beyond", "corners", "ahead"} {
+		require.Empty(t, jobs[name].Stacks[0].Holds, name)
+	}
+	return jobs
+}
+
+// figuresOf are the figures of a stack.
+func figuresOf(j *worked.Job, id string) worked.StackFigures {
+	i := slices.IndexFunc(j.Figures.Stacks, func(f worked.StackFigures) bool { return f.ID == id })
+	return j.Figures.Stacks[i]
+}
+
+// formulasOf are all formulas of a sheet, from its top.
+func formulasOf(v layouts.Calculation) []layouts.Formula {
+	all := slices.Concat(v.Hangs, v.Slack, v.Joint.Formulas, v.Link.Formulas, v.Points)
+	for _, s := range v.Picks {
+		all = append(all, s.Formulas...)
+	}
+	return all
 }
 
 // redo puts a step's numbers into its formula, and returns how much of what their
@@ -155,68 +198,4 @@ func alikeSums(a, b ast.Expr) bool {
 	_, name := b.(*ast.Ident)
 	_, literal := b.(*ast.BasicLit)
 	return name || literal
-}
-
-// partTableAddsUp redoes the table of the centre of gravity: each place from
-// its cabinet's hinge, each moment, and the sums.
-func partTableAddsUp(t *testing.T) (cases int, worst float64) {
-	for name, j := range trials.ReadJobs(t) {
-		_, pages := paperOf(t, j)
-		for _, h := range j.Stacks {
-			if len(h.Holds) > 0 {
-				continue
-			}
-			pdf, table := trials.TextOf(pages, h.ID+" CALCULATION"), partTable(h.Hung, massParts(h.Hung))
-			what := name + ", " + h.ID
-			perMoment, half := 1000.0, 0.0005 // mm in a metre; half of a moment's last digit
-			if h.Unit().Imperial {
-				perMoment, half = 1, 0.05
-			}
-			mass, behind, below := 0.0, 0.0, 0.0
-			for _, row := range table.Rows[:len(table.Rows)-1] {
-				require.Contains(t, pdf, strings.Join(row, " "), what)
-				cases++
-				m := trials.Number(row[1])
-				for i, sum := range []*float64{&behind, &below} {
-					at, moment := trials.Number(row[5+i]), trials.Number(row[7+i])
-					open := (0.05*math.Abs(at)+0.05*m)/perMoment + 2*half
-					assert.InDelta(t, m*at/perMoment, moment, open, "%s: %v", what, row)
-					worst = math.Max(worst, math.Abs(m*at/perMoment-moment)/open)
-					*sum += moment
-				}
-				mass += m
-			}
-			sum, n := table.Rows[len(table.Rows)-1], float64(len(table.Rows))
-			assert.InDelta(t, mass, trials.Number(sum[1]), 0.05*n, what)
-			assert.InDelta(t, behind, trials.Number(sum[7]), half*n, what)
-			assert.InDelta(t, below, trials.Number(sum[8]), half*n, what)
-			hingesFollow(t, what, h, table)
-		}
-	}
-	return cases, worst
-}
-
-// hingesFollow: each hinge of the table lies one pitch along the cabinet above.
-func hingesFollow(t *testing.T, what string, h *rules.Checked, table layouts.Table) {
-	t.Helper()
-	scale := 1000.0
-	if h.Unit().Imperial {
-		scale = 1 / 0.0254
-	}
-	for k := 1; k < len(h.Cabinets); k++ {
-		above, row := cabinetRow(table, k), cabinetRow(table, k+1)
-		turned := calc.Radians(trials.Number(above[2]))
-		assert.InDelta(t, trials.Number(above[3])+scale*h.Cabinets[k-1].HingePitch*math.Sin(turned), trials.Number(row[3]), 0.3, "%s: cabinet %d", what, k+1)
-		assert.InDelta(t, trials.Number(above[4])+scale*h.Cabinets[k-1].HingePitch*math.Cos(turned), trials.Number(row[4]), 0.3, "%s: cabinet %d", what, k+1)
-		assert.InDelta(t, trials.Number(above[2])+h.Cabinets[k].Hole.Splay, trials.Number(row[2]), 0.011, "%s: cabinet %d", what, k+1)
-	}
-}
-
-func cabinetRow(table layouts.Table, n int) []string {
-	for _, row := range table.Rows {
-		if strings.HasPrefix(row[0], fmt.Sprintf("%d ", n)) {
-			return row
-		}
-	}
-	return nil
 }
