@@ -29,9 +29,9 @@ func (h *Hung) HighHook(i int) *float64 {
 	return &high
 }
 
-// Reach returns how low hoist i lets its hook down, in m above heights_from. The height
+// LowestHook returns how low hoist i lets its hook down, in m above heights_from. The height
 // of its steel is given.
-func (h *Hung) Reach(i int) float64 {
+func (h *Hung) LowestHook(i int) float64 {
 	return calc.LowestHook(*h.HighHook(i), calcHoist(h.Picks[i].Hoist), h.Job.Practice.LimitReserve)
 }
 
@@ -58,7 +58,7 @@ const (
 // itself, always comes down to the floor.
 func (h *Hung) LowPlaces(i int) []LowPlace {
 	bar := h.Picks[i].Below.Length - h.Hole(i).Below
-	all := []LowPlace{{To: AtTrim, Hook: h.LowHook(i)}}
+	all := append(make([]LowPlace, 0, len(h.Lifts)+3), LowPlace{To: AtTrim, Hook: h.LowHook(i)})
 	if h.Dolly != nil {
 		for k, s := range h.Lifts {
 			all = append(all, LowPlace{AtRollIn, s.Lift, h.PickAtRollIn(k, i) + h.Picks[i].Below.Length})

@@ -21,7 +21,7 @@ type State struct {
 	Loads   []float64     // of each pick that holds it, front first, kg
 	Picks   []calc.Vec    // those picks
 	Poses   []calc.Pose   // of the cabinets that are flown, from the top
-	Corners [][4]calc.Vec // of each of them
+	Corners [][4]calc.Vec // of each of them; nil of a lift that hangs from one of two picks alone
 	Joints  []calc.Joint  // above each of them
 	Reach   []Tilted      // the same at each bar tilt that the sheets let pass, the nominal one first; nil of one that hangs from one of two picks alone
 	Alone   []*State      // two picks: the same cabinets swung to each of them alone; nil of the bar alone
@@ -57,6 +57,7 @@ func stateOf(h *Hung, lift, n int) (s *State, err error) {
 	} else if s, err = heldAt(h, lift, n, h.Aim-h.Body.Cabinets[0].Splay); err != nil {
 		return nil, err
 	}
+	outline(h, s)
 	s.Reach, err = reachOf(h, s)
 	return s, err
 }
@@ -94,16 +95,24 @@ func tilted(h *Hung, lift, n int, tilt float64, inBar calc.Weight) *State {
 	part := h.Body.First(n)
 	s := &State{Lift: lift, Third: h.Third, Flown: n, Tilt: tilt, InBar: inBar, Centre: inBar.Turned(tilt)}
 	if f := h.Finished; f != nil && f.Tilt == tilt { // a lift held at the same tilt
-		s.Poses, s.Corners = f.Poses[:n:n], f.Corners[:n:n]
+		s.Poses = f.Poses[:n:n]
 	} else {
 		s.Poses = part.Poses(tilt)
-		s.Corners = part.Corners(s.Poses)
 	}
-	s.Joints = part.Joints(s.Poses)
+	s.Joints, s.Picks = part.Joints(s.Poses), make([]calc.Vec, len(h.Holes))
 	for i := range h.Holes {
-		s.Picks = append(s.Picks, h.Hole(i).Turned(tilt))
+		s.Picks[i] = h.Hole(i).Turned(tilt)
 	}
 	return s
+}
+
+// outline works out the corners of the cabinets of a state.
+func outline(h *Hung, s *State) {
+	if f := h.Finished; f != nil && f.Tilt == s.Tilt {
+		s.Corners = f.Corners[:s.Flown:s.Flown]
+	} else {
+		s.Corners = h.Body.First(s.Flown).Corners(s.Poses)
+	}
 }
 
 // workAlone hangs every state from each of two picks alone, at the tilt that it would
@@ -113,9 +122,10 @@ func workAlone(h *Hung) {
 		return
 	}
 	for _, s := range h.States() {
-		for i := range h.Picks {
-			s.Alone = append(s.Alone, settled(h, s.Lift, s.Flown, i, s.InBar))
-		}
+		s.Alone = []*State{settled(h, s.Lift, s.Flown, 0, s.InBar), settled(h, s.Lift, s.Flown, 1, s.InBar)}
+	}
+	for _, s := range h.Finished.Alone {
+		outline(h, s)
 	}
 }
 

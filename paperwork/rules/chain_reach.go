@@ -20,7 +20,7 @@ func checkChain(c *check) {
 		if p.Steel == nil {
 			continue
 		}
-		at, reach, low := rig.Where{End: c.End(i)}, c.Reach(i), c.LowestPlace(i)
+		at, reach, low := rig.Where{End: c.End(i)}, c.LowestHook(i), c.LowestPlace(i)
 		c.measured("chain reach", low.Hook-reach, func() (rig.Where, string, string) {
 			return at, reachSum(c.Hung, i, c.Unit().Length), "down to " + LowWords(c.Hung, low) + ": " + placeSum(c.Hung, i, low, c.Unit().Length)
 		})
@@ -35,7 +35,7 @@ func checkChain(c *check) {
 func reachSum(h *rig.Hung, i int, write func(float64) string) string {
 	m := h.Picks[i].Hoist
 	return fmt.Sprintf("high hook %s - headroom %s - (chain %s - reserve %s) / %s = hook down to %s", write(*h.HighHook(i)), write(m.Headroom),
-		write(m.ChainLength), write(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), write(h.Reach(i)))
+		write(m.ChainLength), write(h.Job.Practice.LimitReserve), say.Count(m.Falls, "fall"), write(h.LowestHook(i)))
 }
 
 // LowWords write how low a hook comes and for what: '1.58 m, onto the bar on dolly A'.

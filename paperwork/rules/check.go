@@ -26,6 +26,9 @@ func (c *check) caution(at rig.Where, format string, args ...any) *Finding {
 
 // add adds a finding of the rule to holds or to cautions.
 func (c *check) add(to *[]Finding, at rig.Where, says string) *Finding {
+	if cap(*to) == 0 {
+		*to = make([]Finding, 0, 16) // many come together, or none
+	}
 	*to = append(*to, Finding{Rule: c.rule.ID, Title: c.rule.Title, Where: at, Says: says})
 	return &(*to)[len(*to)-1]
 }

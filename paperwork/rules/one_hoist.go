@@ -1,10 +1,6 @@
 package rules
 
-import (
-	"fmt"
-
-	"hangpack/paperwork/rig"
-)
+import "hangpack/paperwork/rig"
 
 // The IDs of both rules, for sheets that have a table of what they find.
 const (
@@ -52,7 +48,7 @@ func aloneUsed(c *check, one AloneCheck) {
 		c.Alone.take(Use{one.Part, use, func() (rig.Where, string, string) { return kept.where(), kept.sum(), kept.Most() }})
 	}
 	if one.Over() {
-		f := findAlone(c, one.where(), "%s", aloneWords(c.Hung, one))
+		f := findAlone(c, one.where(), aloneWords(c.Hung, one))
 		f.Of, f.By = one.Part, one.Load/one.Limit
 	}
 }
@@ -72,13 +68,13 @@ func checkPinsAlone(c *check, swung *rig.State, i int, p pinsOf, k int) {
 func checkSwung(c *check, swung *rig.State, i int) {
 	at := rig.Where{Lift: swung.Lift, End: c.End(i)}
 	if swung.Lever <= rig.Within {
-		f := findAlone(c, at, "on the %s hoist alone the centre of gravity is not below the pick hole: it tips over", at.End)
+		f := findAlone(c, at, "on the "+string(at.End)+" hoist alone the centre of gravity is not below the pick hole: it tips over")
 		f.Of, f.By = "balance", -swung.Lever
 	}
 	for k := range swung.Joints {
 		if push := PushAlone(c.Hung, swung, k); push > rig.Alike && !c.MayPush(k) {
 			at.Joint = k + 1
-			f := findAlone(c, at, "link, with the %s hoist alone: pushed with %s; it may only be pulled", at.End, c.Unit().Force(push))
+			f := findAlone(c, at, "link, with the "+string(at.End)+" hoist alone: pushed with "+c.Unit().Force(push)+"; it may only be pulled")
 			f.Of, f.By = "push", push
 		}
 	}
@@ -86,11 +82,11 @@ func checkSwung(c *check, swung *rig.State, i int) {
 
 // findAlone adds what the rule found of one hoist alone: a hold where practice wants each
 // to hold the stack alone, else a caution.
-func findAlone(c *check, at rig.Where, format string, args ...any) *Finding {
+func findAlone(c *check, at rig.Where, says string) *Finding {
 	if c.Job.Practice.OneMustHold {
-		return c.hold(at, format, args...)
+		return c.add(&c.Holds, at, says)
 	}
-	return c.caution(at, format, args...)
+	return c.add(&c.Cautions, at, says)
 }
 
 // aloneWords say what one part holds with one hoist alone, and of a hoist that need not
@@ -98,9 +94,9 @@ func findAlone(c *check, at rig.Where, format string, args ...any) *Finding {
 func aloneWords(h *rig.Hung, c AloneCheck) string {
 	switch {
 	case c.Part != "hoist":
-		return fmt.Sprintf("%s, with the %s hoist alone: %s is more than %s", c.Part, h.End(c.pick), c.sum(), c.Most())
+		return c.Part + ", with the " + string(h.End(c.pick)) + " hoist alone: " + c.sum() + " is more than " + c.Most()
 	case h.Job.Practice.OneMustHold:
-		return fmt.Sprintf("alone it would hold %s, more than %s", c.sum(), c.Most())
+		return "alone it would hold " + c.sum() + ", more than " + c.Most()
 	}
-	return fmt.Sprintf("alone it would hold %s, more than %s: run both together, watch the tilt", c.sum(), c.Most())
+	return "alone it would hold " + c.sum() + ", more than " + c.Most() + ": run both together, watch the tilt"
 }

@@ -86,7 +86,7 @@ func HoistLimit(h *rig.Hung, m *job.Hoist) string {
 // designSum writes a static load, given in kg, and its design load as a sum: '612 kg x
 // 1.05 x 1.25 = 804 kg'.
 func designSum(h *rig.Hung, kg float64) string {
-	return fmt.Sprintf("%s x %s = %s", h.Unit().Addend(kg), FactorWords(h.Job.Practice), h.Unit().Load(h.Job.Practice.Design(kg)))
+	return h.Unit().Addend(kg) + " x " + FactorWords(h.Job.Practice) + " = " + h.Unit().Load(h.Job.Practice.Design(kg))
 }
 
 // FactorWords writes the factors of a design load: '1.05 x 1.25'.
@@ -101,12 +101,12 @@ func gearLimit(h *rig.Hung, write func(newtons float64) string, rating float64) 
 	if use == 1 {
 		return write(rating)
 	}
-	return fmt.Sprintf("%s x %s = %s", write(rating), say.Share(use), write(rating*use))
+	return write(rating) + " x " + say.Share(use) + " = " + write(rating*use)
 }
 
 // pinSum writes the force on one pin: '9.0 kN x 60 % x 1.05 x 1.25 = 7.1 kN'.
 func pinSum(h *rig.Hung, force float64, pins int) string {
-	return fmt.Sprintf("%s x %s = %s", pinShare(h, force, pins), FactorWords(h.Job.Practice), h.Unit().Force(h.Job.Practice.PinLoad(force, pins)))
+	return pinShare(h, force, pins) + " x " + FactorWords(h.Job.Practice) + " = " + h.Unit().Force(h.Job.Practice.PinLoad(force, pins))
 }
 
 // pinShare writes what of a joint's force, in newtons, the worse of its pins takes:
