@@ -19,7 +19,7 @@ import (
 // system gives.
 func aloneAsOneSystem(t *testing.T) (cases int, worst float64) {
 	var seen proof.OffBy
-	eachWithin(t, 17_000, func(h *rules.Checked, f worked.StackFigures) {
+	eachWithin(t, 17_000, func(_ string, _ int, h *rules.Checked, f worked.StackFigures) {
 		if len(h.Picks) == 1 {
 			return
 		}

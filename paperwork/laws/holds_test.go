@@ -82,7 +82,7 @@ var overReach = []string{"hoist", "bar", "pick_hole", "hinge_pin", "link_pin", "
 // with unknown centres in every combination of corners, what is held is what the system
 // holds.
 func reachAsOneSystem(t *testing.T) (cases int, worst float64) {
-	eachWithin(t, 9000, func(h *rules.Checked, f worked.StackFigures) {
+	eachWithin(t, 9000, func(_ string, _ int, h *rules.Checked, f worked.StackFigures) {
 		r, v := newReacher(t, h), newVerdicts()
 		for _, mix := range trials.Mixes(r.unknown()) {
 			for _, a := range flightsOf(h.Stack) {
@@ -102,13 +102,14 @@ func reachAsOneSystem(t *testing.T) (cases int, worst float64) {
 	return cases, 0
 }
 
-// eachWithin asks of the stacks of random jobs.
-func eachWithin(t *testing.T, from int64, ask func(h *rules.Checked, f worked.StackFigures)) {
+// eachWithin asks of the stacks of random jobs, with the job and the stack's place in it.
+func eachWithin(t *testing.T, from int64, ask func(yaml string, i int, h *rules.Checked, f worked.StackFigures)) {
 	t.Helper()
 	for seed := range int64(deep.Of(200, 1000)) {
-		j := trials.OpenJob(t, trials.Gamble(from+seed).Job())
+		yaml := trials.Gamble(from + seed).Job()
+		j := trials.OpenJob(t, yaml)
 		for i, h := range j.Stacks {
-			ask(h, j.Figures.Stacks[i])
+			ask(yaml, i, h, j.Figures.Stacks[i])
 			if t.Failed() {
 				t.Fatalf("seed %d, stack %s", from+seed, h.ID)
 			}

@@ -28,7 +28,7 @@ func edgesOf(seed int64) edges {
 	e := edges{Rand: rand.New(rand.NewSource(seed + edgeSeeds)), least: 0.8}
 	e.limits, e.up, e.unknown, e.slack = e.one(3), e.one(10), e.one(12), e.one(8)
 	if e.one(2) {
-		e.least, e.cut = 1.03, e.limits
+		e.least, e.cut = 1.05, e.limits
 	}
 	return e
 }
@@ -50,10 +50,11 @@ type limit struct {
 	near        func() string // "" where nothing comes near it
 }
 
-// limit leaves a place for a rating, in half of the jobs near their limits; load is
-// what it holds, in kilonewtons and with all factors.
+// limit leaves a place for a rating, for half of those of a job near its limits and for
+// most where windows are to be cut; load is what it holds, in kilonewtons and with all
+// factors.
 func (w *writer) limit(usual string, load func() float64) string {
-	if !w.edge.limits || w.edge.one(2) {
+	if !w.edge.limits || w.edge.one(map[bool]int{false: 2, true: 6}[w.edge.cut]) {
 		return usual
 	}
 	return w.placed(usual, func() string {

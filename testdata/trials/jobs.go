@@ -71,7 +71,7 @@ func ReadJobs(t *testing.T) map[string]*worked.Job {
 	for _, name := range Examples {
 		jobs[name] = OpenFile(t, "examples/"+name+".yaml")
 	}
-	for seed := range int64(deep.Of(12, 40)) {
+	for seed := range int64(deep.Of(16, 60)) {
 		jobs[fmt.Sprintf("seed %d", seed)] = OpenJob(t, Gamble(1000+seed).Job())
 	}
 	jobsRead = jobs
