@@ -53,7 +53,7 @@ var (
 	partWidths   = []float64{38, 15, 16, 17, 17, 17, 17, 17, 0}
 	jointColumns = []paper.Column{paper.Texts("joint above cabinet", 17), paper.Figures("cabinet looks", 22), paper.Figures("its lowest corner", 28),
 		paper.Figures("hinge, all", 20), paper.Figures("of it along", 27), paper.Figures("rear link", 27), paper.Figures("hinge pin used", 15), paper.Figures("link pin used", 0)}
-	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 33), paper.Texts("worked out", 54), paper.Texts("may be", 42), paper.Figures("used", 0)}
+	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 32), paper.Texts("worked out", 55), paper.Texts("may be", 41), paper.Figures("used", 0)}
 )
 
 // Pages cuts the sheet.
@@ -127,11 +127,18 @@ func how(c *paper.Canvas, s string) paper.Piece {
 
 // formula is one formula: in symbols, its numbers below, what comes out beside it.
 func formula(c *paper.Canvas, s Formula) paper.Piece {
-	const of, is = 50.0, 33.0
+	const of, is = 54.0, 31.0
 	w := c.Body().W - of - is
 	name := c.Wrap(paper.Small, of-3, s.Of)
-	sums := append(c.Wrap(paper.Small, w-3, s.Symbols), c.Wrap(paper.Small, w-3, "= "+s.Numbers)...)
-	h := float64(max(len(name), len(sums), 2))*paper.Small.Lead() + 1.6
+	sums := c.Wrap(paper.Small, w-3, s.Symbols+" = "+s.Numbers)
+	if len(sums) > 1 {
+		sums = append(c.Wrap(paper.Small, w-3, s.Symbols), c.Wrap(paper.Small, w-3, "= "+s.Numbers)...)
+	}
+	results := 1
+	if s.Prints != "" {
+		results = 2
+	}
+	h := float64(max(len(name), len(sums), results))*paper.Small.Lead() + 1.6
 	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
 		y := room.Y + paper.Small.Lead()*0.85
 		c.Lines(room.X, y, paper.Small, name)

@@ -123,7 +123,7 @@ func modelLimits(h *rig.Hung) []string {
 // A hanging is a stack in one state at one tilt of its reach, with unknown centres of
 // gravity as they lie in that state.
 type hanging struct {
-	h  *rig.Hung
+	of *rig.Hung // or a way that those lie
 	s  *rig.State
 	at *rig.Tilted
 }
@@ -157,7 +157,7 @@ func (w hanging) tiltSymbol() symbol {
 
 // parts are the masses that hang.
 func (w hanging) parts() []part {
-	all := massParts(w.h)
+	all := massParts(w.of)
 	if n := slices.IndexFunc(all, func(p part) bool { return p.cabinet > w.s.Flown }); n >= 0 {
 		return all[:n]
 	}
@@ -187,8 +187,8 @@ func (w hanging) whole() rowsSum {
 
 // tiltSteps go to the bar's tilt from what stands under 'How it hangs'.
 func (w hanging) tiltSteps() (steps []layouts.Formula) {
-	if len(w.h.Picks) == 1 && !w.asTable() {
-		steps = append(w.whole().placeSteps(w.h.Unit()), settledStep(w.h, w.s))
+	if len(w.of.Picks) == 1 && !w.asTable() {
+		steps = append(w.whole().placeSteps(w.of.Unit()), settledStep(w.of, w.s))
 	}
 	if w.at.Off != 0 {
 		t := w.tiltSymbol()

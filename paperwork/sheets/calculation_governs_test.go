@@ -133,8 +133,14 @@ func sheetFollows(t *testing.T, what string, sheet layouts.Calculation) {
 	follow(t, what, hangs, sheet.Slack)
 	follow(t, what, follow(t, what, hangs, sheet.Joint.Formulas), sheet.Link.Formulas)
 	follow(t, what, hangs, sheet.Points)
-	for _, s := range sheet.Picks {
-		follow(t, what, hangs, s.Formulas)
+	for _, s := range append(sheet.Picks, sheet.Joint) {
+		steps := follow(t, what, hangs, s.Formulas)
+		says := "nominal tilt"
+		if end, has := steps["tilt_e"]; has {
+			off := end - steps["tilt"]
+			says = fmt.Sprintf("%.1f° more %s than nominal", math.Abs(off), map[bool]string{true: "down", false: "up"}[off > 0])
+		}
+		assert.Contains(t, s.How, says, what)
 	}
 }
 
@@ -149,7 +155,9 @@ func follow(t *testing.T, what string, before map[string]float64, steps []layout
 		left, right, _ := strings.Cut(s.Symbols, " = ")
 		numbers := readSum(t, s.Numbers)
 		namesIn(parse(t, right), numbers.expr, func(name string, is ast.Expr) {
-			if want, has := known[name]; has {
+			want, has := known[name]
+			assert.True(t, has || !strings.HasPrefix(name, "tilt"), "%s: %s in %s comes from nowhere", what, name, s.Symbols)
+			if has {
 				assert.InDelta(t, want, numbers.eval(t, is, numbers.put), 1e-9, "%s: %s in %s", what, name, s.Symbols)
 			}
 		})

@@ -43,7 +43,7 @@ func leastPulled(h *rig.Hung) (closest hanging, k int, found bool) {
 	least := math.Inf(1)
 	for _, w := range hangings(h) {
 		for n := range w.at.Joints {
-			if force := w.h.LinkLeast(w.at, n); !h.MayPush(n) && force < least-rig.Within {
+			if force := w.of.LinkLeast(w.at, n); !h.MayPush(n) && force < least-rig.Within {
 				closest, k, found, least = w, n, true, force
 			}
 		}
@@ -55,7 +55,7 @@ func leastPulled(h *rig.Hung) (closest hanging, k int, found bool) {
 // a hinge and a link.
 func jointSteps(w hanging, k int) []layouts.Formula {
 	b := w.belowJoint(k)
-	steps := append(append(w.tiltSteps(), b.placeSteps(w.h.Unit())...), linkSteps(w, k, b)...)
+	steps := append(append(w.tiltSteps(), b.placeSteps(w.of.Unit())...), linkSteps(w, k, b)...)
 	return append(append(steps, hingeSteps(w, k, b)...), pinSteps(w, k)...)
 }
 
@@ -78,23 +78,23 @@ func weightStep(u say.Units, of, name string, r rowsSum) layouts.Formula {
 
 // onLink is a force, in newtons, that a weight so far behind a joint's hinge puts on its link.
 func onLink(w hanging, k int, of, name, weight, level string, r rowsSum, force float64) layouts.Formula {
-	u := w.h.Unit()
+	u := w.of.Unit()
 	return step(of, fmt.Sprintf("%s = %s · %s / (arm · cos(splay / 2))", name, weight, level), u.Newtons(force), way(u, force), symbol{weight, u.Newtons(r.mass * calc.G)},
-		symbol{level, u.GearLength(r.level(w))}, symbol{"arm", u.GearLength(w.h.Body.Arm(k))}, symbol{"splay", say.FineAngle(w.h.Body.Cabinets[k].Splay)})
+		symbol{level, u.GearLength(r.level(w))}, symbol{"arm", u.GearLength(w.of.Body.Arm(k))}, symbol{"splay", say.FineAngle(w.of.Body.Cabinets[k].Splay)})
 }
 
 // linkSteps: moments about the hinge; b is what hangs below it.
 func linkSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 	return []layouts.Formula{
 		b.levelStep(w, "as it hangs, level behind the joint's hinge", "e"),
-		weightStep(w.h.Unit(), "weight below the joint", "W", b),
+		weightStep(w.of.Unit(), "weight below the joint", "W", b),
 		onLink(w, k, "link, by moments about the hinge; arm: the smaller link arm", "link", "W", "e", b, w.at.Joints[k].Link),
 	}
 }
 
 // hingeSteps are forces along and across the mean of the two bodies.
 func hingeSteps(w hanging, k int, b rowsSum) []layouts.Formula {
-	u, j, c, tilt := w.h.Unit(), w.at.Joints[k], w.h.Body.Cabinets[k], w.tiltSymbol()
+	u, j, c, tilt := w.of.Unit(), w.at.Joints[k], w.of.Body.Cabinets[k], w.tiltSymbol()
 	phi := w.tilt() + b.parts[0].turned - c.Splay/2
 	weight, lean, link := symbol{"W", u.Newtons(b.mass * calc.G)}, symbol{"phi", say.FineAngle(phi)}, symbol{"link", u.Newtons(j.Link)}
 	return []layouts.Formula{
@@ -109,9 +109,9 @@ func hingeSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 // leastSteps are the least force in the link of joint k: each mass off to its own worse
 // side, so that what lies ahead of the hinge pushes with more.
 func leastSteps(w hanging, k int, b rowsSum) []layouts.Formula {
-	u, link := w.h.Unit(), symbol{"link", w.h.Unit().Newtons(w.at.Joints[k].Link)}
-	t := symbol{"t", say.Trimmed(w.h.Job.Practice.MassTolerance)}
-	least := w.h.LinkLeast(w.at, k)
+	u, link := w.of.Unit(), symbol{"link", w.of.Unit().Newtons(w.at.Joints[k].Link)}
+	t := symbol{"t", say.Trimmed(w.of.Job.Practice.MassTolerance)}
+	least := w.of.LinkLeast(w.at, k)
 	var ahead []part
 	for _, p := range b.parts {
 		if (calc.Offset{Behind: p.at.Behind - b.hinge.Behind, Below: p.at.Below - b.hinge.Below}).Turned(w.tilt()).X > rig.Within {
@@ -122,7 +122,7 @@ func leastSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 		return []layouts.Formula{step("least: all lies behind the hinge, each mass may be less by t", "least = link · (1 - t)", u.Newtons(least), way(u, least), link, t)}
 	}
 	a := sumRows(ofRows("of these ahead of the hinge then, "+namesOf(ahead, "ahead of the hinge"), "A"), "A", "A", ahead, b.hinge)
-	push := a.mass * calc.G * a.level(w) / (w.h.Body.Arm(k) * math.Cos(w.h.Body.Cabinets[k].Splay/2))
+	push := a.mass * calc.G * a.level(w) / (w.of.Body.Arm(k) * math.Cos(w.of.Body.Cabinets[k].Splay/2))
 	pushes, spread := symbol{"ahead", u.Newtons(push)}, symbol{"spread", u.Newtons(w.at.Spread[k])}
 	return append(a.placeSteps(u),
 		a.levelStep(w, "as it hangs, level behind the hinge: below nought is ahead", "e_A"),
@@ -143,7 +143,7 @@ func closestLink(h *rig.Hung, worst hanging, k int) layouts.Steps {
 	b := w.belowJoint(n)
 	s := layouts.Steps{Heading: "The link closest to being pushed: " + say.Joint(n), How: w.words()}
 	if w.s != worst.s || w.at.Off != worst.at.Off || n != k {
-		s.Formulas = append(append(w.tiltSteps(), b.placeSteps(w.h.Unit())...), linkSteps(w, n, b)...)
+		s.Formulas = append(append(w.tiltSteps(), b.placeSteps(w.of.Unit())...), linkSteps(w, n, b)...)
 	}
 	s.Formulas = append(s.Formulas, leastSteps(w, n, b)...)
 	return s
@@ -151,11 +151,11 @@ func closestLink(h *rig.Hung, worst hanging, k int) layouts.Steps {
 
 // pinSteps are the force on one pin of each kind and how much of its rating that is.
 func pinSteps(w hanging, k int) []layouts.Formula {
-	j, c, rated := w.at.Joints[k], w.h.Cabinets[k], w.h.Ratings(k)
+	j, c, rated := w.at.Joints[k], w.of.Cabinets[k], w.of.Ratings(k)
 	if rated == nil {
 		rated = &job.PinRatings{}
 	}
-	return append(pinStep(w.h, "hinge", j.Hinge(), c.HingePins, rated.Hinge), pinStep(w.h, "link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
+	return append(pinStep(w.of, "hinge", j.Hinge(), c.HingePins, rated.Hinge), pinStep(w.of, "link", math.Abs(j.Link), c.LinkPins, rated.Link)...)
 }
 
 // pinStep is of one kind of pin; a rating of 0 is not given.

@@ -78,7 +78,7 @@ func pickSteps(h *rig.Hung) (all []layouts.Steps) {
 		w := heaviest(h, i)
 		steps := w.tiltSteps()
 		if !w.asTable() {
-			steps = append(steps, w.whole().placeSteps(w.h.Unit())...)
+			steps = append(steps, w.whole().placeSteps(w.of.Unit())...)
 		}
 		steps = append(append(append(steps, w.levelSteps()...), w.shareStep(i, "P")), mostSteps(w, i)...)
 		all = append(all, layouts.Steps{Heading: h.PointID(i) + ": the most it carries", How: w.words(), Formulas: append(steps, governingSteps(w, i)...)})
@@ -89,12 +89,12 @@ func pickSteps(h *rig.Hung) (all []layouts.Steps) {
 // mostSteps are the most that pick i of two carries: each mass off to its own worse side,
 // so that what lies beyond the other hook, and lifts this pick, does that with less.
 func mostSteps(w hanging, i int) []layouts.Formula {
-	u, l := w.h.Unit(), w.at.Loads[i]
-	pick, t := symbol{"P", u.FineMass(l.Is)}, symbol{"t", say.Trimmed(w.h.Job.Practice.MassTolerance)}
-	other := w.h.End(1 - i)
+	u, l := w.of.Unit(), w.at.Loads[i]
+	pick, t := symbol{"P", u.FineMass(l.Is)}, symbol{"t", say.Trimmed(w.of.Job.Practice.MassTolerance)}
+	other := w.of.End(1 - i)
 	beyond := w.beyond(i)
 	if len(beyond) == 0 {
-		return []layouts.Formula{step("most: nothing lies beyond the "+string(other)+" hook, masses may be more by t", "most = P · (1 + t)", u.FineMass(w.h.Most(l)), "", pick, t)}
+		return []layouts.Formula{step("most: nothing lies beyond the "+string(other)+" hook, masses may be more by t", "most = P · (1 + t)", u.FineMass(w.of.Most(l)), "", pick, t)}
 	}
 	where := "beyond the " + string(other) + " hook"
 	b := sumRows(ofRows(where+" then, "+namesOf(beyond, where), "B"), "B", "B", beyond, nil)
@@ -102,10 +102,10 @@ func mostSteps(w hanging, i int) []layouts.Formula {
 	formula := [...]string{"B = M_B · (centre_B - rear) / (rear - front)", "B = M_B · (front - centre_B) / (rear - front)"}[i]
 	return append(b.placeSteps(u),
 		b.levelStep(w, "as they hang, level behind the hinge", "centre_B"),
-		step("how much they take off the "+string(w.h.End(i))+" pick", formula, u.FineMass(lifted), "", symbol{"M_B", u.FineMass(b.mass)},
+		step("how much they take off the "+string(w.of.End(i))+" pick", formula, u.FineMass(lifted), "", symbol{"M_B", u.FineMass(b.mass)},
 			symbol{"centre_B", u.GearLength(b.level(w))}, symbol{"front", u.GearLength(w.holeLevel(0))}, symbol{"rear", u.GearLength(w.holeLevel(1))}),
 		step("what tolerance is taken of: each mass off to its own worse side", "spread = P + 2 · B", spread.is, "", pick, symbol{"B", u.FineMass(lifted)}),
-		step("most", "most = P + t · spread", u.FineMass(w.h.Most(l)), "", pick, t, spread))
+		step("most", "most = P + t · spread", u.FineMass(w.of.Most(l)), "", pick, t, spread))
 }
 
 // past is how far a level, in m behind the hinge, lies beyond the hook that is not pick
@@ -127,20 +127,20 @@ func (w hanging) beyond(i int) (parts []part) {
 // governingSteps go from the most on pick i to how much its hoist and its pick hole are
 // used, and to the governing load of its point.
 func governingSteps(w hanging, i int) []layouts.Formula {
-	u, p, l := w.h.Unit(), w.h.Job.Practice, w.at.Loads[i]
-	most, t, d := symbol{"most", u.FineMass(w.h.Most(l))}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)}
-	hook := symbol{"hook", u.FineMass(w.h.MostOnHook(i, l) / calc.G)}
+	u, p, l := w.of.Unit(), w.of.Job.Practice, w.at.Loads[i]
+	most, t, d := symbol{"most", u.FineMass(w.of.Most(l))}, symbol{"t", say.Trimmed(p.MassTolerance)}, symbol{"D", say.Trimmed(p.DynamicFactor)}
+	hook := symbol{"hook", u.FineMass(w.of.MostOnHook(i, l) / calc.G)}
 	steps := []layouts.Formula{
-		step("the hook holds it and the rigging below m_r", "hook = most + m_r · (1 + t)", hook.is, u.Load(w.h.MostOnHook(i, l)/calc.G), most, t, symbol{"m_r", u.FineMass(w.h.Picks[i].Below.Mass)}),
-		step("of what practice allows of the hoist's capacity", "use = 100 · hook / (capacity · h_u)", say.Fixed(100*w.h.UseOf(i, l), 1)+" %", say.Percent(w.h.UseOf(i, l)), hook,
-			symbol{"capacity", u.FineMass(w.h.Picks[i].Hoist.Capacity / calc.G)}, symbol{"h_u", say.Trimmed(p.HoistUse)}),
+		step("the hook holds it and the rigging below m_r", "hook = most + m_r · (1 + t)", hook.is, u.Load(w.of.MostOnHook(i, l)/calc.G), most, t, symbol{"m_r", u.FineMass(w.of.Picks[i].Below.Mass)}),
+		step("of what practice allows of the hoist's capacity", "use = 100 · hook / (capacity · h_u)", say.Fixed(100*w.of.UseOf(i, l), 1)+" %", say.Percent(w.of.UseOf(i, l)), hook,
+			symbol{"capacity", u.FineMass(w.of.Picks[i].Hoist.Capacity / calc.G)}, symbol{"h_u", say.Trimmed(p.HoistUse)}),
 	}
-	if r := w.h.Bar.PickRating; r > 0 {
-		used := w.h.Most(l) * p.DynamicFactor * calc.G / (r * p.GearUse)
+	if r := w.of.Bar.PickRating; r > 0 {
+		used := w.of.Most(l) * p.DynamicFactor * calc.G / (r * p.GearUse)
 		steps = append(steps, step("of what practice allows of the pick hole's rating", "use = 100 · most · D / (rating · g_u)", say.Fixed(100*used, 1)+" %", say.Percent(used), most, d,
 			symbol{"rating", u.FineMass(r / calc.G)}, symbol{"g_u", say.Trimmed(p.GearUse)}))
 	}
-	load := w.h.DesignMost(i, l)
+	load := w.of.DesignMost(i, l)
 	return append(steps, step("governing load: hoist m_h, chain c · l, rigging above m_a too", "governing = (most + (m_r + m_h + c · l + m_a) · (1 + t)) · D", u.FineMass(load), u.Venue(load),
-		append(lineSymbols(w.h, i), most, t, d)...))
+		append(lineSymbols(w.of, i), most, t, d)...))
 }

@@ -71,7 +71,7 @@ func (r rowsSum) placeSteps(u say.Units) []layouts.Formula {
 
 // levelStep turns the place to a tilt: how far it lies level behind the hinge.
 func (r rowsSum) levelStep(w hanging, of, name string) layouts.Formula {
-	u, t := w.h.Unit(), w.tiltSymbol()
+	u, t := w.of.Unit(), w.tiltSymbol()
 	b, d := r.placeName("b"), r.placeName("d")
 	return step(of, fmt.Sprintf("%s = %s · cos(%s) + %s · sin(%s)", name, b, t.name, d, t.name), u.GearLength(r.level(w)), "",
 		symbol{b, u.GearLength(r.at.Behind)}, symbol{d, u.GearLength(r.at.Below)}, t)

@@ -100,19 +100,19 @@ func twoPickSteps(h *rig.Hung) []layouts.Formula {
 // levelSteps are how far centre of gravity and pick holes lie level behind the hinge.
 func (w hanging) levelSteps() []layouts.Formula {
 	hole := func(i int, name string) layouts.Formula {
-		u, t := w.h.Unit(), w.tiltSymbol()
+		u, t := w.of.Unit(), w.tiltSymbol()
 		return step(name+" pick hole, level behind the hinge", fmt.Sprintf("%s = b · cos(%s) + d · sin(%s)", name, t.name, t.name), u.GearLength(w.holeLevel(i)), "",
-			symbol{"b", u.GearLength(w.h.Hole(i).Behind)}, symbol{"d", u.GearLength(w.h.Hole(i).Below)}, t)
+			symbol{"b", u.GearLength(w.of.Hole(i).Behind)}, symbol{"d", u.GearLength(w.of.Hole(i).Below)}, t)
 	}
 	return []layouts.Formula{w.whole().levelStep(w, "centre of gravity, level behind the hinge", "centre"), hole(0, "front"), hole(1, "rear")}
 }
 
 // holeLevel is how far behind the hinge pick hole i lies as the stack hangs, in m.
-func (w hanging) holeLevel(i int) float64 { return -w.h.Hole(i).Turned(w.tilt()).X }
+func (w hanging) holeLevel(i int) float64 { return -w.of.Hole(i).Turned(w.tilt()).X }
 
 // shareStep is what pick i of two carries, by moments about the other hook.
 func (w hanging) shareStep(i int, name string) layouts.Formula {
-	u, all := w.h.Unit(), w.whole()
+	u, all := w.of.Unit(), w.whole()
 	of := [...]string{"front pick carries, by moments about the rear hook", "rear pick carries, by moments about the front hook"}
 	formula := [...]string{" = M · (rear - centre) / (rear - front)", " = M · (centre - front) / (rear - front)"}
 	return step(of[i], name+formula[i], u.FineMass(w.at.Loads[i].Is), "", symbol{"M", u.FineMass(all.mass)}, symbol{"front", u.GearLength(w.holeLevel(0))},
