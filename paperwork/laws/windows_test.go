@@ -65,10 +65,10 @@ func (r *reacher) windows(seen *proof.OffBy, j jsonStack) {
 		seen.InDelta(r.t, s.tilts[0]*180/math.Pi, hooks.Tilt, 1e-9, "%v, tilt", a)
 		for i, pick := range r.Picks {
 			seen.InDelta(r.t, s.at[0].Hooks[i]/gravity+pick.Below.Mass, hooks.Hooks[i], 1e-6, "%v, hook %d", a, i)
-			r.same(seen, r.window(s, i, j.Held), span{hooks.Low[i], hooks.High[i]}, a, i)
+			r.same(seen, r.window(s, a, i, j.Held), span{hooks.Low[i], hooks.High[i]}, a, i)
 		}
 		if len(r.Picks) == 2 {
-			r.same(seen, r.windowOfSum(s, j.Held), span{hooks.SumLow, hooks.SumHigh}, a, "both")
+			r.same(seen, r.windowOfSum(s, a, j.Held), span{hooks.SumLow, hooks.SumHigh}, a, "both")
 			require.Len(r.t, hooks.Slack, 2)
 			for i := range r.Picks {
 				seen.InDelta(r.t, r.slack(s, i), hooks.Slack[i], 1e-6, "%v, hook %d, from slack", a, i)
@@ -83,7 +83,7 @@ func (r *reacher) same(seen *proof.OffBy, want, got span, a flight, hook any) {
 }
 
 // window is what hook i may read.
-func (r *reacher) window(s reached, i int, held bool) span {
+func (r *reacher) window(s reached, a flight, i int, held bool) span {
 	p, pick := r.Job.Practice, r.Picks[i]
 	all, leastPick := span{math.Inf(1), math.Inf(-1)}, math.Inf(1)
 	for _, c := range s.at {
@@ -98,7 +98,7 @@ func (r *reacher) window(s reached, i int, held bool) span {
 	if held {
 		return all
 	}
-	most := math.Min(pick.Hoist.Capacity*p.HoistUse/gravity, nominal*r.strength(s)+pick.Below.Mass)
+	most := math.Min(pick.Hoist.Capacity*p.HoistUse/gravity, nominal*r.strength(s, a)+pick.Below.Mass)
 	if r.Bar.PickRating > 0 {
 		most = math.Min(most, r.Bar.PickRating*p.GearUse/p.DynamicFactor/gravity+pick.Below.Mass)
 	}
@@ -106,18 +106,19 @@ func (r *reacher) window(s reached, i int, held bool) span {
 }
 
 // windowOfSum is what both hooks may read together.
-func (r *reacher) windowOfSum(s reached, held bool) span {
+func (r *reacher) windowOfSum(s reached, a flight, held bool) span {
 	p, kg, below := r.Job.Practice, s.at[0].kg, r.Picks[0].Below.Mass+r.Picks[1].Below.Mass
 	all := span{(kg + below) * (1 - p.MassTolerance), (kg + below) * (1 + p.MassTolerance)}.wide(kg+below, p.ReadingFloor)
 	if held {
 		return all
 	}
-	return all.within(below+kg*(1-p.MassTolerance)/2, kg*r.strength(s)+below)
+	return all.within(below+kg*(1-p.MassTolerance)/2, kg*r.strength(s, a)+below)
 }
 
 // strength is how many times all masses may be what the job gives before bar or a pin
-// would be at its limit.
-func (r *reacher) strength(s reached) float64 {
+// would be at its limit; where each of two hoists must hold the stack alone, before
+// anything would be then.
+func (r *reacher) strength(s reached, a flight) float64 {
 	p, times := r.Job.Practice, math.Inf(1)
 	if r.Bar.Rating > 0 {
 		times = r.Bar.Rating * p.GearUse / (s.at[0].kg * gravity * p.DynamicFactor)
@@ -128,6 +129,14 @@ func (r *reacher) strength(s reached) float64 {
 			ofHinge, ofLink := pinShares(r.Stack, p, k)
 			times = math.Min(times, hinge*p.GearUse/(math.Hypot(c.Pull[k], c.Side[k])*ofHinge*p.DynamicFactor))
 			times = math.Min(times, link*p.GearUse/(math.Abs(c.Links[k])*ofLink*p.DynamicFactor))
+		}
+	}
+	for i := range r.Picks {
+		if uses := map[string]float64{}; p.OneMustHold && len(r.Picks) == 2 {
+			r.alone(newVerdicts(), uses, a, nil, i)
+			for _, use := range uses {
+				times = math.Min(times, (1+p.MassTolerance)/use)
+			}
 		}
 	}
 	return times

@@ -89,7 +89,8 @@ func mostOnHook(h *Hung, i int) float64 {
 
 // room is how many times as heavy all of a state may be before its bar or a pin carries
 // more than it may, at rest and with the dynamic factor: the least over its reach and over
-// all places of unknown centres of gravity, infinite where nothing is rated.
+// all places of unknown centres of gravity, infinite where nothing is rated. Where each
+// hoist has to hold the stack alone it leaves that too.
 func room(h *Hung, of func(*Hung) *State) float64 {
 	p, room := h.Job.Practice, math.Inf(1)
 	if r := h.Bar.Rating; r > 0 {
@@ -97,10 +98,33 @@ func room(h *Hung, of func(*Hung) *State) float64 {
 	}
 	for _, v := range h.Ways() {
 		for _, at := range of(v).Reach {
-			for k, j := range at.Joints {
-				room = math.Min(room, pinRoom(v, k, j))
-			}
+			room = math.Min(room, pinsRoom(v, at.Joints))
 		}
+		if p.OneMustHold {
+			room = math.Min(room, aloneRoom(v, of(v)))
+		}
+	}
+	return room
+}
+
+// aloneRoom is the room of a state where each of two hoists has to hold it alone, with
+// its pick hole and all pins.
+func aloneRoom(h *Hung, s *State) float64 {
+	p, room := h.Job.Practice, math.Inf(1)
+	for i, swung := range s.Alone {
+		room = math.Min(room, math.Min(pinsRoom(h, swung.Joints), h.HoistMost(i)/calc.G/(s.InBar.Mass+h.Picks[i].Below.Mass)))
+		if r := h.Bar.PickRating; r > 0 {
+			room = math.Min(room, r*p.GearUse/(s.InBar.Mass*calc.G*p.DynamicFactor))
+		}
+	}
+	return room
+}
+
+// pinsRoom is the room that the pins of some joints leave, from the top.
+func pinsRoom(h *Hung, joints []calc.Joint) float64 {
+	room := math.Inf(1)
+	for k, j := range joints {
+		room = math.Min(room, pinRoom(h, k, j))
 	}
 	return room
 }
