@@ -61,6 +61,8 @@ var lawsOfStacks = []proof.Check{
 }
 
 var lawsOfHooks = []proof.Check{
+	{Figure: "each mass off to its own worse side", Keys: []string{"governing", "hoist_use", "holds"}, Against: "every part made heavier by itself, and the differences added up", Unit: "of the spread", Run: spreadsTried},
+	{Figure: "from slack", Keys: []string{"slack_mm"}, Against: "the tilt at which the weight is plumb below the other hook, by halving", Unit: "m", Run: slackTried},
 	{Figure: "plumb below the hook", Keys: []string{"tilt_deg", "aim_deg"}, Against: "a freely hung body has its centre of gravity plumb below its hook", Unit: "m", Run: plumb},
 	{Figure: "two hooks, moved and turned round", Keys: []string{"load_kg", "share"}, Against: "where places are counted from changes nothing", Unit: ofForce, Run: hooksMoved},
 	{Figure: "below the line of picks, tilted", Keys: []string{"holds"}, Against: "the height of the line above the centre of gravity, by the line's slope", Unit: "m", Run: belowPicks},
@@ -70,6 +72,7 @@ var lawsOfHooks = []proof.Check{
 }
 
 var lawsOfPoints = []proof.Check{
+	{Figure: "governing load", Keys: []string{"governing", "alone_design_kg"}, Against: "the design load where parts do not lever against each other; a heavier pick by the dynamic factor", Unit: ofLoad, Run: governingTried},
 	{Figure: "design load", Keys: []string{"design_kg"}, Against: "each factor is taken once", Unit: ofLoad, Run: designLoads},
 	{Figure: "a set as it stands", Keys: []string{"chain_needed_m", "holds"}, Against: "pitches as complex numbers, the lowest one's under side level", Unit: "m", Run: columnsStand},
 	{Figure: "chain", Keys: []string{"chain_needed_m", "holds"}, Against: "the chain keeps its length", Unit: "m", Run: chainKept},
