@@ -17,6 +17,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/told"
 	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
@@ -270,4 +271,13 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 			assert.InDelta(t, 2*whole.Stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
 		}
 	}
+}
+
+// TestPassedOverOnPaper: the pin sheet says which pick hole was nearer, and why it was
+// passed over; a held stack's one page says nothing of other holes.
+func TestPassedOverOnPaper(t *testing.T) {
+	j := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml")
+	_, pages := paperOf(t, j)
+	assert.Contains(t, trials.TextOf(pages, "AUTO PINS"), told.PassedOverWords(j.Stack("AUTO"))[0])
+	assert.NotContains(t, trials.TextOf(pages, "HOIST"), "pick hole")
 }

@@ -1,0 +1,76 @@
+package rules_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/testdata/trials"
+)
+
+// TestEndOfReach: stacks that are without a hold as they are meant to hang, all masses
+// off together, and are held over all that their sheets let pass. Eight boxes and the bar
+// are 288 kg; masses may be 2 % off, the aim 1 degree.
+func TestEndOfReach(t *testing.T) {
+	j := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml")
+	held := map[string][]string{
+		"PUSH":  {"link_pushed, joint 1"}, // pulled with 99 N, and 1 degree more up pushed with 42 N
+		"SLACK": {"slack, front"},         // carries 2.0 kg, and 1 degree more down would have to push
+		"HOIST": {"hoist"},                // 288 kg x 1.02 = 293.76 kg of 293.75 kg: 0.1 N too much
+	}
+	for id, want := range held {
+		assert.Equal(t, want, trials.Found(j.Stack(id).Holds), id)
+	}
+	push := j.Stack("PUSH")
+	assert.Positive(t, push.Finished.Joints[0].Link)
+	assert.Contains(t, push.Holds[0].Says, " at 1.0° more up")
+	slack := j.Stack("SLACK")
+	assert.Positive(t, slack.Finished.Loads[0])
+	assert.Contains(t, slack.Holds[0].Says, " at 1.0° more down")
+}
+
+// TestWindowEndsAtTheHoist: a rear hook that holds 214.5 kg of a hoist of 235 kg may read
+// 235 kg at the most, and not the 40 kg more that the floor of readings would give; a
+// front one of 31.5 kg never begins where its chain is slack.
+func TestWindowEndsAtTheHoist(t *testing.T) {
+	j := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml")
+	for _, s := range j.Figures.Stacks {
+		switch s.ID {
+		case "WINDOW":
+			require.False(t, s.Held)
+			assert.InDelta(t, 214.52, s.Hooks[1], 0.01)
+			assert.InDelta(t, 235, s.High[1], 1e-9)
+		case "ALONE":
+			require.Less(t, s.Hooks[0]-40, 0.0)
+			assert.Greater(t, s.Low[0], 10.0)
+		}
+	}
+}
+
+// TestPassedOver: of two pick holes within the tolerance the nearer one tilts the bar past
+// its limit, and the next one is taken. Named in the job, the nearer one is held, and it
+// is known that the other one would not be.
+func TestPassedOver(t *testing.T) {
+	auto := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("AUTO")
+	require.False(t, auto.Held())
+	require.Len(t, auto.PassedOver, 1)
+	over := auto.PassedOver[0]
+	assert.Equal(t, []string{"18", "19"}, []string{auto.Label(over.Hole).Text, auto.Label(auto.Holes[0]).Text})
+	assert.Equal(t, "bar_tilt", over.Why.Rule)
+	assert.Less(t, over.Aim, auto.Options[auto.Holes[0]].Aim) // both are up; 1.9 degrees are wanted
+	assert.Nil(t, auto.NotHeldAt)
+	asAuto := "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist"
+	named := trials.OpenJob(t, strings.Replace(trials.Text(t, "testdata/jobs/end-of-reach.yaml"), asAuto, asAuto+", pick_hole: 18", 1)).Stack("AUTO")
+	require.True(t, named.Held())
+	require.NotNil(t, named.NotHeldAt)
+	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
+	assert.Nil(t, trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("HOIST").NotHeldAt, "every hole has the same load")
+}
+
+// TestAloneAtALift: at a lift one hoist alone pushes a link, and that is found there too.
+func TestAloneAtALift(t *testing.T) {
+	s := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("ALONE")
+	assert.Contains(t, trials.Found(s.Cautions), "one_hoist_gear, lift 1, joint 1, front")
+}
