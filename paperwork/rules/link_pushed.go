@@ -22,11 +22,11 @@ func checkLinks(c *check, s *rig.State) {
 		push, at := mostPushed(c, s, k)
 		if c.Measures.closer("rear link", -push) {
 			c.measured("rear link", -push, func() (rig.Where, string, string) {
-				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k) + TiltWords(at), "may only be pulled"
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k), "may only be pulled"
 			})
 		}
 		if push > rig.Alike {
-			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s%s; it may only be pulled", pushWords(c.Hung, at, k), TiltWords(at)).By = push
+			c.hold(rig.Where{Lift: s.Lift, Joint: k + 1}, "the link is pushed with %s; it may only be pulled", pushWords(c.Hung, at, k)).By = push
 		}
 	}
 }
@@ -47,7 +47,7 @@ func cautionLinks(c *check) {
 			}
 		}
 		if tilted != nil {
-			c.caution(rig.Where{Lift: lift, Joint: k + 1}, "the link is pushed with %s%s; its maker allows that", pushWords(c.Hung, tilted, k), TiltWords(tilted)).By = worst
+			c.caution(rig.Where{Lift: lift, Joint: k + 1}, "the link is pushed with %s; its maker allows that", pushWords(c.Hung, tilted, k)).By = worst
 		}
 	}
 }
@@ -59,19 +59,24 @@ func mostPushed(c *check, s *rig.State, k int) (push float64, at *rig.Tilted) {
 	return worstTilt(s, func(at *rig.Tilted) float64 { return -c.LinkLeast(at, k) })
 }
 
-// pushWords write what a link is pushed with: '312 N', and its sum where it is not all of
-// what the masses of the job make of it.
+// pushWords write what a link is pushed with: '312 N', and as a sum where not all of it is
+// what the masses of the job make of it: '0.042 kN + 2 % of 0.667 kN = 0.06 kN', or of a
+// link that they pull '5 % of 3.4 kN - 0.1 kN = 0.07 kN'.
 func pushWords(h *rig.Hung, at *rig.Tilted, k int) string {
-	force := h.Unit().Force(h.LinkLeast(at, k))
-	if h.Job.Practice.MassTolerance == 0 {
-		return force
+	u, is := h.Unit(), at.Joints[k].Link
+	push, off := u.Force(h.LinkLeast(at, k)), say.Share(h.Job.Practice.MassTolerance)+" of "+u.Newtons(at.Spread[k])
+	switch {
+	case h.Job.Practice.MassTolerance == 0:
+		return push + TiltWords(at)
+	case is < 0:
+		return u.Newtons(-is) + " + " + off + " = " + push + TiltWords(at)
 	}
-	return force + " (" + linkSum(h, at, k) + ")"
+	return off + " - " + u.Newtons(is) + " = " + push + TiltWords(at)
 }
 
-// linkSum writes the least force in a link: '120 N - 5 % of 3400 N = -50 N, below 0 is
-// push'.
+// linkSum writes the least force in a link: '0.284 kN - 5 % of 3.4 kN = 0.114 kN', below 0
+// where it is pushed.
 func linkSum(h *rig.Hung, at *rig.Tilted, k int) string {
 	u := h.Unit()
-	return fmt.Sprintf("%s - %s of %s = %s, below 0 is push", u.Newtons(at.Joints[k].Link), say.Share(h.Job.Practice.MassTolerance), u.Newtons(at.Spread[k]), u.Newtons(h.LinkLeast(at, k)))
+	return fmt.Sprintf("%s - %s of %s = %s%s, below 0 is push", u.Newtons(at.Joints[k].Link), say.Share(h.Job.Practice.MassTolerance), u.Newtons(at.Spread[k]), u.Newtons(h.LinkLeast(at, k)), TiltWords(at))
 }
