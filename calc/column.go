@@ -115,21 +115,12 @@ func (c *Cabinet) hung(loads []Load, p Pose) []Load {
 	return loads
 }
 
-// parts is how many weights hang from the hooks: bar, cabinets and extras.
-func (s Stack) parts() int {
-	n := 1 + len(s.Bar.Extras)
-	for i := range s.Cabinets {
-		n += 1 + len(s.Cabinets[i].Extras)
-	}
-	return n
-}
-
 // Loads returns all that hangs from the hooks, where it hangs with the bar tilted by
 // tilt radians and the cabinets as in poses: the bar, what is tied to it, then each
 // cabinet with what is tied to that, from the top.
 func (s Stack) Loads(tilt float64, poses []Pose) []Load {
 	bar := turnBy(tilt)
-	loads := append(make([]Load, 0, s.parts()), Load{s.Bar.Mass, bar.of(s.Bar.CentreOfGravity)})
+	loads := append(make([]Load, 0, len(s.Cabinets)), Load{s.Bar.Mass, bar.of(s.Bar.CentreOfGravity)})
 	for _, e := range s.Bar.Extras {
 		loads = append(loads, Load{e.Mass, bar.of(e.At)})
 	}
