@@ -146,12 +146,12 @@ func workStart(h *Hung) {
 	}
 }
 
-// bears reports whether over all of the reach of a state both hooks pull and neither
-// hoist holds more than it may.
+// bears reports whether over all of the reach of a state both hooks pull, and neither
+// they nor their pick holes hold more than they may.
 func bears(h *Hung, s *State) bool {
 	for _, at := range s.Reach {
 		for i, l := range at.Loads {
-			if h.Least(l)*calc.G < Alike || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
+			if h.Least(l)*calc.G < Alike || Over(h.Most(l)+h.Picks[i].Below.Mass, mostOnHook(h, i)) || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
 				return false
 			}
 		}

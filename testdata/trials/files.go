@@ -18,10 +18,27 @@ import (
 // Examples are the jobs of the examples folder, by name.
 var Examples = []string{"concert", "arena", "held", "club"}
 
+// heldOnPurpose are the stacks of the project's own jobs that are held; any other that is
+// fails the test that opens it, before its pages are counted or read.
+var heldOnPurpose = map[string][]string{
+	"examples/held.yaml":                       {"D2"},
+	"testdata/jobs/end-of-reach.yaml":          {"PUSH", "SLACK", "HOIST"},
+	"testdata/jobs/pushed-and-overloaded.yaml": {"SL"},
+	"testdata/jobs/unrated-joints-first.yaml":  {"SL"},
+}
+
 // OpenFile reads a job file of the project that has no complaint.
 func OpenFile(t *testing.T, file string) *worked.Job {
 	t.Helper()
-	return OpenJob(t, Text(t, file))
+	j := OpenJob(t, Text(t, file))
+	var held []string
+	for _, h := range j.Stacks {
+		if h.Held() {
+			held = append(held, h.ID)
+		}
+	}
+	require.Equal(t, heldOnPurpose[file], held, "held stacks of %s", file)
+	return j
 }
 
 // Golden holds what was got to what was written, or writes it.
