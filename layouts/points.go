@@ -1,6 +1,7 @@
 package layouts
 
 import (
+	"slices"
 	"strings"
 
 	"hangpack/layouts/mm"
@@ -29,7 +30,7 @@ type PointGroup struct {
 type VenuePoint struct {
 	ID      string
 	Where   []string // across, up or down
-	Loads   []Load   // static, design, governing, with the other chain slack
+	Loads   []Load   // static, design, governing; with two hoists anywhere in the job with the other chain slack too
 	Lift    string   // the lift at which it carries more, "" where none does
 	AtLift  []Load   // static, design at that lift
 	Heights []string // 'pick hole 12.50 m'
@@ -44,8 +45,8 @@ type PointTotal struct{ Of, Count, Static, Design string }
 
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
-	venueColumns = []paper.Column{paper.Texts("point", 20), paper.Texts("across, up- or downstage of the datum", 35),
-		paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 17.5), paper.Figures("if other chain slack", 18), paper.Texts("", 2)}
+	venueColumns = []paper.Column{paper.Texts("point", 20), paper.Texts("across, up- or downstage of the datum", 35)}
+	loadColumns  = []paper.Column{paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 17.5), paper.Figures("if other chain slack", 18)}
 	penColumns   = []paper.Column{paper.Texts(" venue's limit", 15.4), paper.Texts(" accepted", 16.6), paper.Texts(" initials", 0)}
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
@@ -107,17 +108,27 @@ func pointHead(c *paper.Canvas, g PointGroup, all []paper.Column) paper.Piece {
 	}}
 }
 
-// venueAndPen are the columns of a point and of the pen, across the page. Loads of
-// very many digits take from the words of where it is, which wrap.
+// venueAndPen are the columns of a point and of the pen, across the page: of as many loads
+// as any point has. Loads of very many digits take from the words of where it is, which
+// wrap, and those have the room of a load that no point has.
 func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
-	columns := append(append([]paper.Column{}, venueColumns...), penColumns...)
-	w := widestLoad(c, groups) + 3.5
-	for i := 2; i < 6; i++ {
-		more := max(w-columns[i].W, 0)
-		columns[i].W += more
-		columns[1].W -= more
+	columns, loads := slices.Clone(venueColumns), 0
+	for _, g := range groups {
+		for _, p := range g.Points {
+			loads = max(loads, len(p.Loads))
+		}
 	}
-	return paper.Rest(c, columns)
+	w := widestLoad(c, groups) + 3.5
+	for i, col := range loadColumns {
+		if i >= loads {
+			columns[1].W += col.W
+			continue
+		}
+		more := max(w-col.W, 0)
+		col.W, columns[1].W = col.W+more, columns[1].W-more
+		columns = append(columns, col)
+	}
+	return paper.Rest(c, append(append(columns, paper.Texts("", 2)), penColumns...))
 }
 
 // widestLoad measures the widest load of all points.
@@ -136,7 +147,8 @@ func widestLoad(c *paper.Canvas, groups []PointGroup) (w float64) {
 // heights and its sums, and beside all of it the boxes for the pen.
 func venuePoint(c *paper.Canvas, p VenuePoint, columns []paper.Column) paper.Piece {
 	w := 0.0
-	for _, col := range columns[:len(venueColumns)] {
+	own := len(columns) - len(penColumns)
+	for _, col := range columns[:own] {
 		w += col.W
 	}
 	id, where := c.Wrap(paper.TextBold, columns[0].W-2, p.ID), c.WrapAll(paper.Text, columns[1].W-1, p.Where)
@@ -159,7 +171,7 @@ func venuePoint(c *paper.Canvas, p VenuePoint, columns []paper.Column) paper.Pie
 		}
 		heights.Draw(c, mm.BoxAt(room.X, room.Y+top+lift, w, heights.H))
 		c.Lines(room.X, room.Y+top+lift+heights.H+3.6, paper.Small, sums)
-		penBoxes(c, mm.BoxAt(room.X+w, room.Y, room.W-w, h), columns[len(venueColumns):])
+		penBoxes(c, mm.BoxAt(room.X+w, room.Y, room.W-w, h), columns[own:])
 		c.Line(room.X, room.Bottom(), room.Right(), room.Bottom(), paper.Light)
 	}}
 }

@@ -16,7 +16,7 @@ import (
 // pointSheet is the venue's table of all points.
 func pointSheet(j *worked.Job) layouts.Points {
 	to := lowestPlaces(j)
-	s := layouts.Points{Facts: pointFacts(j, to), Notes: pointNotes}
+	s := layouts.Points{Facts: pointFacts(j, to), Notes: pointNotes(j)}
 	for _, h := range j.Stacks {
 		s.Groups = append(s.Groups, pointGroup(h, len(to) > 1))
 	}
@@ -24,6 +24,13 @@ func pointSheet(j *worked.Job) layouts.Points {
 		s.Groups = append(s.Groups, otherGroup(j))
 	}
 	s.Totals = totalRows(j)
+	if !anyTwo(j) {
+		for _, g := range s.Groups {
+			for i := range g.Points {
+				g.Points[i].Loads = g.Points[i].Loads[:3]
+			}
+		}
+	}
 	return s
 }
 
@@ -54,7 +61,7 @@ func pointFacts(j *worked.Job, to []string) []parts.Fact {
 		{Of: "Governing", Is: "the largest design load over every lift and all tilts that the sheets let pass, each mass off to its worse side. Hold this against the limit"},
 		{Of: "Chain needed", Is: fmt.Sprintf("hook at its lowest, %s: on all falls, and %s never used", low, j.Unit().Length(p.LimitReserve))},
 	}
-	if slices.ContainsFunc(j.Stacks, func(h *rules.Checked) bool { return len(h.Picks) == 2 }) {
+	if anyTwo(j) {
 		facts = append(facts, parts.Fact{Of: "If other chain slack", Is: fmt.Sprintf("the whole stack with this hoist, its chain and its rigging, all x %s. Hold this against the limit too", rules.FactorWords(p))})
 	}
 	if anyPeaks(j) {
@@ -66,12 +73,24 @@ func pointFacts(j *worked.Job, to []string) []parts.Fact {
 	return facts
 }
 
+// anyTwo reports whether any stack of a job hangs from two hoists.
+func anyTwo(j *worked.Job) bool {
+	return slices.ContainsFunc(j.Stacks, func(h *rules.Checked) bool { return len(h.Picks) == 2 })
+}
+
 // pointNotes say what the table leaves out.
-var pointNotes = []string{
+func pointNotes(j *worked.Job) []string {
+	if anyTwo(j) {
+		return append(slices.Clone(notesOfPoints), "With one hoist slack the stack swings until it hangs below the other: what hoist, pick hole, bar and pins hold there stands on the stack's LIFTS sheet.")
+	}
+	return notesOfPoints
+}
+
+// notesOfPoints are those of every job.
+var notesOfPoints = []string{
 	"Rows are rounded up; a total is the true sum of finished stacks rounded up. Sums in a row show tenths, so their last figure may differ by one.",
 	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
 	"A hoist's use counts the most on its hook at any lift, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
-	"With one hoist slack the stack swings until it hangs below the other: what hoist, pick hole, bar and pins hold there stands on the stack's LIFTS sheet.",
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 

@@ -31,7 +31,7 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 		for i, s := range j.Figures.Stacks {
 			for n, p := range s.Points {
 				cases++
-				assert.Contains(t, pdf, pointOnPaper(u, p, len(s.Points), j.Practice.OneMustHold), "%s: %s", name, p.ID)
+				assert.Contains(t, pdf, pointOnPaper(j, u, p, len(s.Points)), "%s: %s", name, p.ID)
 				assert.Contains(t, pdf, " = "+u.BareMass(p.Static)+" "+u.MassUnit(), "%s: %s", name, p.ID)
 				hoist := j.Stacks[i].Picks[n].Hoist
 				assert.Contains(t, pdf, fmt.Sprintf("(%s%s), %s used", hoist.Key, atUse(j), say.Percent(p.HoistUse)), "%s: %s", name, p.ID)
@@ -49,7 +49,7 @@ func pointsReadBack(t *testing.T) (cases int, worst float64) {
 		for _, o := range j.Figures.Others {
 			cases++
 			assert.Contains(t, pdf, strings.Join([]string{o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Also(o.Static),
-				u.Load(o.Design), u.Also(o.Design), u.Load(o.Design), u.Also(o.Design), "no stack", o.What, "hook " + u.Length(o.Height)}, " "), name)
+				u.Load(o.Design), u.Also(o.Design), u.Load(o.Design), u.Also(o.Design) + map[bool]string{true: " no stack"}[twoHoists(j)], o.What, "hook " + u.Length(o.Height)}, " "), name)
 		}
 		assert.Contains(t, pdf, onPaper(u, j.Figures.Total), name)
 	}
@@ -85,8 +85,18 @@ func onPaper(u say.Units, c rig.Carried) string {
 	return u.Load(c.Static) + ", " + u.Also(c.Static) + " " + u.Load(c.Design) + ", " + u.Also(c.Design)
 }
 
+// twoHoists reports whether any stack of a job hangs from two.
+func twoHoists(j *worked.Job) bool {
+	for _, s := range j.Figures.Stacks {
+		if len(s.Points) == 2 {
+			return true
+		}
+	}
+	return false
+}
+
 // pointOnPaper is a point as its row says it.
-func pointOnPaper(u say.Units, p rig.Point, picks int, oneMustHold bool) string {
+func pointOnPaper(j *worked.Job, u say.Units, p rig.Point, picks int) string {
 	known := func(m *float64) string {
 		if m == nil {
 			return "not given"
@@ -95,12 +105,15 @@ func pointOnPaper(u say.Units, p rig.Point, picks int, oneMustHold bool) string 
 	}
 	governing, alone := p.Governing.Design, "one hoist"
 	switch {
-	case picks == 2 && oneMustHold:
+	case picks == 2 && j.Practice.OneMustHold:
 		governing, alone = math.Max(governing, p.AloneDesign), "in it"
 	case picks == 2:
 		alone = u.Load(p.AloneDesign) + " " + u.Also(p.AloneDesign)
 	}
-	row := []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Also(p.Static), u.Load(p.Design), u.Also(p.Design), u.Load(governing), u.Also(governing), alone}
+	row := []string{p.ID, u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Also(p.Static), u.Load(p.Design), u.Also(p.Design), u.Load(governing), u.Also(governing)}
+	if twoHoists(j) {
+		row = append(row, alone)
+	}
 	if m := p.Most; m.Where != "" {
 		row = append(row, "AT "+strings.ToUpper(m.Where)+", more", u.Load(m.Static), u.Also(m.Static), u.Load(m.Design), u.Also(m.Design))
 	}
