@@ -46,6 +46,7 @@ type PointTotal struct{ Of, Count, Static, Design string }
 // Columns of a point: its figures, then boxes for the venue's pen.
 var (
 	venueColumns = []paper.Column{paper.Texts("point", 20), paper.Texts("across, up- or downstage of the datum", 35)}
+	placeLeast   = 23.0 // in which 'downstage' stands on a line
 	loadColumns  = []paper.Column{paper.Figures("static", 16.5), paper.Figures("design", 16.5), paper.Figures("governing", 17.5), paper.Figures("if other chain slack", 18)}
 	penColumns   = []paper.Column{paper.Texts(" venue's limit", 15.4), paper.Texts(" accepted", 16.6), paper.Texts(" initials", 0)}
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
@@ -118,7 +119,7 @@ func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
 			loads = max(loads, len(p.Loads))
 		}
 	}
-	w := widestLoad(c, groups) + 3.5
+	w := widestLoad(c, groups) + 2.6
 	for i, col := range loadColumns {
 		if i >= loads {
 			columns[1].W += col.W
@@ -128,7 +129,14 @@ func venueAndPen(c *paper.Canvas, groups []PointGroup) []paper.Column {
 		col.W, columns[1].W = col.W+more, columns[1].W-more
 		columns = append(columns, col)
 	}
-	return paper.Rest(c, append(append(columns, paper.Texts("", 2)), penColumns...))
+	pen := slices.Clone(penColumns)
+	if more := placeLeast - columns[1].W; more > 0 {
+		columns[1].W = placeLeast
+		for i := range pen {
+			pen[i].W = max(pen[i].W-more/2, 0) // of the last one what is left
+		}
+	}
+	return paper.Rest(c, append(append(columns, paper.Texts("", 2)), pen...))
 }
 
 // widestLoad measures the widest load of all points.
