@@ -34,7 +34,7 @@ func readings(h *Hung, of func(*Hung) *State, held bool) (all []Reading) {
 		if !held {
 			below := h.Picks[i].Below.Mass
 			r.Low = max(r.Low, below+least/2)
-			r.High = min(r.High, mostOnHook(h, i), below+(r.Is-below)*times)
+			r.High = min(r.High, hookMayHold(h, i), below+(r.Is-below)*times)
 		}
 		all = append(all, r)
 	}
@@ -63,7 +63,7 @@ func (h *Hung) SumReading(k int, held bool) (sum Reading) {
 func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 	t, floor, below := h.Job.Practice.MassTolerance, h.Job.Practice.ReadingFloor, h.Picks[i].Below.Mass
 	r = Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
-	r.From, r.To = h.Over(func(v *Hung) float64 { return v.Hook(of(v), i) })
+	r.From, r.To = h.Between(func(v *Hung) float64 { return v.Hook(of(v), i) })
 	least = math.Inf(1)
 	for _, v := range h.Ways() {
 		for _, at := range of(v).Reach {
@@ -77,9 +77,9 @@ func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 	return r, least
 }
 
-// mostOnHook is the most that hook i may hold at rest, in kg: what practice allows of
+// hookMayHold is how much hook i may hold at rest, in kg: what practice allows of
 // its hoist, and of its pick hole with the dynamic factor.
-func mostOnHook(h *Hung, i int) float64 {
+func hookMayHold(h *Hung, i int) float64 {
 	p, most := h.Job.Practice, h.HoistMost(i)/calc.G
 	if r := h.Bar.PickRating; r > 0 {
 		most = math.Min(most, h.Picks[i].Below.Mass+r*p.GearUse/p.DynamicFactor/calc.G)

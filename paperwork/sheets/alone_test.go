@@ -56,7 +56,7 @@ func TestForbiddenPushFirst(t *testing.T) {
 func TestLimitsOfUnknownCentres(t *testing.T) {
 	yaml := strings.Replace(trials.UnknownJob(t), "pick_rating: 700 kg", "pick_rating: 700 kg\n      tilt_limit: {down: 60 deg, up: 60 deg}", 1)
 	h := trials.OpenJob(t, yaml).Stacks[1]
-	least, most := h.Over(func(v *rig.Hung) float64 { return -v.Finished.Alone[0].Tilt })
+	least, most := h.Between(func(v *rig.Hung) float64 { return -v.Finished.Alone[0].Tilt })
 	require.Greater(t, calc.Degrees(most-least), 1.0)
 	for limit, past := range map[float64]bool{calc.Degrees(least) - 0.5: true, calc.Degrees(most) - 0.1: true, calc.Degrees(most) + 0.1: false} {
 		with := strings.Replace(yaml, "up: 60 deg", "up: "+say.Fixed(limit, 2)+" deg", 1)

@@ -94,7 +94,7 @@ func aimReads(h *rig.Hung, k int) []layouts.Instrument {
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
 func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	least, most := aimWindow(h, k, n)
 	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Between(from, to, say.Aim), May: say.Aims(least, most)}
 }
@@ -102,11 +102,11 @@ func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
 // aimWindow is the least and the most that cabinet n may look down after lift k, counted
 // from 0: over the reach of that state, wherever unknown centres of gravity lie.
 func aimWindow(h *rig.Hung, k, n int) (least, most float64) {
-	least, _ = h.Over(func(v *rig.Hung) float64 {
+	least, _ = h.Between(func(v *rig.Hung) float64 {
 		up, _ := v.AimOff(v.Joined(k))
 		return v.Joined(k).Poses[n-1].Aim + up
 	})
-	_, most = h.Over(func(v *rig.Hung) float64 {
+	_, most = h.Between(func(v *rig.Hung) float64 {
 		_, down := v.AimOff(v.Joined(k))
 		return v.Joined(k).Poses[n-1].Aim + down
 	})
