@@ -42,7 +42,7 @@ func cautionLinks(c *check) {
 			if k >= s.Flown {
 				continue
 			}
-			if push, at := mostPushed(c, s, k); push > worst+rig.Alike*rig.Within {
+			if push, at := mostPushed(c, s, k); push > worst+rig.Within {
 				worst, lift, tilted = push, s.Lift, at
 			}
 		}
