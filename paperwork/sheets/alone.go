@@ -15,7 +15,7 @@ import (
 )
 
 // stepsApart is how far the aim may be off before one of two hoists that runs on
-// alone is worth a figure in seconds. Common practice.
+// alone is worth a figure in seconds, in degrees. It is a limit of hangpack's own.
 const stepsApart = 3.0
 
 // aloneTable is what each of two hoists holds with the other one slack, and how

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"hangpack/layouts"
@@ -45,9 +46,9 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 func hangSteps(h *rig.Hung) []layouts.Formula {
 	steps := nominal(h).whole().placeSteps(h.Unit())
 	if len(h.Picks) == 1 {
-		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
+		return slices.Concat(steps, onePickSteps(h), aimSteps(h))
 	}
-	return append(append(append(steps, heldStep(h)), aimSteps(h)...), twoPickSteps(h)...)
+	return slices.Concat(steps, []layouts.Formula{heldStep(h)}, aimSteps(h), twoPickSteps(h))
 }
 
 // settledStep: a stack in a state turns until its centre of gravity hangs plumb below
