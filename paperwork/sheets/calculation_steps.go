@@ -2,7 +2,6 @@ package sheets
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -161,11 +160,6 @@ func swungStep(h *rig.Hung, i int, tilt symbol) layouts.Formula {
 // slackStep is how much higher or lower pick i of two stands then.
 func slackStep(h *rig.Hung, i int, end string) layouts.Formula {
 	u, rise := h.Unit(), h.ToSlack(h.Finished, i)
-	way := "higher"
-	if rise < 0 {
-		way = "lower"
-	}
 	formula := [...]string{"slack_f = rise_f - rise", "slack_r = rise - rise_r"}[i]
-	of := fmt.Sprintf("%s chain slack when the %s pick is %s %s", h.End(i), h.End(i), u.Fine(math.Abs(rise)), way)
-	return step(of, formula, u.GearLength(rise), "", symbol{"rise", u.GearLength(frontOverRear(h, h.Finished.Tilt))}, symbol{"rise_" + end, u.GearLength(frontOverRear(h, h.Finished.Alone[1-i].Tilt))})
+	return step(slackOf(h, h.Finished, i), formula, u.GearLength(rise), "", symbol{"rise", u.GearLength(frontOverRear(h, h.Finished.Tilt))}, symbol{"rise_" + end, u.GearLength(frontOverRear(h, h.Finished.Alone[1-i].Tilt))})
 }
