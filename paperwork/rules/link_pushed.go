@@ -22,7 +22,7 @@ func checkLinks(c *check, s *rig.State) {
 		push, at := mostPushed(c, s, k)
 		if c.Measures.closer("rear link", -push) {
 			c.measured("rear link", -push, func() (rig.Where, string, string) {
-				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k) + TiltWords(at), "may only be pulled"
+				return rig.Where{Lift: s.Lift, Joint: k + 1}, linkSum(c.Hung, at, k) + TiltWords(at) + pushSign, "may only be pulled"
 			})
 		}
 		if push > rig.Alike {
@@ -72,12 +72,14 @@ func pushWords(h *rig.Hung, at *rig.Tilted, k int) string {
 	if h.Job.Practice.MassTolerance == 0 {
 		return force
 	}
-	return force + " (" + linkSum(h, at, k) + ")"
+	return force + " (" + linkSum(h, at, k) + pushSign + ")"
 }
 
-// linkSum writes the least force in a link: '120 N - 5 % of 3400 N = -50 N, below 0 is
-// push'.
+// pushSign says which way a link's force goes by its sign.
+const pushSign = ", below 0 is push"
+
+// linkSum writes the least force in a link: '0.1200 kN - 5 % of 3.4000 kN = -0.0500 kN'.
 func linkSum(h *rig.Hung, at *rig.Tilted, k int) string {
 	u := h.Unit()
-	return fmt.Sprintf("%s - %s of %s = %s, below 0 is push", u.Newtons(at.Joints[k].Link), say.Share(h.Job.Practice.MassTolerance), u.Newtons(at.Spread[k]), u.Newtons(h.LinkLeast(at, k)))
+	return fmt.Sprintf("%s - %s of %s = %s", u.Newtons(at.Joints[k].Link), say.Share(h.Job.Practice.MassTolerance), u.Newtons(at.Spread[k]), u.Newtons(h.LinkLeast(at, k)))
 }
