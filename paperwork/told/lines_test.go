@@ -143,6 +143,8 @@ func TestSixteenKnocksAreOneLine(t *testing.T) {
 	assert.Equal(t, "expect a knock", lines[0].Words())
 	assert.Equal(t, "Hinge turns over: expect a knock", lines[0].OnPaper())
 	assert.Equal(t, "no hold found by this calculation; 1 caution; 0 not checked", told.Verdict(&rules.Checked{Cautions: knocks()}))
+	assert.Equal(t, "DO NOT FLY: 1 hold", told.Verdict(&rules.Checked{Holds: knocks()}))
+	assert.Equal(t, "DO NOT FLY: 1 hold", told.ShortVerdict(&rules.Checked{Holds: knocks()}))
 	other := append(knocks(), rules.Finding{Rule: "hinge_turns", Where: rig.Where{Joint: 18}, Says: "expect another knock"})
 	assert.Len(t, told.Gathered(other), 2, "what says something else is a line of its own")
 }
