@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/testdata/trials"
 )
 
@@ -64,6 +66,28 @@ func TestPassedOver(t *testing.T) {
 	require.NotNil(t, named.NotHeldAt)
 	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
 	assert.Nil(t, trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("HOIST").NotHeldAt, "every hole has the same load")
+}
+
+// TestPassedOverInOrder: with twice the tolerance several holes are nearer than the first
+// that is not held, and all of them are named, the nearest first; from a hole that is named
+// in the job the closest one that would not be held is told, and no further one.
+func TestPassedOverInOrder(t *testing.T) {
+	wide := func(aim, hole string) *rules.Checked {
+		return trials.OpenJob(t, strings.NewReplacer("mass_tolerance: 2 %", "mass_tolerance: 2 %, aim_tolerance: 2 deg", "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist",
+			"aim: "+aim+" deg up\n    hang: {picks: 1, hoist: hoist"+hole).Replace(trials.Text(t, "testdata/jobs/end-of-reach.yaml"))).Stack("AUTO")
+	}
+	auto := wide("2.8", "")
+	require.Greater(t, len(auto.PassedOver), 1)
+	off, last := 0.0, math.Abs(auto.Options[auto.Holes[0]].Aim-auto.Aim)
+	for _, p := range auto.PassedOver {
+		assert.GreaterOrEqual(t, math.Abs(p.Aim-auto.Aim), off-1e-9)
+		off = math.Abs(p.Aim - auto.Aim)
+	}
+	assert.GreaterOrEqual(t, last, off-1e-9)
+	named := wide("1.9", ", pick_hole: 18")
+	require.NotNil(t, named.NotHeldAt)
+	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
+	assert.False(t, wide("1.9", ", pick_hole: 20").Held(), "a further one that would do")
 }
 
 // TestAloneAtALift: at a lift one hoist alone pushes a link, and that is found there too.
