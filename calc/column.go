@@ -106,7 +106,7 @@ func (m *moments) hang(c *Cabinet, p Pose) {
 	}
 }
 
-// hung adds the cabinet and what is tied to it to loads, where they hang.
+// hung adds the cabinet and what is tied to it to loads, each at the place where it hangs.
 func (c *Cabinet) hung(loads []Load, p Pose) []Load {
 	loads = append(loads, Load{c.Mass, p.At(c.CentreOfGravity)})
 	for _, e := range c.Extras {
@@ -115,9 +115,11 @@ func (c *Cabinet) hung(loads []Load, p Pose) []Load {
 	return loads
 }
 
-// Loads returns all that hangs from the hooks, where it hangs with the bar tilted by
-// tilt radians and the cabinets as in poses: the bar, what is tied to it, then each
-// cabinet with what is tied to that, from the top.
+// Loads returns all that hangs from the hooks, in kg, and where it hangs with the bar
+// tilted by tilt radians, positive front down, and the cabinets as in poses: the bar, what
+// is tied to it, then each cabinet with what is tied to that, from the top.
+//
+// Free body: none, plane geometry.
 func (s Stack) Loads(tilt float64, poses []Pose) []Load {
 	bar := turnBy(tilt)
 	loads := append(make([]Load, 0, len(s.Cabinets)), Load{s.Bar.Mass, bar.of(s.Bar.CentreOfGravity)})

@@ -16,6 +16,8 @@ type Plot struct {
 // they touch; below 0 they are clear of each other, and so wide a gap lies between them
 // along one of the four.
 //
+// Free body: none, plane geometry.
+//
 // Source: separating axes of two rectangles; S. Gottschalk, M. C. Lin, D. Manocha,
 // OBBTree, SIGGRAPH 1996 (from memory).
 func (p Plot) Overlap(q Plot) float64 {
@@ -41,8 +43,8 @@ func (p Plot) sharedAlong(q Plot) float64 {
 		shared(-p.Half, p.Half, beside, length*sin+q.Half*cos))
 }
 
-// shared is the length that a span has in common with one of a middle and a reach to
-// either side, in m; below 0 it is the gap between them.
-func shared(from, to, middle, reach float64) float64 {
-	return math.Min(to, middle+reach) - math.Max(from, middle-reach)
+// shared is the length that a span has in common with one that runs half its own length
+// to either side of a middle, in m; below 0 it is the gap between them.
+func shared(from, to, middle, half float64) float64 {
+	return math.Min(to, middle+half) - math.Max(from, middle-half)
 }

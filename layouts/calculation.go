@@ -125,7 +125,8 @@ func how(c *paper.Canvas, s string) paper.Piece {
 	return line
 }
 
-// formula is one formula: in symbols, its numbers below, what comes out beside it.
+// formula is one formula: in symbols, its numbers behind them or below, what comes out
+// beside it.
 func formula(c *paper.Canvas, s Formula) paper.Piece {
 	const of, is = 54.0, 31.0
 	w := c.Body().W - of - is

@@ -82,10 +82,6 @@ func (p Practice) Design(static float64) float64 {
 	return calc.Design(static, p.MassTolerance, p.DynamicFactor)
 }
 
-// OnHook returns a load on a hook with the tolerance of masses, in newtons; the load
-// is in kg and without it.
-func (p Practice) OnHook(kg float64) float64 { return kg * (1 + p.MassTolerance) * calc.G }
-
 // PinLoad returns the design load of one pin, in newtons, of a joint that carries
 // force newtons on one pin or on two.
 func (p Practice) PinLoad(force float64, pins int) float64 {

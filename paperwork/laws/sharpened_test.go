@@ -4,7 +4,12 @@ import (
 	"fmt"
 	"math"
 	"math/rand"
+	"testing"
 
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hangpack/testdata/proof"
 	"hangpack/testdata/trials"
 )
 
@@ -72,4 +77,56 @@ func (r *reacher) sharpen(n tree, i int, draw *rand.Rand) {
 			b.put("pin_ratings", pins)
 		}
 	}
+}
+
+// TestWindowsOfEachHoistAlone: where each of two hoists has to hold the stack alone, what
+// may be read ends where a hoist, a pick hole or a pin would be at its limit then, wherever
+// unknown centres lie. All gear is up to 900 kN, then one thing to a hundredth more than
+// it needs.
+func TestWindowsOfEachHoistAlone(t *testing.T) {
+	n := asTree(trials.UnknownJob(t))
+	n.keepStacks(1)
+	n.at("practice").put("one_must_hold", "yes")
+	n.at("practice").put("reading_floor", "90 kg")
+	n.rate(map[string]float64{})
+	uses := mostAlone(newReacher(t, trials.OpenJob(t, n.text()).Stacks[0]))
+	for _, part := range []string{"hoist", "pick hole", "hinge pin", "link pin"} {
+		n.rate(map[string]float64{part: 1.01 * uses[part]})
+		j := trials.OpenJob(t, n.text())
+		require.Empty(t, j.Stacks[0].Holds, part)
+		is, seen := printed(j.Figures.Stacks[0]), proof.OffBy{}
+		newReacher(t, j.Stacks[0]).windows(&seen, is)
+		assert.Less(t, is.High[0]-is.Hooks[0], 89.0, "%s cuts no window", part)
+		assert.Less(t, is.High[1]-is.Hooks[1], 89.0, "%s cuts no window", part)
+	}
+}
+
+// rate rates all gear for 900 kN, or for a share of that.
+func (n tree) rate(share map[string]float64) {
+	rating := func(part string) string {
+		if s, little := share[part]; little {
+			return quantityText(900_000*s, "N")
+		}
+		return "900 kN"
+	}
+	bar := n.at("gear", "bars", "bar")
+	bar.put("rating", "900 kN")
+	bar.put("pick_rating", rating("pick hole"))
+	n.at("gear", "hoists", "half-tonne").put("capacity", rating("hoist"))
+	for _, body := range append(n.at("gear", "cabinets").items(), bar) {
+		body.put("pin_ratings", fmt.Sprintf("{hinge: %s, link: %s}", rating("hinge pin"), rating("link pin")))
+	}
+}
+
+// mostAlone is how much each kind of part is used with either of two hoists alone.
+func mostAlone(r *reacher) map[string]float64 {
+	uses := map[string]float64{}
+	for i := range r.Picks {
+		for _, mix := range trials.Mixes(r.unknown()) {
+			for _, a := range flightsOf(r.Stack) {
+				r.alone(newVerdicts(), uses, a, mix, i)
+			}
+		}
+	}
+	return uses
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
@@ -31,31 +32,39 @@ func Points(j *worked.Job) string {
 // writePlaces writes where each point is and what it carries.
 func writePlaces(j *worked.Job, b *strings.Builder) {
 	u := j.Unit()
-	row := func(id, across, upDown, static, design, governing, alone string) {
-		line := strings.TrimRight(fmt.Sprintf("%-10s %-23s %-22s %9s %9s %9s %9s", id, across, upDown, static, design, governing, alone), " ")
-		if len(line) > say.Columns {
-			line = strings.Join(strings.Fields(line), " ")
-		}
-		fmt.Fprintln(b, line)
-	}
-	row("point", "across", "up/down", "static", "design", "governing", "alone")
+	placeRow(b, "point", "across", "up/down", "static", "design", "governing", "alone")
 	for i, h := range j.Stacks {
 		for _, p := range j.Figures.Stacks[i].Points {
 			alone := "-"
 			if len(h.Picks) == 2 {
 				alone = u.Load(p.AloneDesign)
 			}
-			row(strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Load(p.Governing.Design), alone)
-			if m := p.Most; m.Where != "" {
-				fmt.Fprintln(b, under(fmt.Sprintf("%-10s %46s %9s %9s", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))))
-			}
-			if at := p.Governing.Where; at != "" {
-				fmt.Fprintln(b, under(fmt.Sprintf("%-10s %66s %9s", "", "GOVERNED BY "+strings.ToUpper(at)+":", u.Load(p.Governing.Design))))
-			}
+			placeRow(b, strings.TrimSpace(worked.HeldMark(h)+" "+p.ID), u.Across(p.StageLeft), u.UpDown(p.Downstage), u.Load(p.Static), u.Load(p.Design), u.Load(p.Governing.Design), alone)
+			writeMore(p, u, b)
 		}
 	}
 	for _, o := range j.Figures.Others {
-		row(o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), u.Load(o.Design), "-")
+		placeRow(b, o.ID, u.Across(o.StageLeft), u.UpDown(o.Downstage), u.Load(o.Static), u.Load(o.Design), u.Load(o.Design), "-")
+	}
+}
+
+// placeRow writes one point's place and loads in columns, or run together where they do
+// not fit.
+func placeRow(b *strings.Builder, id, across, upDown, static, design, governing, alone string) {
+	line := strings.TrimRight(fmt.Sprintf("%-10s %-23s %-22s %9s %9s %9s %9s", id, across, upDown, static, design, governing, alone), " ")
+	if len(line) > say.Columns {
+		line = strings.Join(strings.Fields(line), " ")
+	}
+	fmt.Fprintln(b, line)
+}
+
+// writeMore writes at which lift a point carries more than finished, and which governs.
+func writeMore(p rig.Point, u say.Units, b *strings.Builder) {
+	if m := p.Most; m.Where != "" {
+		fmt.Fprintln(b, under(fmt.Sprintf("%-10s %46s %9s %9s", "", "MORE AT "+strings.ToUpper(m.Where)+":", u.Load(m.Static), u.Load(m.Design))))
+	}
+	if at := p.Governing.Where; at != "" {
+		fmt.Fprintln(b, under(fmt.Sprintf("%-10s %66s %9s", "", "GOVERNED BY "+strings.ToUpper(at)+":", u.Load(p.Governing.Design))))
 	}
 }
 

@@ -4,12 +4,13 @@ import (
 	"hangpack/calc"
 )
 
-// Point is one point of the roof that carries a stack. HighHook and
-// ChainNeeded are nil where the height of the steel is not given. Carried is of the finished stack; Most is the most that it carries
-// from the first lift on. Alone is what it carries with the other hoist slack,
-// masses with their tolerance, nought where there is no other, and AloneDesign that with
-// the dynamic factor. Governing is the largest design load over finished stack, lifts and
-// their reach. HoistUse is the most over these, of what practice allows of its capacity.
+// Point is one point of the roof that carries a stack. HighHook and ChainNeeded are nil
+// where the height of the steel is not given. Carried is of the finished stack; Most is
+// the most that it carries from the first lift on. Alone is what it carries with the other
+// hoist slack, masses with their tolerance, nought where there is no other, and
+// AloneDesign that with the dynamic factor. Governing is the largest design load over
+// finished stack, lifts and their reach. HoistUse is the most over these, of what practice
+// allows of its capacity.
 type Point struct {
 	ID          string   `json:"id"`
 	StageLeft   float64  `json:"stage_left_m"`
@@ -52,20 +53,26 @@ func (c Carried) Plus(d Carried) Carried { return Carried{c.Static + d.Static, c
 
 // pointsOf works out the points of a stack, front first.
 func pointsOf(h *Hung) (points []Point) {
-	for i, p := range h.Picks {
-		left, down := h.Plan(h.Finished.Picks[i].X)
-		peak, alone := h.Peak(i), h.Alone(i)
-		heaviest, at := h.Heaviest(i)
-		points = append(points, Point{
-			ID: h.PointID(i), StageLeft: left, Downstage: down,
-			PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
-			HighHook: h.HighHook(i), ChainNeeded: chainNeeded(h, i),
-			Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
-			Governing: Governing{h.DesignMost(i, at.Loads[i]), Where{Lift: heaviest.Lift}.String()}, Alone: alone, AloneDesign: alone * h.Job.Practice.DynamicFactor,
-			Hoist: p.Hoist.Key, HoistUse: h.UseOf(i, at.Loads[i]),
-		})
+	for i := range h.Picks {
+		points = append(points, pointOf(h, i))
 	}
 	return points
+}
+
+// pointOf works out the point of pick i.
+func pointOf(h *Hung, i int) Point {
+	left, down := h.Plan(h.Finished.Picks[i].X)
+	peak, alone := h.Peak(i), h.Alone(i)
+	heaviest, at := h.Heaviest(i)
+	return Point{
+		ID: h.PointID(i), StageLeft: left, Downstage: down,
+		PickHeight: h.PickHeight(i), LowHook: h.LowHook(i),
+		HighHook: h.HighHook(i), ChainNeeded: chainNeeded(h, i),
+		Carried: h.Carried(h.Finished, i), Most: MostCarried{peak.Words(), h.Carried(peak, i)},
+		Governing: Governing{h.DesignMost(i, at.Loads[i]), Where{Lift: heaviest.Lift}.String()},
+		Alone:     alone, AloneDesign: alone * h.Job.Practice.DynamicFactor,
+		Hoist: h.Picks[i].Hoist.Key, HoistUse: h.UseOf(i, at.Loads[i]),
+	}
 }
 
 // DesignMost returns the design load of point i in kg with the most of a load on its

@@ -28,13 +28,13 @@ func (h *Hung) StartReadings() (all []Reading) {
 
 // readings are those of the state that of takes of a stack.
 func readings(h *Hung, of func(*Hung) *State, held bool) (all []Reading) {
-	room := room(h, of)
+	times := mayGrow(h, of)
 	for i := range h.Picks {
 		r, least := window(h, of, i)
 		if !held {
 			below := h.Picks[i].Below.Mass
-			r.Low = math.Max(r.Low, below+least/2)
-			r.High = math.Min(r.High, math.Min(mostOnHook(h, i), below+(r.Is-below)*room))
+			r.Low = max(r.Low, below+least/2)
+			r.High = min(r.High, hookMayHold(h, i), below+(r.Is-below)*times)
 		}
 		all = append(all, r)
 	}
@@ -53,7 +53,7 @@ func (h *Hung) SumReading(k int, held bool) (sum Reading) {
 	sum = Reading{Is: kg + below, From: kg + below, To: kg + below}
 	sum.Low, sum.High = math.Min(sum.Is*(1-t), sum.Is-floor), math.Max(sum.Is*(1+t), sum.Is+floor)
 	if !held {
-		sum.Low, sum.High = math.Max(sum.Low, below+kg*(1-t)/2), math.Min(sum.High, below+kg*room(h, of))
+		sum.Low, sum.High = math.Max(sum.Low, below+kg*(1-t)/2), math.Min(sum.High, below+kg*mayGrow(h, of))
 	}
 	return sum
 }
@@ -63,13 +63,13 @@ func (h *Hung) SumReading(k int, held bool) (sum Reading) {
 func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 	t, floor, below := h.Job.Practice.MassTolerance, h.Job.Practice.ReadingFloor, h.Picks[i].Below.Mass
 	r = Reading{Is: h.Hook(of(h), i), Low: math.Inf(1), High: math.Inf(-1)}
-	r.From, r.To = h.Over(func(v *Hung) float64 { return v.Hook(of(v), i) })
+	r.From, r.To = h.Between(func(v *Hung) float64 { return v.Hook(of(v), i) })
 	least = math.Inf(1)
 	for _, v := range h.Ways() {
 		for _, at := range of(v).Reach {
 			kg := at.Loads[i].Is + below // less than 0 where the hook would have to push
-			r.Low = math.Min(r.Low, math.Min(kg*(1-t), kg*(1+t)))
-			r.High = math.Max(r.High, math.Max(kg*(1-t), kg*(1+t)))
+			r.Low = min(r.Low, kg*(1-t), kg*(1+t))
+			r.High = max(r.High, kg*(1-t), kg*(1+t))
 			least = math.Min(least, at.Loads[i].Is*(1-t))
 		}
 	}
@@ -77,9 +77,9 @@ func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 	return r, least
 }
 
-// mostOnHook is the most that hook i may hold at rest, in kg: what practice allows of
+// hookMayHold is how much hook i may hold at rest, in kg: what practice allows of
 // its hoist, and of its pick hole with the dynamic factor.
-func mostOnHook(h *Hung, i int) float64 {
+func hookMayHold(h *Hung, i int) float64 {
 	p, most := h.Job.Practice, h.HoistMost(i)/calc.G
 	if r := h.Bar.PickRating; r > 0 {
 		most = math.Min(most, h.Picks[i].Below.Mass+r*p.GearUse/p.DynamicFactor/calc.G)
@@ -87,73 +87,71 @@ func mostOnHook(h *Hung, i int) float64 {
 	return most
 }
 
-// room is how many times as heavy all of a state may be before its bar or a pin carries
-// more than it may, at rest and with the dynamic factor: the least over its reach and over
-// all places of unknown centres of gravity, infinite where nothing is rated. Where each
-// hoist has to hold the stack alone it leaves that too.
-func room(h *Hung, of func(*Hung) *State) float64 {
-	p, room := h.Job.Practice, math.Inf(1)
-	if r := h.Bar.Rating; r > 0 {
-		room = r * p.GearUse / (of(h).InBar.Mass * calc.G * p.DynamicFactor)
-	}
+// mayGrow is how many times as heavy all of a state may be before its bar or a pin
+// carries more than it may, at rest and with the dynamic factor: the least over its reach
+// and over all places of unknown centres of gravity, infinite where nothing is rated.
+// Where each hoist has to hold the stack alone it may grow no further than they let it.
+func mayGrow(h *Hung, of func(*Hung) *State) float64 {
+	times := gearMayGrow(h, h.Bar.Rating, of(h).InBar.Mass)
 	for _, v := range h.Ways() {
-		for _, at := range of(v).Reach {
-			room = math.Min(room, pinsRoom(v, at.Joints))
+		s := of(v)
+		for _, at := range s.Reach {
+			times = min(times, pinsMayGrow(v, at.Joints))
 		}
-		if p.OneMustHold {
-			room = math.Min(room, aloneRoom(v, of(v)))
+		if h.Job.Practice.OneMustHold {
+			times = min(times, aloneMayGrow(v, s))
 		}
 	}
-	return room
+	return times
 }
 
-// aloneRoom is the room of a state where each of two hoists has to hold it alone, with
-// its pick hole and all pins.
-func aloneRoom(h *Hung, s *State) float64 {
-	p, room := h.Job.Practice, math.Inf(1)
+// aloneMayGrow is how many times as heavy a state may be before it is too much for
+// either of two hoists alone, its pick hole or a pin.
+func aloneMayGrow(h *Hung, s *State) float64 {
+	times := math.Inf(1)
 	for i, swung := range s.Alone {
-		room = math.Min(room, math.Min(pinsRoom(h, swung.Joints), h.HoistMost(i)/calc.G/(s.InBar.Mass+h.Picks[i].Below.Mass)))
-		if r := h.Bar.PickRating; r > 0 {
-			room = math.Min(room, r*p.GearUse/(s.InBar.Mass*calc.G*p.DynamicFactor))
-		}
+		hoist := h.HoistMost(i) / calc.G / (s.InBar.Mass + h.Picks[i].Below.Mass)
+		times = min(times, hoist, gearMayGrow(h, h.Bar.PickRating, s.InBar.Mass), pinsMayGrow(h, swung.Joints))
 	}
-	return room
+	return times
 }
 
-// pinsRoom is the room that the pins of some joints leave, from the top.
-func pinsRoom(h *Hung, joints []calc.Joint) float64 {
-	room := math.Inf(1)
+// gearMayGrow is how many times a mass in kg a part may carry that has a rating in
+// newtons; infinite where that is 0, for it is not given.
+func gearMayGrow(h *Hung, rating, kg float64) float64 {
+	if rating == 0 {
+		return math.Inf(1)
+	}
+	return rating * h.Job.Practice.GearUse / (kg * calc.G * h.Job.Practice.DynamicFactor)
+}
+
+// pinsMayGrow is how many times as much some joints, from the top, may carry before one
+// of their pins carries more than it may.
+func pinsMayGrow(h *Hung, joints []calc.Joint) float64 {
+	times := math.Inf(1)
 	for k, j := range joints {
-		room = math.Min(room, pinRoom(h, k, j))
+		times = min(times, pinMayGrow(h, k, j))
 	}
-	return room
+	return times
 }
 
-// pinRoom is how many times as much joint k, counted from 0, may carry before a pin of
-// it carries more than it may, as in room.
-func pinRoom(h *Hung, k int, j calc.Joint) float64 {
+// pinMayGrow is the same of joint k, counted from 0.
+func pinMayGrow(h *Hung, k int, j calc.Joint) float64 {
 	p, c, r := h.Job.Practice, &h.Cabinets[k], h.Ratings(k)
 	if r == nil {
 		return math.Inf(1)
 	}
 	hinge := r.Hinge / calc.PinForce(j.Hinge(), c.HingePins, p.SideShare)
 	link := r.Link / calc.PinForce(j.Link, c.LinkPins, p.SideShare) // infinite for a link that carries nothing
-	return math.Min(hinge, link) * p.GearUse / p.DynamicFactor
-}
-
-// tippedBy returns what hook i of two holds in a state with the bar tipped by an
-// angle, front down.
-func tippedBy(h *Hung, s *State, off float64, i int) (kg float64, err error) {
-	front, rear, err := shared(h, s.InBar, s.Tilt+off)
-	return [2]float64{front, rear}[i] + h.Picks[i].Below.Mass, err
+	return min(hinge, link) * p.GearUse / p.DynamicFactor
 }
 
 // Moved returns by how much the rear hook of two holds more in a state when the
 // bar is tipped by a degree, front down, in kg; what it gains the front one loses.
 func (h *Hung) Moved(s *State) float64 {
-	kg, err := tippedBy(h, s, calc.Radians(1), 1)
+	_, rear, err := shared(h, s.InBar, s.Tilt+calc.Radians(1))
 	if err != nil {
 		return 0
 	}
-	return kg - h.Hook(s, 1)
+	return rear - s.Loads[1]
 }

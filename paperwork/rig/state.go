@@ -21,9 +21,9 @@ type State struct {
 	Loads   []float64     // of each pick that holds it, front first, kg
 	Picks   []calc.Vec    // those picks
 	Poses   []calc.Pose   // of the cabinets that are flown, from the top
-	Corners [][4]calc.Vec // of each of them; nil of a lift that hangs from one of two picks alone
+	Corners [][4]calc.Vec // of each of them; nil where a lift hangs from one of two picks alone
 	Joints  []calc.Joint  // above each of them
-	Reach   []Tilted      // the same at each bar tilt that the sheets let pass, the nominal one first; nil of one that hangs from one of two picks alone
+	Reach   []Tilted      // the same at each tilt of its reach, the nominal one first; nil where it hangs from one of two picks alone
 	Alone   []*State      // two picks: the same cabinets swung to each of them alone; nil of the bar alone
 }
 
@@ -129,10 +129,10 @@ func workAlone(h *Hung) {
 	}
 }
 
-// workStart works out the bar alone: with two picks it hangs level before the
-// first dolly is joined, if it does not roll over then and, over all of its reach, both
-// hooks pull and hold no more than they may. An error is of holes that lie one above the other: they give a level bar
-// nothing to be held by.
+// workStart works out the bar alone: with two picks it hangs level before the first dolly
+// is joined, if it does not roll over then and, over all of its reach, both hooks pull and
+// hold no more than they may. It has no start either where one pick hole lies above the
+// other: they give a level bar nothing to be held by.
 func workStart(h *Hung) {
 	if len(h.Picks) == 1 {
 		return

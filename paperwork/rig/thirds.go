@@ -104,9 +104,9 @@ func workCorners(h *Hung) error {
 // combination of corners.
 func (h *Hung) Ways() []*Hung { return append([]*Hung{h}, h.Corners...) }
 
-// Over returns the least and the most of a figure wherever unknown centres of gravity
+// Between returns the least and the most of a figure wherever unknown centres of gravity
 // lie: the same twice where all are known.
-func (h *Hung) Over(figure func(*Hung) float64) (from, to float64) {
+func (h *Hung) Between(figure func(*Hung) float64) (from, to float64) {
 	from, to = math.Inf(1), math.Inf(-1)
 	for _, v := range h.Ways() {
 		from, to = math.Min(from, figure(v)), math.Max(to, figure(v))

@@ -85,38 +85,51 @@ func (c *AloneCheck) worse(old *AloneCheck) bool {
 	return c.Limit > 0
 }
 
+// eachAlone asks of all that may hang from pick i alone: the finished stack and its lifts,
+// wherever unknown centres of gravity lie.
+func eachAlone(h *rig.Hung, i int, ask func(v *rig.Hung, swung *rig.State)) {
+	for _, v := range h.Ways() {
+		for _, s := range v.States() {
+			ask(v, s.Alone[i])
+		}
+	}
+}
+
 // AloneChecks are the parts that hold the stack from pick i alone, the most used of each
 // kind over the finished stack and its lifts, wherever unknown centres of gravity lie: the
 // hoist first.
 func AloneChecks(h *rig.Hung, i int) (checks []AloneCheck) {
-	take := func(c AloneCheck) {
-		at := slices.IndexFunc(checks, func(old AloneCheck) bool { return old.Part == c.Part })
-		if at < 0 {
-			checks = append(checks, c)
-		} else if c.worse(&checks[at]) {
-			checks[at] = c
-		}
-	}
-	for _, v := range h.Ways() {
-		for _, s := range v.States() {
-			take(aloneHoist(v, s.Alone[i], i))
-			for _, c := range aloneGear(v, s.Alone[i], i) {
-				take(c)
-			}
-			for _, p := range kindsOfPins {
-				for k := range s.Joints {
-					take(alonePins(v, s.Alone[i], i, p, k))
-				}
+	eachAlone(h, i, func(v *rig.Hung, swung *rig.State) {
+		for _, c := range partsAlone(v, swung, i) {
+			at := slices.IndexFunc(checks, func(old AloneCheck) bool { return old.Part == c.Part })
+			if at < 0 {
+				checks = append(checks, c)
+			} else if c.worse(&checks[at]) {
+				checks[at] = c
 			}
 		}
-	}
+	})
 	return checks
 }
 
-// PushAlone returns what the link of joint k, counted from 0, is pushed with where a
-// state hangs from one pick alone, in newtons with the tolerance of masses; below 0 where
-// it is pulled.
-func PushAlone(h *rig.Hung, swung *rig.State, k int) float64 {
+// partsAlone are all parts that hold a state from pick i alone: the hoist first.
+func partsAlone(h *rig.Hung, swung *rig.State, i int) []AloneCheck {
+	all := []AloneCheck{aloneHoist(h, swung, i)}
+	for _, c := range aloneGear(h, swung, i) {
+		all = append(all, c)
+	}
+	for _, p := range kindsOfPins {
+		for k := range swung.Joints {
+			all = append(all, alonePins(h, swung, i, p, k))
+		}
+	}
+	return all
+}
+
+// pushAlone is what the link of joint k, counted from 0, is pushed with where a state
+// hangs from one pick alone, in newtons with the tolerance of masses; below 0 where it is
+// pulled.
+func pushAlone(h *rig.Hung, swung *rig.State, k int) float64 {
 	return -swung.Joints[k].Link * (1 + h.Job.Practice.MassTolerance)
 }
 
@@ -124,16 +137,14 @@ func PushAlone(h *rig.Hung, swung *rig.State, k int) float64 {
 // newtons: among the links that may be pushed or those that may not, over the finished
 // stack and its lifts, wherever unknown centres of gravity lie. It is 0 where none is.
 func PushedAlone(h *rig.Hung, i int, may bool) (at rig.Where, most float64) {
-	for _, v := range h.Ways() {
-		for _, s := range v.States() {
-			for k := range s.Joints {
-				push := PushAlone(v, s.Alone[i], k)
-				if push > max(most, rig.Alike) && v.MayPush(k) == may {
-					at, most = rig.Where{Lift: s.Lift, Joint: k + 1}, push
-				}
+	eachAlone(h, i, func(v *rig.Hung, swung *rig.State) {
+		for k := range swung.Joints {
+			push := pushAlone(v, swung, k)
+			if push > max(most, rig.Alike) && v.MayPush(k) == may {
+				at, most = rig.Where{Lift: swung.Lift, Joint: k + 1}, push
 			}
 		}
-	}
+	})
 	return at, most
 }
 

@@ -1,12 +1,15 @@
 package rules_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/testdata/trials"
 )
 
@@ -31,22 +34,18 @@ func TestEndOfReach(t *testing.T) {
 	assert.Contains(t, slack.Holds[0].Says, " at 1.0° more down")
 }
 
-// TestWindowEndsAtTheHoist: a rear hook that holds 214.5 kg of a hoist of 235 kg may read
-// 235 kg at the most, and not the 40 kg more that the floor of readings would give; a
-// front one of 31.5 kg never begins where its chain is slack.
+// TestWindowEndsAtTheHoist: a rear hook of a hoist of 235 kg may read that at the most, and
+// not the 40 kg more than it holds that the floor of readings would give; a front one that
+// holds less than 40 kg never begins where its chain is slack.
 func TestWindowEndsAtTheHoist(t *testing.T) {
 	j := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml")
-	for _, s := range j.Figures.Stacks {
-		switch s.ID {
-		case "WINDOW":
-			require.False(t, s.Held)
-			assert.InDelta(t, 214.52, s.Hooks[1], 0.01)
-			assert.InDelta(t, 235, s.High[1], 1e-9)
-		case "ALONE":
-			require.Less(t, s.Hooks[0]-40, 0.0)
-			assert.Greater(t, s.Low[0], 10.0)
-		}
-	}
+	finished := func(id string) []rig.Reading { return j.Stack(id).Readings(len(j.Stack(id).Lifts)) }
+	require.False(t, j.Stack("WINDOW").Held())
+	rear, front := finished("WINDOW")[1], finished("ALONE")[0]
+	require.Greater(t, rear.Is+40, 235.0)
+	assert.InDelta(t, 235, rear.High, 1e-9)
+	require.Less(t, front.Is-40, 0.0)
+	assert.Greater(t, front.Low, 10.0)
 }
 
 // TestPassedOver: of two pick holes within the tolerance the nearer one tilts the bar past
@@ -67,6 +66,28 @@ func TestPassedOver(t *testing.T) {
 	require.NotNil(t, named.NotHeldAt)
 	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
 	assert.Nil(t, trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("HOIST").NotHeldAt, "every hole has the same load")
+}
+
+// TestPassedOverInOrder: with twice the tolerance several holes are nearer than the first
+// that is not held, and all of them are named, the nearest first; from a hole that is named
+// in the job the closest one that would not be held is told, and no further one.
+func TestPassedOverInOrder(t *testing.T) {
+	wide := func(aim, hole string) *rules.Checked {
+		return trials.OpenJob(t, strings.NewReplacer("mass_tolerance: 2 %", "mass_tolerance: 2 %, aim_tolerance: 2 deg", "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist",
+			"aim: "+aim+" deg up\n    hang: {picks: 1, hoist: hoist"+hole).Replace(trials.Text(t, "testdata/jobs/end-of-reach.yaml"))).Stack("AUTO")
+	}
+	auto := wide("2.8", "")
+	require.Greater(t, len(auto.PassedOver), 1)
+	off, last := 0.0, math.Abs(auto.Options[auto.Holes[0]].Aim-auto.Aim)
+	for _, p := range auto.PassedOver {
+		assert.GreaterOrEqual(t, math.Abs(p.Aim-auto.Aim), off-1e-9)
+		off = math.Abs(p.Aim - auto.Aim)
+	}
+	assert.GreaterOrEqual(t, last, off-1e-9)
+	named := wide("1.9", ", pick_hole: 18")
+	require.NotNil(t, named.NotHeldAt)
+	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
+	assert.False(t, wide("1.9", ", pick_hole: 20").Held(), "a further one that would do")
 }
 
 // TestAloneAtALift: at a lift one hoist alone pushes a link, and that is found there too.

@@ -12,7 +12,7 @@ import (
 var backsMeet = Rule{ID: "backs_meet", Title: "Backs may meet", Severity: Caution, Grave: NoFit, stack: checkBacks}
 
 // backsSpare is how far a joint may open past the room of its wedges before
-// it is worth a caution, in degrees. Common practice: the play of the pins.
+// it is worth a caution, in degrees: the play of its pins. It is a limit of hangpack's own.
 const backsSpare = 0.3
 
 func checkBacks(c *check) {
@@ -32,7 +32,7 @@ func checkBacks(c *check) {
 var mixedArms = Rule{ID: "mixed_arms", Title: "Link arms differ", Severity: Caution, Grave: NoFit, stack: checkArms}
 
 // armsDiffer is how much the link arms of a joint may differ, in metres,
-// before it is worth a caution. It is a limit of this tool.
+// before it is worth a caution. It is a limit of hangpack's own.
 const armsDiffer = 0.005
 
 func checkArms(c *check) {

@@ -37,19 +37,25 @@ func cautionLinks(c *check) {
 		if !c.MayPush(k) {
 			continue
 		}
-		worst, lift, tilted := rig.Alike, 0, (*rig.Tilted)(nil)
-		for _, s := range states {
-			if k >= s.Flown {
-				continue
-			}
-			if push, at := mostPushed(c, s, k); push > worst+rig.Alike*rig.Within {
-				worst, lift, tilted = push, s.Lift, at
-			}
-		}
-		if tilted != nil {
-			c.caution(rig.Where{Lift: lift, Joint: k + 1}, "the link is pushed with %s; its maker allows that", pushWords(c.Hung, tilted, k)).By = worst
+		if push, lift, at := mostPushedOf(c, states, k); at != nil {
+			c.caution(rig.Where{Lift: lift, Joint: k + 1}, "the link is pushed with %s; its maker allows that", pushWords(c.Hung, at, k)).By = push
 		}
 	}
+}
+
+// mostPushedOf is mostPushed in whichever of some states that is most, and the lift of
+// that one; at is nil where the link is pushed in none.
+func mostPushedOf(c *check, states []*rig.State, k int) (push float64, lift int, at *rig.Tilted) {
+	push = rig.Alike
+	for _, s := range states {
+		if k >= s.Flown {
+			continue
+		}
+		if here, tilted := mostPushed(c, s, k); here > push+rig.Within {
+			push, lift, at = here, s.Lift, tilted
+		}
+	}
+	return push, lift, at
 }
 
 // mostPushed returns the most that the link of joint k, counted from 0, is pushed with in

@@ -72,7 +72,7 @@ func checkSwung(c *check, swung *rig.State, i int) {
 		f.Of, f.By = "balance", -swung.Lever
 	}
 	for k := range swung.Joints {
-		if push := PushAlone(c.Hung, swung, k); push > rig.Alike && !c.MayPush(k) {
+		if push := pushAlone(c.Hung, swung, k); push > rig.Alike && !c.MayPush(k) {
 			at.Joint = k + 1
 			f := findAlone(c, at, "link, with the "+string(at.End)+" hoist alone: pushed with "+c.Unit().Force(push)+"; it may only be pulled")
 			f.Of, f.By = "push", push

@@ -80,7 +80,7 @@ func meetWords(j *job.Job, p, q roofPoint) string {
 		return ""
 	}
 	u := say.Units{Imperial: j.Imperial}
-	return fmt.Sprintf("%s and %s are %s apart in plan, within %s: hoists and chains may touch, and the roof takes both loads at one place: move one, or ask the venue",
+	return fmt.Sprintf("%s and %s are %s apart in plan, within %s: hoists and chains may touch, and the roof takes both loads at one place; move one, or ask the venue",
 		p.id, q.id, u.Length(apart), u.Length(pointsApart))
 }
 
@@ -121,7 +121,7 @@ func compareOutlines(h, other *Checked) {
 		}
 	}
 	if at != "" {
-		(&check{h, &stacksOverlap}).caution(rig.Where{}, "%s of %s and %s of %s cross in plan by %s as they hang finished%s: one may foul the other as it rises, turns or swings: move one, or ask who placed them",
+		(&check{h, &stacksOverlap}).caution(rig.Where{}, "%s of %s and %s of %s cross in plan by %s as they hang finished%s: one may foul the other as it rises, turns or swings; move one, or ask who placed them",
 			at, h.ID, against, other.ID, h.Unit().Fine(most), aboveWords(h.Hung, other.Hung))
 	}
 }

@@ -16,19 +16,24 @@ func checkTilt(c *check, s *rig.State) {
 	if limit == nil {
 		return
 	}
-	down := func() string { return say.Trimmed(calc.Degrees(limit.Down)) + "° down" }
-	up := func() string { return say.Trimmed(calc.Degrees(limit.Up)) + "° up" }
 	c.measured("bar tilt", math.Min(limit.Down-s.Tilt, limit.Up+s.Tilt), func() (rig.Where, string, string) {
-		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + down() + ", " + up() + " (" + c.Bar.Key + ")"
+		return rig.Where{Lift: s.Lift}, say.Aim(s.Tilt), "within " + limitWords(limit.Down, "down") + ", " + limitWords(limit.Up, "up") + " (" + c.Bar.Key + ")"
 	})
-	if s.Tilt > limit.Down+rig.Within {
-		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Down), down(), c.Bar.Key)
-		f.Of, f.By = "down", s.Tilt
+	holdTilt(c, s, "down", s.Tilt, limit.Down)
+	holdTilt(c, s, "up", -s.Tilt, limit.Up)
+}
+
+// holdTilt holds a bar whose tilt one way is more than its limit that way, both in rad.
+func holdTilt(c *check, s *rig.State, way string, tilt, limit float64) {
+	if tilt > limit+rig.Within {
+		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit), limitWords(limit, way), c.Bar.Key)
+		f.Of, f.By = way, tilt
 	}
-	if -s.Tilt > limit.Up+rig.Within {
-		f := c.hold(rig.Where{Lift: s.Lift}, "bar %s is more than %s (%s)", say.AimPast(s.Tilt, limit.Up), up(), c.Bar.Key)
-		f.Of, f.By = "up", -s.Tilt
-	}
+}
+
+// limitWords write a limit of tilt one way: '15° down'.
+func limitWords(limit float64, way string) string {
+	return say.Trimmed(calc.Degrees(limit)) + "° " + way
 }
 
 // LiftTilt is the ID of its rule, for sheets that treat its findings apart.

@@ -22,6 +22,15 @@ func (u Units) Fine(m float64) string {
 	return whole(math.Round(m*1000)) + " mm"
 }
 
+// FineDown writes the same rounded down, for what must not be said to be further off than
+// it is; m is not below 0.
+func (u Units) FineDown(m float64) string {
+	if u.Imperial {
+		return u.Fine(math.Floor(m/inchM*16+dust) / 16 * inchM)
+	}
+	return u.Fine(math.Floor(m*1000+dust) / 1000)
+}
+
 // Tape writes a distance along the floor: to 1 mm or to a sixteenth of an inch.
 func (u Units) Tape(m float64) string {
 	if u.Imperial {

@@ -93,20 +93,7 @@ func Dollies(sets []int) string {
 }
 
 func numbered(one, many string, numbers []int, write func(int) string) string {
-	var words []string
-	for i := 0; i < len(numbers); {
-		last := i
-		for last+1 < len(numbers) && numbers[last+1] == numbers[last]+1 {
-			last++
-		}
-		if last-i < 2 { // two neighbours are two words
-			last = i
-			words = append(words, write(numbers[i]))
-		} else {
-			words = append(words, write(numbers[i])+" to "+write(numbers[last]))
-		}
-		i = last + 1
-	}
+	words := runsOf(numbers, write)
 	if len(numbers) == 1 {
 		return one + " " + words[0]
 	}
@@ -114,4 +101,22 @@ func numbered(one, many string, numbers []int, write func(int) string) string {
 		words = []string{strings.Join(words[:n], ", ") + " and " + words[n]}
 	}
 	return many + " " + words[0]
+}
+
+// runsOf writes numbers that rise, from three neighbours on as one run: '2', '3', '5 to 7'.
+func runsOf(numbers []int, write func(int) string) (words []string) {
+	for i := 0; i < len(numbers); {
+		last := i
+		for last+1 < len(numbers) && numbers[last+1] == numbers[last]+1 {
+			last++
+		}
+		if last-i < 2 {
+			last = i
+			words = append(words, write(numbers[i]))
+		} else {
+			words = append(words, write(numbers[i])+" to "+write(numbers[last]))
+		}
+		i = last + 1
+	}
+	return words
 }

@@ -27,6 +27,9 @@ func TestRoundingUp(t *testing.T) {
 	assert.Equal(t, "14.000001 m", m.Apart(14.000001, 14)(14.000001))
 	assert.Equal(t, "14 ft 6 1/2 in", i.Length(4.4323)) // 14.5417 ft
 	assert.Equal(t, "11 7/16 in", i.Fine(0.2905))
+	for m, want := range map[float64][2]string{0.0929: {"92 mm", "3 5/8 in"}, 0.0936625: {"93 mm", "3 11/16 in"}, 0.093: {"93 mm", "3 5/8 in"}} { // 3 11/16 in are 93.6625 mm
+		assert.Equal(t, want, [2]string{Units{}.FineDown(m), i.FineDown(m)})
+	}
 	assert.Equal(t, "-0.31 m", m.Length(-0.311))
 	assert.Equal(t, "0.00 m", m.Length(-0.001))
 	assert.Equal(t, "500 kg", m.Limit(4903.325))

@@ -15,7 +15,7 @@ import (
 )
 
 // stepsApart is how far the aim may be off before one of two hoists that runs on
-// alone is worth a figure in seconds. Common practice.
+// alone is worth a figure in seconds, in degrees. It is a limit of hangpack's own.
 const stepsApart = 3.0
 
 // aloneTable is what each of two hoists holds with the other one slack, and how
@@ -74,13 +74,13 @@ func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 
 // swungAim is what the stack looks like from pick i alone.
 func swungAim(h *rig.Hung, i int) (says, used string) {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Poses[0].Aim })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Poses[0].Aim })
 	says = say.Between(from, to, say.Aim)
-	least, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Tilt })
+	least, most := h.Between(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Tilt })
 	if l := h.Bar.TiltLimit; l != nil && (most > l.Down+rig.Within || -least > l.Up+rig.Within) {
 		says += fmt.Sprintf("; bar %s, PAST its limit", say.Between(least, most, say.Aim))
 	}
-	if lever, _ := h.Over(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Lever }); lever <= rig.Within {
+	if lever, _ := h.Between(func(v *rig.Hung) float64 { return v.Finished.Alone[i].Lever }); lever <= rig.Within {
 		says = "it tips over: the centre of gravity is not below the pick hole"
 	}
 	return says, ""

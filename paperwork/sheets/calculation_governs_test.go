@@ -93,7 +93,9 @@ func ownSlack(t *testing.T, what string, h *rules.Checked, f worked.StackFigures
 	}
 	name := string(h.End(i))
 	s := printed(t, what, sheet.Slack, "slack_"+name[:1]+" = ", off/mm, nil)
-	assert.True(t, strings.HasPrefix(s.Of, fmt.Sprintf("%s chain slack when the %s pick is ", name, name)) && strings.HasSuffix(s.Of, map[bool]string{true: " lower", false: " higher"}[off < 0]), "%s: %s", what, s.Of)
+	says := fmt.Sprintf("%s chain slack when the %s pick is %s ", name, name, downwards(h.Unit(), math.Abs(off)))
+	assert.Equal(t, says+map[bool]string{true: "lower", false: "higher"}[off < 0], s.Of, what)
+	assert.Contains(t, strings.ToLower(slackWords(h.Hung, h.Finished)), s.Of, "%s: as on the other sheets", what)
 }
 
 // pointFormulas are those of one point, whose words begin with its name.

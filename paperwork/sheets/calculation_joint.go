@@ -55,8 +55,7 @@ func leastPulled(h *rig.Hung) (closest hanging, k int, found bool) {
 // a hinge and a link.
 func jointSteps(w hanging, k int) []layouts.Formula {
 	b := w.belowJoint(k)
-	steps := append(append(w.tiltSteps(), b.placeSteps(w.of.Unit())...), linkSteps(w, k, b)...)
-	return append(append(steps, hingeSteps(w, k, b)...), pinSteps(w, k)...)
+	return slices.Concat(w.tiltSteps(), b.placeSteps(w.of.Unit()), linkSteps(w, k, b), hingeSteps(w, k, b), pinSteps(w, k))
 }
 
 // belowJoint sums what hangs below joint k, counted from 0.
@@ -112,12 +111,7 @@ func leastSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 	u, link := w.of.Unit(), symbol{"link", w.of.Unit().Newtons(w.at.Joints[k].Link)}
 	t := symbol{"t", say.Trimmed(w.of.Job.Practice.MassTolerance)}
 	least := w.of.LinkLeast(w.at, k)
-	var ahead []part
-	for _, p := range b.parts {
-		if (calc.Offset{Behind: p.at.Behind - b.hinge.Behind, Below: p.at.Below - b.hinge.Below}).Turned(w.tilt()).X > rig.Within {
-			ahead = append(ahead, p)
-		}
-	}
+	ahead := b.ahead(w)
 	if len(ahead) == 0 {
 		return []layouts.Formula{step("least: all lies behind the hinge, each mass may be less by t", "least = link · (1 - t)", u.Newtons(least), way(u, least), link, t)}
 	}
@@ -132,6 +126,16 @@ func leastSteps(w hanging, k int, b rowsSum) []layouts.Formula {
 		step("least: below nought is push", "least = link - t · spread", u.Newtons(least), way(u, least), link, t, spread))
 }
 
+// ahead are the parts of a joint's sum that hang ahead of its hinge.
+func (r rowsSum) ahead(w hanging) (parts []part) {
+	for _, p := range r.parts {
+		if (calc.Offset{Behind: p.at.Behind - r.hinge.Behind, Below: p.at.Below - r.hinge.Below}).Turned(w.tilt()).X > rig.Within {
+			parts = append(parts, p)
+		}
+	}
+	return parts
+}
+
 // closestLink works out the link that may only be pulled and is closest to being pushed,
 // from where the joint k that is worked out in full leaves it open; nothing where all
 // links may be pushed.
@@ -143,7 +147,7 @@ func closestLink(h *rig.Hung, worst hanging, k int) layouts.Steps {
 	b := w.belowJoint(n)
 	s := layouts.Steps{Heading: "The link closest to being pushed: " + say.Joint(n), How: w.words()}
 	if w.s != worst.s || w.at.Off != worst.at.Off || n != k {
-		s.Formulas = append(append(w.tiltSteps(), b.placeSteps(w.of.Unit())...), linkSteps(w, n, b)...)
+		s.Formulas = slices.Concat(w.tiltSteps(), b.placeSteps(w.of.Unit()), linkSteps(w, n, b))
 	}
 	s.Formulas = append(s.Formulas, leastSteps(w, n, b)...)
 	return s

@@ -80,8 +80,8 @@ func pickSteps(h *rig.Hung) (all []layouts.Steps) {
 		if !w.asTable() {
 			steps = append(steps, w.whole().placeSteps(w.of.Unit())...)
 		}
-		steps = append(append(append(steps, w.levelSteps()...), w.shareStep(i, "P")), mostSteps(w, i)...)
-		all = append(all, layouts.Steps{Heading: h.PointID(i) + ": the most it carries", How: w.words(), Formulas: append(steps, governingSteps(w, i)...)})
+		steps = slices.Concat(steps, w.levelSteps(), []layouts.Formula{w.shareStep(i, "P")}, mostSteps(w, i), governingSteps(w, i))
+		all = append(all, layouts.Steps{Heading: h.PointID(i) + ": the most it carries", How: w.words(), Formulas: steps})
 	}
 	return all
 }

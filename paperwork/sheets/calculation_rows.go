@@ -114,14 +114,10 @@ func (r rowsSum) movedSteps(u say.Units) []layouts.Formula {
 	if len(types) == 0 {
 		return nil
 	}
-	_, behind, below := moments(r.parts)
-	ofTable := calc.Offset{Behind: behind, Below: below}
 	first, second := "S_b"+r.sum+" = T_b", "S_d"+r.sum+" = T_d"
 	var symbols []symbol
 	var words []string
 	for i, t := range types {
-		ofTable.Behind -= t.mass * (t.moved.Behind*t.cosine + t.moved.Below*t.sine)
-		ofTable.Below -= t.mass * (t.moved.Below*t.cosine - t.moved.Behind*t.sine)
 		first += fmt.Sprintf(" + m_%d · (b_%d · C_%d + d_%d · S_%d) / %s", i+1, i+1, i+1, i+1, i+1, u.PerMoment())
 		second += fmt.Sprintf(" + m_%d · (d_%d · C_%d - b_%d · S_%d) / %s", i+1, i+1, i+1, i+1, i+1, u.PerMoment())
 		n := fmt.Sprint(i + 1)
@@ -130,10 +126,23 @@ func (r rowsSum) movedSteps(u say.Units) []layouts.Formula {
 		words = append(words, n+" is "+t.key)
 	}
 	moment := func(kgm float64) string { return u.BareMoment(kgm) + " " + u.MomentUnit() }
+	_, behind, below := moments(r.parts)
+	tableBehind, tableBelow := r.tableMoments(types)
 	return []layouts.Formula{
-		step(r.of+"; "+strings.Join(words, ", "), first, moment(behind), "", append(symbols, symbol{"T_b", moment(ofTable.Behind)})...),
-		step("the same, below the hinge", second, moment(below), "", append(symbols, symbol{"T_d", moment(ofTable.Below)})...),
+		step(r.of+"; "+strings.Join(words, ", "), first, moment(behind), "", append(symbols, symbol{"T_b", moment(tableBehind)})...),
+		step("the same, below the hinge", second, moment(below), "", append(symbols, symbol{"T_d", moment(tableBelow)})...),
 	}
+}
+
+// tableMoments are the sums of the rows as the table has them, in kg m: without what some
+// types of cabinet are moved.
+func (r rowsSum) tableMoments(types []movedType) (behind, below float64) {
+	_, behind, below = moments(r.parts)
+	for _, t := range types {
+		behind -= t.mass * (t.moved.Behind*t.cosine + t.moved.Below*t.sine)
+		below -= t.mass * (t.moved.Below*t.cosine - t.moved.Behind*t.sine)
+	}
+	return behind, below
 }
 
 // namedMost is how many extras are named one by one.

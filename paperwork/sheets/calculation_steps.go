@@ -2,8 +2,8 @@ package sheets
 
 import (
 	"fmt"
-	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"hangpack/layouts"
@@ -45,9 +45,9 @@ func step(of, formula, is, prints string, symbols ...symbol) layouts.Formula {
 func hangSteps(h *rig.Hung) []layouts.Formula {
 	steps := nominal(h).whole().placeSteps(h.Unit())
 	if len(h.Picks) == 1 {
-		return append(append(steps, onePickSteps(h)...), aimSteps(h)...)
+		return slices.Concat(steps, onePickSteps(h), aimSteps(h))
 	}
-	return append(append(append(steps, heldStep(h)), aimSteps(h)...), twoPickSteps(h)...)
+	return slices.Concat(steps, []layouts.Formula{heldStep(h)}, aimSteps(h), twoPickSteps(h))
 }
 
 // settledStep: a stack in a state turns until its centre of gravity hangs plumb below
@@ -160,11 +160,6 @@ func swungStep(h *rig.Hung, i int, tilt symbol) layouts.Formula {
 // slackStep is how much higher or lower pick i of two stands then.
 func slackStep(h *rig.Hung, i int, end string) layouts.Formula {
 	u, rise := h.Unit(), h.ToSlack(h.Finished, i)
-	way := "higher"
-	if rise < 0 {
-		way = "lower"
-	}
 	formula := [...]string{"slack_f = rise_f - rise", "slack_r = rise - rise_r"}[i]
-	of := fmt.Sprintf("%s chain slack when the %s pick is %s %s", h.End(i), h.End(i), u.Fine(math.Abs(rise)), way)
-	return step(of, formula, u.GearLength(rise), "", symbol{"rise", u.GearLength(frontOverRear(h, h.Finished.Tilt))}, symbol{"rise_" + end, u.GearLength(frontOverRear(h, h.Finished.Alone[1-i].Tilt))})
+	return step(slackOf(h, h.Finished, i), formula, u.GearLength(rise), "", symbol{"rise", u.GearLength(frontOverRear(h, h.Finished.Tilt))}, symbol{"rise_" + end, u.GearLength(frontOverRear(h, h.Finished.Alone[1-i].Tilt))})
 }

@@ -91,7 +91,7 @@ func betweenWords(h *rig.Hung) string {
 // swingOf writes how far the flown part turns when set k, counted from 0, is joined,
 // or with way -1 when it is released, and "" where it does not.
 func swingOf(h *rig.Hung, k int, way float64) string {
-	from, to := h.Over(func(v *rig.Hung) float64 { return way * v.Swing(k) })
+	from, to := h.Between(func(v *rig.Hung) float64 { return way * v.Swing(k) })
 	if len(h.Picks) == 2 || say.Angle(from) == say.Angle(0) && say.Angle(to) == say.Angle(0) {
 		return ""
 	}

@@ -170,6 +170,6 @@ func downNotes(h *rig.Hung, k int) []string {
 		return notes
 	}
 	s := h.Joined(k - 1)
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k - 1).LastAim() })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Joined(k - 1).LastAim() })
 	return append(notes, fmt.Sprintf("Once %s is off, %s hang: cabinet %d looks %s.", SetName(h, k), say.Count(s.Flown, "cabinet"), s.Flown, say.Between(from, to, say.Aim)))
 }

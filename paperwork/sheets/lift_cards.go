@@ -80,7 +80,7 @@ func riseSteps(h *rig.Hung, k int) []layouts.Task {
 	if h.Dolly == nil {
 		return []layouts.Task{{Says: fmt.Sprintf("Nobody below. Raise%s until the next set fits below; how high is not known: no type of dolly is named.", bothTogether(h))}}
 	}
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.RollIn(k) })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.RollIn(k) })
 	return []layouts.Task{
 		{Says: fmt.Sprintf("Roll it out, nobody below. Raise%s: lowest corner %s. Then %s.", bothTogether(h), aboveFloor(h, h.Level(k)), SetName(h, k+1)), Strong: true},
 		{Says: fmt.Sprintf("Highest pick hole then at %s.", say.Between(from, to, u.Length))},
@@ -102,7 +102,7 @@ func downFromHere(h *rig.Hung, k int) string {
 // liftNotes say what the readings assume, and how the next joint comes together.
 func liftNotes(h *rig.Hung, k int) (notes []string) {
 	s := h.Joined(k)
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Joined(k).Tilt })
 	bar := "Bar " + say.Between(from, to, say.Aim) + ", as it settles."
 	if len(h.Picks) == 2 {
 		bar = fmt.Sprintf("Readings assume the bar %s. %s %s", say.Aim(s.Tilt), movedWords(h, s), slackWords(h, s))
@@ -127,7 +127,7 @@ func movedWords(h *rig.Hung, s *rig.State) string {
 // offLevel says how far the lowest cabinet is off level after lift k, counted
 // from 0.
 func offLevel(h *rig.Hung, k int) string {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Joined(k).LastAim() })
 	words := say.Between(from, to, say.Aim)
 	if words == say.Aim(0) {
 		return words

@@ -10,7 +10,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hangpack/calc"
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
@@ -247,78 +246,6 @@ func downCardOf(h *rig.Hung, t *testing.T, c layouts.Card, first, n int) {
 // innerJoints are the joints within a set, as the sheet DOWN names them, and where
 // their pins go.
 var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0-9]+))?, from the lowest up, each as it goes slack: link pins out, to (hole \S+|their truck hole), locked`)
-
-// TestAloneTable: each column is of its own hoist, in the order front, rear.
-func TestAloneTable(t *testing.T) {
-	tables := 0
-	eachFlown(t, 37_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
-		for _, row := range aloneTable(h.Hung).Rows {
-			for i, says := range []string{row[1], row[4]} {
-				u, p := h.Unit(), h.Picks[i]
-				switch row[0] {
-				case "cabinet 1 looks":
-					tilt := solveTilt(h, i)
-					if !strings.Contains(says, "tips over") {
-						assert.True(t, strings.HasPrefix(says, say.Aim(tilt+h.Cabinets[0].Hole.Splay*math.Pi/180)), "%s: %s", h.End(i), says)
-						past := h.Bar.TiltLimit != nil && (tilt > h.Bar.TiltLimit.Down || -tilt > h.Bar.TiltLimit.Up)
-						assert.Equal(t, past, strings.Contains(says, "PAST"), says)
-					}
-				case "roof point":
-					kg := (f.Mass + p.Below.Mass + p.Hoist.Mass + p.Hoist.ChainMass*p.Hoist.ChainLength + p.Above.Mass) * (1 + h.Job.Practice.MassTolerance) * h.Job.Practice.DynamicFactor
-					assert.Equal(t, u.Both(kg), says)
-				case "aim 3° off":
-					assert.Equal(t, p.Hoist.Speed == 0, strings.Contains(says, "not given"), says)
-					if p.Hoist.Speed > 0 {
-						assert.Contains(t, says, "alone at "+u.Pace(p.Hoist.Speed))
-					}
-				case "hoist":
-					kg := (f.Mass + p.Below.Mass) * (1 + h.Job.Practice.MassTolerance)
-					over := kg*9.80665 > p.Hoist.Capacity*h.Job.Practice.HoistUse*(1+1e-9)
-					assert.Equal(t, over, strings.Contains(says, "MORE THAN"), says)
-				}
-			}
-		}
-		tables += min(1, len(h.Finished.Alone))
-	})
-	require.Greater(t, tables, 20)
-}
-
-// solveTilt is the tilt at which the whole stack hangs from pick i alone: found by
-// halving, where the bare turning moment of the system is nothing.
-func solveTilt(h *rules.Checked, i int) float64 {
-	turn := func(tilt float64) float64 {
-		x, kg := 0.0, 0.0
-		weigh := func(m float64, place complex128) { x, kg = x+m*real(place), kg+m }
-		weigh(h.Bar.Mass, trials.At(h.Bar.CentreOfGravity, tilt))
-		aim, pin := tilt, complex128(0)
-		for _, e := range h.Extras {
-			if e.Cabinet == 0 {
-				weigh(e.Mass, trials.At(e.At, tilt))
-			}
-		}
-		for k, c := range h.Cabinets {
-			aim += c.Hole.Splay * math.Pi / 180
-			weigh(c.Mass, pin+trials.At(c.CentreOfGravity, aim))
-			for _, e := range h.Extras {
-				if e.Cabinet == k+1 {
-					weigh(e.Mass, pin+trials.At(e.At, aim))
-				}
-			}
-			pin += trials.At(calc.Offset{Below: c.HingePitch}, aim)
-		}
-		return x/kg - real(trials.At(h.Bar.PickHoles[h.Holes[i]].At, tilt))
-	}
-	lo, hi := -math.Pi/2, math.Pi/2 // front up and front down by a right angle
-	for range 100 {
-		mid := (lo + hi) / 2
-		if (turn(mid) > 0) == (turn(lo) > 0) {
-			lo = mid
-		} else {
-			hi = mid
-		}
-	}
-	return (lo + hi) / 2
-}
 
 // TestHingesOnCards: a hinge that turns over is on the card of its lift, and on the
 // way down the other way round; so is a lift at which the bar tilts far.

@@ -106,9 +106,18 @@ func bothParts(h *rules.Checked, s worked.StackFigures, k int) (parts []string) 
 	}
 	parts = append(parts, u.Reading(hooks.Hooks[0]+hooks.Hooks[1]+own), inwards(u.Imperial, *hooks.SumLow+own, *hooks.SumHigh+own))
 	for _, mm := range hooks.Slack {
-		parts = append(parts, "pick is "+u.Fine(math.Floor(mm)/1000)+" ")
+		parts = append(parts, "pick is "+downwards(u, mm)+" ")
 	}
 	return parts
+}
+
+// downwards writes a length of some mm, never as more than it is: in whole mm, or in
+// sixteenths of an inch.
+func downwards(u say.Units, mm float64) string {
+	if u.Imperial {
+		return u.Fine(math.Floor(mm/25.4*16+1e-6) / 16 * 25.4 / 1000)
+	}
+	return fmt.Sprintf("%.0f mm", math.Floor(mm+1e-6))
 }
 
 // liftParts are what the card of lift k, counted from 0, has to say.

@@ -143,7 +143,7 @@ func massWords(h *rules.Checked) string {
 // inclinometer says what to read on the first and on the last cabinet.
 func inclinometer(h *rig.Hung) []parts.FigureLine {
 	poses := h.Finished.Poses
-	tilt, most := h.Over(func(v *rig.Hung) float64 { return v.Finished.Tilt })
+	tilt, most := h.Between(func(v *rig.Hung) float64 { return v.Finished.Tilt })
 	lines := []parts.FigureLine{{Of: "Cabinet 1 reads", Figure: aimOf(h, 1), Says: fmt.Sprintf("wanted %s; bar %s; inclinometer on the flat of the front or back marked by the maker, not on the sloping lid", say.Aim(h.Aim), say.Between(tilt, most, say.Aim))}}
 	if len(poses) == 1 {
 		return lines

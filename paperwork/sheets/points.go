@@ -90,7 +90,7 @@ func pointNotes(j *worked.Job) []string {
 var notesOfPoints = []string{
 	"Rows are rounded up; a total is the true sum of finished stacks rounded up. Sums in a row show tenths, so their last figure may differ by one.",
 	"Chains are taken as plumb: no bridle, no side pull, no wind is in these figures. What is not known says 'not given': ask before it hangs.",
-	"A hoist's use counts the most on its hook at any lift, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
+	"A hoist's use counts the most on its hook at any lift and at any tilt that the sheets let pass, with mass tolerance and without dynamic factor, against what practice allows of its capacity. Design loads are for roof and gear.",
 	"The empty boxes are for the venue: its limit at that place, accepted or not, initials. A figure of this pack is no leave to hang.",
 }
 

@@ -3,7 +3,6 @@ package sheets
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"hangpack/layouts"
 	"hangpack/paperwork/job"
@@ -47,17 +46,17 @@ func slackWords(h *rig.Hung, s *rig.State) string {
 	if len(h.Picks) == 1 {
 		return ""
 	}
-	var all []string
-	for i := range h.Picks {
-		rise, end := h.ToSlack(s, i), string(h.End(i))
-		way := "lower"
-		if rise > 0 {
-			way = "higher"
-		}
-		mm := math.Floor(math.Abs(rise)*1000) / 1000 // down, so that it is never said to be further off
-		all = append(all, fmt.Sprintf("%s chain slack when the %s pick is %s %s", end, end, h.Unit().Fine(mm), way))
+	return say.Capital(say.Listed(slackOf(h, s, 0), slackOf(h, s, 1))) + ": each against the other."
+}
+
+// slackOf says how far pick i of two may move: 'front chain slack when the front pick is
+// 92 mm lower'.
+func slackOf(h *rig.Hung, s *rig.State, i int) string {
+	rise, way := h.ToSlack(s, i), "lower"
+	if rise > 0 {
+		way = "higher"
 	}
-	return say.Capital(strings.Join(all, ", ")) + ": each against the other."
+	return fmt.Sprintf("%s chain slack when the %s pick is %s %s", h.End(i), h.End(i), h.Unit().FineDown(math.Abs(rise)), way)
 }
 
 // slackReads are of chains that carry their rigging and nothing below it.
@@ -94,7 +93,7 @@ func aimReads(h *rig.Hung, k int) []layouts.Instrument {
 // aimRead is what an inclinometer on cabinet n should read after lift k, counted
 // from 0.
 func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Joined(k).Poses[n-1].Aim })
 	least, most := aimWindow(h, k, n)
 	return layouts.Instrument{Of: fmt.Sprintf("cabinet %d looks", n), Is: say.Between(from, to, say.Aim), May: say.Aims(least, most)}
 }
@@ -102,11 +101,11 @@ func aimRead(h *rig.Hung, k, n int) layouts.Instrument {
 // aimWindow is the least and the most that cabinet n may look down after lift k, counted
 // from 0: over the reach of that state, wherever unknown centres of gravity lie.
 func aimWindow(h *rig.Hung, k, n int) (least, most float64) {
-	least, _ = h.Over(func(v *rig.Hung) float64 {
+	least, _ = h.Between(func(v *rig.Hung) float64 {
 		up, _ := v.AimOff(v.Joined(k))
 		return v.Joined(k).Poses[n-1].Aim + up
 	})
-	_, most = h.Over(func(v *rig.Hung) float64 {
+	_, most = h.Between(func(v *rig.Hung) float64 {
 		_, down := v.AimOff(v.Joined(k))
 		return v.Joined(k).Poses[n-1].Aim + down
 	})

@@ -88,7 +88,7 @@ func label(word string, end rig.End) string {
 // aimOf writes how cabinet n of the finished stack looks, wherever unknown
 // centres of gravity lie.
 func aimOf(h *rig.Hung, n int) string {
-	from, to := h.Over(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
+	from, to := h.Between(func(v *rig.Hung) float64 { return v.Finished.Poses[n-1].Aim })
 	return say.Between(from, to, say.Aim)
 }
 

@@ -12,7 +12,7 @@ import (
 // and why each is passed over.
 func PassedOverWords(h *rules.Checked) (all []string) {
 	for _, p := range h.PassedOver {
-		all = append(all, fmt.Sprintf("Pick hole %s is nearer (%s) and is passed over, for the stack would be held there: %s.", h.Label(p.Hole).Text, say.Aim(p.Aim), sentence(p.Why)))
+		all = append(all, fmt.Sprintf("Pick hole %s is nearer to the wanted aim (%s) and is passed over, for the stack would be held there. %s.", h.Label(p.Hole).Text, say.Aim(p.Aim), sentence(p.Why)))
 	}
 	return all
 }
@@ -27,7 +27,7 @@ func OtherHoleWords(h *rules.Checked) string {
 	case h.NotHeldAt == nil:
 		return fmt.Sprintf("No other pick hole within %s° of the wanted aim is without a hold.", tolerance)
 	}
-	return fmt.Sprintf("From pick hole %s (cabinet 1 %s, wanted %s) no hold is found.", h.Label(*h.NotHeldAt).Text, say.Aim(h.Options[*h.NotHeldAt].Aim), say.Aim(h.Aim))
+	return fmt.Sprintf("From pick hole %s (cabinet 1 looks %s, wanted %s) no hold is found.", h.Label(*h.NotHeldAt).Text, say.Aim(h.Options[*h.NotHeldAt].Aim), say.Aim(h.Aim))
 }
 
 // sentence is a finding as one sentence: 'Hoist: … is more than … (lift 1, front)'.

@@ -16,7 +16,7 @@ import (
 func TestHolesTold(t *testing.T) {
 	text := trials.Text(t, "testdata/jobs/end-of-reach.yaml")
 	j := trials.OpenJob(t, text)
-	passed := []string{"Pick hole 18 is nearer (2.0° up) and is passed over, for the stack would be held there: Bar tilt: bar 2.0° up is more than 1.5° up (tight) (the finished stack)."}
+	passed := []string{"Pick hole 18 is nearer to the wanted aim (2.0° up) and is passed over, for the stack would be held there. Bar tilt: bar 2.0° up is more than 1.5° up (tight) (the finished stack)."}
 	assert.Equal(t, passed, told.PassedOverWords(j.Stack("AUTO")))
 	assert.Empty(t, told.OtherHoleWords(j.Stack("AUTO")))
 	assert.Equal(t, "No other pick hole within 1° of the wanted aim is without a hold.", told.OtherHoleWords(j.Stack("HOIST")))
@@ -25,5 +25,5 @@ func TestHolesTold(t *testing.T) {
 	assert.Contains(t, check, passed[0])
 	assert.Contains(t, check, "No other pick hole within 1° of the wanted aim is without a hold.")
 	named := trials.OpenJob(t, strings.Replace(text, "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist", "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist, pick_hole: 18", 1))
-	assert.Equal(t, "From pick hole 19 (cabinet 1 1.2° up, wanted 1.9° up) no hold is found.", told.OtherHoleWords(named.Stack("AUTO")))
+	assert.Equal(t, "From pick hole 19 (cabinet 1 looks 1.2° up, wanted 1.9° up) no hold is found.", told.OtherHoleWords(named.Stack("AUTO")))
 }

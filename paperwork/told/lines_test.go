@@ -143,6 +143,8 @@ func TestSixteenKnocksAreOneLine(t *testing.T) {
 	assert.Equal(t, "expect a knock", lines[0].Words())
 	assert.Equal(t, "Hinge turns over: expect a knock", lines[0].OnPaper())
 	assert.Equal(t, "no hold found by this calculation; 1 caution; 0 not checked", told.Verdict(&rules.Checked{Cautions: knocks()}))
+	assert.Equal(t, "DO NOT FLY: 1 hold", told.Verdict(&rules.Checked{Holds: knocks()}))
+	assert.Equal(t, "DO NOT FLY: 1 hold", told.ShortVerdict(&rules.Checked{Holds: knocks()}))
 	other := append(knocks(), rules.Finding{Rule: "hinge_turns", Where: rig.Where{Joint: 18}, Says: "expect another knock"})
 	assert.Len(t, told.Gathered(other), 2, "what says something else is a line of its own")
 }
@@ -166,6 +168,37 @@ func TestTheWorstIsSaid(t *testing.T) {
 	assert.Equal(t, "aim_missed", lines[3].Rule)
 	lines = told.Gathered([]rules.Finding{pin(0, 1, 1.6), pin(1, 1, 1.2)})
 	assert.Equal(t, "1.6 is too much (worst: joint 1)", lines[0].Words())
+	lines = told.Gathered([]rules.Finding{pin(0, 1, 1.6), pin(1, 1, 1.2), pin(2, 1, 1.6)})
+	assert.Equal(t, "1.6 is too much (worst: joint 1)", lines[0].Words(), "the first of equals, and not all say the same")
+	gear, lift := pin(0, 0, 8), pin(1, 0, 4)
+	gear.Where.Gear, lift.Where.Gear = "box", "box"
+	assert.Equal(t, "8 is too much (worst: finished)", told.Gathered([]rules.Finding{gear, lift})[0].Words(), "the line names the gear already")
+	for _, by := range [][2]float64{{0.1, 0.2}, {-0.2, -0.1}} {
+		lines = told.Gathered([]rules.Finding{pin(0, 1, by[0]), pin(1, 1, by[1])})
+		require.Len(t, lines, 1)
+		assert.Equal(t, fmt.Sprint(by[1], " is too much (worst: lift 1, joint 1)"), lines[0].Words())
+	}
+}
+
+// TestOneLineIsOfOnePart: of what one hoist alone could not hold each kind of part, a link
+// that is pushed and a stack that tips over are lines of their own.
+func TestOneLineIsOfOnePart(t *testing.T) {
+	part := map[string]string{} // of what a finding is of
+	trials.EachStack(t, 56_000, func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
+		for _, f := range append(f.Holds, f.Cautions...) {
+			if f.Rule != rules.OneHoistGear {
+				continue
+			}
+			says, _, _ := strings.Cut(f.Says, ", with the ")
+			if strings.Contains(says, "tips over") {
+				says = "tips over"
+			}
+			before, seen := part[f.Of]
+			assert.True(t, !seen || before == says, "%s: %s and %s", f.Of, before, says)
+			part[f.Of] = says
+		}
+	})
+	assert.Len(t, part, 6, "bar, pick hole, both kinds of pins, push, balance")
 }
 
 // TestWhereInWords: on paper a lift has the dolly that it joins beside it, and a set is

@@ -1,7 +1,7 @@
 package told
 
 import (
-	"fmt"
+	"cmp"
 	"slices"
 	"strings"
 
@@ -43,37 +43,38 @@ func WhereWords(at ...rig.Where) string { return onPaper.places(at) }
 func (s style) places(at []rig.Where) string {
 	groups, end, gear := groupsOf(at), string(at[0].End), at[0].Gear
 	if len(groups) == 1 {
-		g := groups[0]
-		outer := s.outer(g)
-		if slices.Equal(g.lifts, []int{0}) && (len(g.joints) > 0 || end != "" || gear != "") {
-			outer = ""
-		}
-		sets := ""
-		if len(g.lifts) == 0 {
-			outer, sets = "", outer
-		}
-		return say.Listed(outer, s.joints(g), end, sets, gear)
+		return s.one(groups[0], end, gear)
 	}
 	var words []string
 	for _, g := range groups {
-		outer := s.outer(g)
-		if outer == "" {
-			outer = s.finished
-		}
-		words = append(words, outer+say.After(": ", s.joints(g)))
+		of := cmp.Or(s.liftsOrSets(g), s.finished)
+		words = append(words, of+say.After(": ", jointsOf(g)))
 	}
 	return say.Listed(end, gear, strings.Join(words, "; "))
 }
 
-func (s style) joints(g group) string {
+// one writes a group that stands by itself. Of the finished stack its name is left out
+// where a joint, an end or a piece of gear tells the place.
+func (s style) one(g group, end, gear string) string {
+	switch {
+	case len(g.lifts) == 0:
+		return say.Listed(jointsOf(g), end, s.liftsOrSets(g), gear)
+	case slices.Equal(g.lifts, []int{0}) && (len(g.joints) > 0 || end != "" || gear != ""):
+		return say.Listed(jointsOf(g), end, gear)
+	}
+	return say.Listed(s.liftsOrSets(g), jointsOf(g), end, gear)
+}
+
+// jointsOf writes the joints of a group, and "" where it has none.
+func jointsOf(g group) string {
 	if len(g.joints) == 0 {
 		return ""
 	}
 	return say.Numbered("joint", g.joints)
 }
 
-// outer writes the lifts or the sets of a group.
-func (s style) outer(g group) string {
+// liftsOrSets writes the lifts of a group, or else its sets.
+func (s style) liftsOrSets(g group) string {
 	switch {
 	case len(g.lifts) == 0:
 		return s.sets(g.sets)
@@ -112,11 +113,7 @@ func rowsOf(at []rig.Where) (rows []group) {
 		i, ok := seen[k]
 		if !ok {
 			i, seen[k] = len(rows), len(rows)
-			row := group{lifts: []int{w.Lift}}
-			if w.Set > 0 {
-				row = group{sets: []int{w.Set}}
-			}
-			rows = append(rows, row)
+			rows = append(rows, groupOf(w))
 		}
 		if w.Joint > 0 && !slices.Contains(rows[i].joints, w.Joint) {
 			rows[i].joints = append(rows[i].joints, w.Joint)
@@ -125,8 +122,17 @@ func rowsOf(at []rig.Where) (rows []group) {
 	return rows
 }
 
+// groupOf is the lift or the set of a place, without a joint.
+func groupOf(w rig.Where) group {
+	if w.Set > 0 {
+		return group{sets: []int{w.Set}}
+	}
+	return group{lifts: []int{w.Lift}}
+}
+
 // sorted are places in the order of lifts, sets and joints.
 func sorted(at []rig.Where) []rig.Where {
-	order := func(w rig.Where) string { return fmt.Sprintf("%03d %03d %03d", w.Lift, w.Set, w.Joint) }
-	return slices.SortedStableFunc(slices.Values(at), func(a, b rig.Where) int { return strings.Compare(order(a), order(b)) })
+	return slices.SortedStableFunc(slices.Values(at), func(a, b rig.Where) int {
+		return cmp.Or(cmp.Compare(a.Lift, b.Lift), cmp.Compare(a.Set, b.Set), cmp.Compare(a.Joint, b.Joint))
+	})
 }

@@ -19,8 +19,8 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 	if !c.Held() || len(h.Picks) > 1 {
 		return c, nil
 	}
-	passed := []rules.PassedOver{{Hole: h.Holes[0], Aim: h.Options[h.Holes[0]].Aim, Why: c.Holds[0]}}
-	for _, hole := range within(h) {
+	passed := []rules.PassedOver{passedOver(c)}
+	for _, hole := range holesWithin(h) {
 		other, err := h.From(hole)
 		if err != nil {
 			return nil, err
@@ -28,7 +28,7 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 		there := rules.Check(other)
 		switch {
 		case there.Held():
-			passed = append(passed, rules.PassedOver{Hole: hole, Aim: h.Options[hole].Aim, Why: there.Holds[0]})
+			passed = append(passed, passedOver(there))
 		case h.Stack.Picks[0].Hole == job.Auto:
 			there.PassedOver = passed
 			return there, nil
@@ -40,9 +40,15 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 	return c, nil
 }
 
-// within are the pick holes of the bar but the one in use that give the wanted aim within
+// passedOver is the pick hole of a stack that is held there.
+func passedOver(c *rules.Checked) rules.PassedOver {
+	hole := c.Holes[0]
+	return rules.PassedOver{Hole: hole, Aim: c.Options[hole].Aim, Why: c.Holds[0]}
+}
+
+// holesWithin are the pick holes of the bar but the one in use that give the wanted aim within
 // its tolerance and do not tip over, the closest first.
-func within(h *rig.Hung) (holes []int) {
+func holesWithin(h *rig.Hung) (holes []int) {
 	off := func(hole int) float64 { return math.Abs(h.Options[hole].Aim - h.Aim) }
 	for hole, o := range h.Options {
 		if hole != h.Holes[0] && !o.Tips && off(hole) <= h.Job.Practice.AimTolerance+rig.Within {
