@@ -43,15 +43,17 @@ type Hung struct {
 func Hang(j *job.Job, s *job.Stack) (*Hung, error) {
 	h := bodyOf(j, s)
 	chooseHoles(h)
-	return h, work(h)
+	return h, work(h, func(*Hung) bool { return true })
 }
 
 // From works out the same stack with one pick, hung from another hole of the bar,
-// counted from 0.
-func (h *Hung) From(hole int) (*Hung, error) {
+// counted from 0: with unknown centres of gravity in their middle, then in one combination
+// of corners after the other. It goes on while each way that it hangs may be, and else
+// returns what it has so far, for there may be many.
+func (h *Hung) From(hole int, may func(way *Hung) bool) (*Hung, error) {
 	v := bodyOf(h.Job, h.Stack)
 	v.Options, v.Holes = h.Options, []int{hole}
-	return v, work(v)
+	return v, work(v, may)
 }
 
 // bodyOf is a stack of a job that hangs from nothing yet.
@@ -61,12 +63,15 @@ func bodyOf(j *job.Job, s *job.Stack) *Hung {
 	return h
 }
 
-// work works out how a stack hangs from its holes.
-func work(h *Hung) error {
+// work works out how a stack hangs from its holes, while each way that it hangs may be.
+func work(h *Hung, may func(way *Hung) bool) error {
 	if err := workStates(h); err != nil {
 		return err
 	}
-	if err := workCorners(h); err != nil {
+	if !may(h) {
+		return nil
+	}
+	if err := workCorners(h, may); err != nil {
 		return err
 	}
 	h.Points = pointsOf(h)

@@ -151,7 +151,7 @@ func workStart(h *Hung) {
 func bears(h *Hung, s *State) bool {
 	for _, at := range s.Reach {
 		for i, l := range at.Loads {
-			if h.Least(l)*calc.G < Alike || Over(h.Most(l)+h.Picks[i].Below.Mass, mostOnHook(h, i)) || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
+			if h.Least(l)*calc.G < Alike || Over(h.Most(l)+h.Picks[i].Below.Mass, hookMayHold(h, i)) || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
 				return false
 			}
 		}

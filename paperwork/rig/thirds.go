@@ -76,15 +76,19 @@ func (t Third) centre(c *job.Cabinet) calc.Offset {
 	return at
 }
 
-// words say where unknown centres of gravity are taken, and "" for their middle.
+// words say where unknown centres of gravity are taken, of several types only that they
+// lie elsewhere, and "" for their middle.
 func (t Third) words() string {
+	if len(t.at) > 1 {
+		return "centres of gravity elsewhere"
+	}
 	return say.After("centre of gravity ", t.Name)
 }
 
 // workCorners works the stack out anew with its unknown centres of gravity in every
 // combination of the corners of their middle thirds: four of one type, 64 of three, which
-// is the most that the reader lets pass.
-func workCorners(h *Hung) error {
+// is the most that the reader lets pass; while each of them may be.
+func workCorners(h *Hung, may func(way *Hung) bool) error {
 	types := h.Unknown()
 	if len(types) == 0 {
 		return nil
@@ -96,6 +100,9 @@ func workCorners(h *Hung) error {
 			return err
 		}
 		h.Corners = append(h.Corners, v)
+		if !may(v) {
+			return nil
+		}
 	}
 	return nil
 }

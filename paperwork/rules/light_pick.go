@@ -2,7 +2,6 @@ package rules
 
 import (
 	"fmt"
-	"math"
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
@@ -13,7 +12,7 @@ const LightPick = "light_pick"
 
 // lightPick: a pick that carries less than its least share at the nominal tilt: a hold of
 // the finished stack and a caution of the worst lift.
-var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, Grave: Lurches, states: checkPicks, stack: cautionLightPick}
+var lightPick = Rule{ID: LightPick, Title: "Light pick", Severity: Either, worstLift: true, Grave: Lurches, states: checkPicks, stack: cautionLightPick}
 
 func checkPicks(c *check, s *rig.State) {
 	if len(s.Loads) == 1 {
@@ -21,7 +20,7 @@ func checkPicks(c *check, s *rig.State) {
 	}
 	least := c.Job.Practice.LeastShare
 	for i, kg := range s.Loads {
-		part := math.Max(kg, 0) / s.Centre.Mass
+		part := kg / s.Centre.Mass
 		c.measured(string(c.End(i))+" pick's share", part-least, func() (rig.Where, string, string) {
 			return rig.Where{Lift: s.Lift}, pickShare(c.Hung, s, i), "at least " + say.Share(least) + " finished"
 		})
@@ -49,8 +48,12 @@ func lightPickWords(h *rig.Hung, s *rig.State, i int) string {
 	return pickShare(h, s, i) + ", less than " + say.Share(h.Job.Practice.LeastShare)
 }
 
-// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'.
+// pickShare writes what a pick carries of the stack: '35 kg of 302 kg is 11.6 %'; below 0
+// of one that would have to push.
 func pickShare(h *rig.Hung, s *rig.State, i int) string {
-	kg := math.Max(s.Loads[i], 0)
-	return fmt.Sprintf("%s of %s is %s %%", h.Unit().Load(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
+	kg, write := s.Loads[i], h.Unit().Load
+	if kg < 0 {
+		write = h.Unit().FineMass
+	}
+	return fmt.Sprintf("%s of %s is %s %%", write(kg), h.Unit().Load(s.Centre.Mass), say.Fixed(100*kg/s.Centre.Mass, 1))
 }

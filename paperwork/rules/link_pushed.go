@@ -12,7 +12,7 @@ const LinkPushed = "link_pushed"
 
 // linkPushed: a link in compression at any tilt of a state's reach: a hold where a maker
 // of its joint does not allow that, else a caution of the state in which it is pushed most.
-var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, Grave: Lurches, states: checkLinks, stack: cautionLinks}
+var linkPushed = Rule{ID: LinkPushed, Title: "Link pushed", Severity: Either, worstLift: true, Grave: Lurches, states: checkLinks, stack: cautionLinks}
 
 func checkLinks(c *check, s *rig.State) {
 	for k := range s.Joints {

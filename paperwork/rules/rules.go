@@ -38,6 +38,8 @@ type Rule struct {
 	Severity Severity
 	Grave    Gravity
 
+	worstLift bool // of its cautions of lifts only the worst is given
+
 	states func(c *check, s *rig.State) // of the finished stack and of every lift; nil for none
 	stack  func(c *check)               // of the stack as a whole; nil for none
 }

@@ -69,20 +69,34 @@ func takeWorst(h *Checked) {
 		v := &Checked{Hung: corner}
 		run(v)
 		said := ifSo(corner.Third)
-		h.Holds = worse(h.Holds, v.Holds, said)
-		h.Cautions = worse(h.Cautions, v.Cautions, said)
+		h.Holds = worse(h.Holds, v.Holds, said, sameHold)
+		h.Cautions = worse(h.Cautions, v.Cautions, said, sameCaution)
 		takeUses(&h.Uses, v.Uses, said)
 		takeUses(&h.Alone, v.Alone, said)
 		takeMeasures(h, v.Measures, said)
 	}
 }
 
+// FirstHold returns the first hold of one way that a stack may hang, if it is held.
+func FirstHold(way *rig.Hung) (f Finding, held bool) {
+	c := &Checked{Hung: way}
+	run(c)
+	if !c.Held() {
+		return Finding{}, false
+	}
+	f = c.Holds[0]
+	if way.Third.Name != "" {
+		f.Says += " (" + ifSo(way.Third) + ")"
+	}
+	return f, true
+}
+
 // worse adds to findings those that come up only with a centre of gravity elsewhere, and
-// of two of a kind keeps the worse. It writes over found.
-func worse(found, elsewhere []Finding, said string) []Finding {
+// of two that are the same keeps the worse. It writes over found.
+func worse(found, elsewhere []Finding, said string, same func(a, b Finding) bool) []Finding {
 	for _, f := range elsewhere {
 		f.Says += " (" + said + ")"
-		i := slices.IndexFunc(found, func(old Finding) bool { return old.Rule == f.Rule && old.Where == f.Where && old.Of == f.Of })
+		i := slices.IndexFunc(found, func(old Finding) bool { return same(old, f) })
 		switch {
 		case i < 0:
 			found = append(found, f)
@@ -91,6 +105,23 @@ func worse(found, elsewhere []Finding, said string) []Finding {
 		}
 	}
 	return found
+}
+
+// sameHold reports whether two findings are of one rule, place and part.
+func sameHold(a, b Finding) bool { return a.Rule == b.Rule && a.Where == b.Where && a.Of == b.Of }
+
+// sameCaution is that of cautions: of a rule that tells of its worst lift alone, whichever
+// lift that is.
+func sameCaution(a, b Finding) bool {
+	if rule(a.Rule).worstLift {
+		b.Where.Lift = a.Where.Lift
+	}
+	return sameHold(a, b)
+}
+
+// rule returns the rule of an ID.
+func rule(id string) *Rule {
+	return &table[slices.IndexFunc(table, func(r Rule) bool { return r.ID == id })]
 }
 
 // takeUses keeps the uses of a corner that are more than those of the stack.

@@ -40,7 +40,7 @@ func limitWords(limit float64, way string) string {
 const LiftTilt = "lift_tilt"
 
 // liftTilt: the bar tilts further at a lift than practice has it; the worst lift.
-var liftTilt = Rule{ID: LiftTilt, Title: "Tilt at a lift", Severity: Caution, Grave: Lurches, stack: checkLiftTilt}
+var liftTilt = Rule{ID: LiftTilt, Title: "Tilt at a lift", Severity: Caution, worstLift: true, Grave: Lurches, stack: checkLiftTilt}
 
 func checkLiftTilt(c *check) {
 	most, worst := c.Job.Practice.LiftTilt+rig.Within, (*rig.State)(nil)

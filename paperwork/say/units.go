@@ -61,15 +61,35 @@ func (u Units) Reading(kg float64) string {
 	return whole(math.Round(kg)) + " kg"
 }
 
-// Window writes what a load cell may show: '171 to 215 kg'. Ends are rounded inwards, so
-// that what is printed lets nothing else pass.
-func (u Units) Window(low, high float64) string {
+// ReadingIn writes what a load cell shows as Reading does, but to the other side where
+// rounding would take it out of its window.
+func (u Units) ReadingIn(kg, low, high float64) string {
 	unit := 1.0
 	if u.Imperial {
 		unit = PoundKg
 	}
-	if first, last := up(low/unit), math.Floor(high/unit+dust); first <= last {
-		low, high = first*unit, last*unit
+	switch n := math.Round(kg / unit); {
+	case n > math.Floor(high/unit+dust):
+		kg = math.Floor(kg/unit) * unit
+	case n < up(low/unit):
+		kg = math.Ceil(kg/unit) * unit
+	}
+	return u.Reading(kg)
+}
+
+// Window writes what a load cell may show: '171 to 215 kg'. Ends are rounded inwards, so
+// that what is printed lets nothing else pass.
+func (u Units) Window(low, high float64) string {
+	unit, name := 1.0, " kg"
+	if u.Imperial {
+		unit, name = PoundKg, " lb"
+	}
+	for decimals := range 3 { // of a window that has no whole number in it so many more
+		per := math.Pow10(decimals) / unit
+		if first, last := up(low*per), math.Floor(high*per+dust); first <= last {
+			digits := math.Pow10(decimals)
+			return FromTo(plain(Fixed(first/digits, decimals))+name, plain(Fixed(last/digits, decimals))+name)
+		}
 	}
 	return FromTo(u.Reading(low), u.Reading(high))
 }

@@ -59,3 +59,18 @@ func TestDifferences(t *testing.T) {
 	assert.Equal(t, "2 kg less", u.Difference(301.2, 300))
 	assert.Equal(t, "no change", u.Difference(300, 300))
 }
+
+// TestWindowsInwards: the ends of a window are rounded inwards, a narrow one is written to
+// the digits that it takes, and a reading near an end stays within.
+func TestWindowsInwards(t *testing.T) {
+	kg, lb := Units{}, Units{Imperial: true}
+	assert.Equal(t, "155 to 164 kg", kg.Window(154.2, 164.9))
+	assert.Equal(t, "154 to 165 kg", kg.Window(154, 165))
+	assert.Equal(t, "154.2 to 154.8 kg", kg.Window(154.17, 154.83))
+	assert.Equal(t, "154.02 to 154.04 kg", kg.Window(154.013, 154.047))
+	assert.Equal(t, "155 to 155 kg", kg.Window(154.9451, 154.9452), "no more digits than a cell has")
+	assert.Equal(t, "11 to 22 lb", lb.Window(10.1*PoundKg, 22.9*PoundKg))
+	assert.Equal(t, "534 kg", kg.ReadingIn(534.78, 454, 534.7808))
+	assert.Equal(t, "455 kg", kg.ReadingIn(454.2, 454.1, 534))
+	assert.Equal(t, "500 kg", kg.ReadingIn(499.8, 454, 534))
+}

@@ -168,7 +168,7 @@ func pinnedStart(h *rig.Hung, c layouts.Card) layouts.Card {
 		layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
 	if len(h.Picks) == 2 {
 		c.Steps[len(c.Steps)-1].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."
-		c.Warnings = []string{"Do not lift the bar alone: from these pick holes it does not hang level by itself."}
+		c.Warnings = []string{"Do not lift the bar alone: from these pick holes it does not hang level by itself, or a hook would hold more than it may."}
 	}
 	c.Reads = slackReads(h)
 	c.Notes = []string{fmt.Sprintf("Down from here: chain slack, hook off; the bar stays pinned to %s.", SetName(h, 0))}

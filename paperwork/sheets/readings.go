@@ -27,7 +27,7 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 	u := h.Unit()
 	for i, r := range readings {
 		own := ownOfHoist(h, i)
-		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: say.Between(r.From+own, r.To+own, u.Reading),
+		reads = append(reads, layouts.Instrument{Of: label("load cell", h.End(i)), Is: say.Between(r.From+own, r.To+own, within(u, r, own)),
 			May: u.Window(math.Max(r.Low, 0)+own, r.High+own)})
 	}
 	return reads
@@ -36,7 +36,13 @@ func cellReads(h *rig.Hung, readings []rig.Reading) (reads []layouts.Instrument)
 // sumRead is what both load cells together should read after lift k, counted from 0.
 func sumRead(h *rules.Checked, k int) layouts.Instrument {
 	u, r, own := h.Unit(), h.SumReading(k), ownOfHoist(h.Hung, 0)+ownOfHoist(h.Hung, 1)
-	return layouts.Instrument{Of: "both cells together", Is: u.Reading(r.Is + own), May: u.Window(r.Low+own, r.High+own)}
+	return layouts.Instrument{Of: "both cells together", Is: within(u, r, own)(r.Is + own), May: u.Window(r.Low+own, r.High+own)}
+}
+
+// within writes a reading, with what its cell reads besides, so that rounding does not
+// take it out of its window.
+func within(u say.Units, r rig.Reading, own float64) func(kg float64) string {
+	return func(kg float64) string { return u.ReadingIn(kg, math.Max(r.Low, 0)+own, r.High+own) }
 }
 
 // slackWords say how far each of two picks may move against the other one before its

@@ -19,16 +19,14 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 	if !c.Held() || len(h.Picks) > 1 {
 		return c, nil
 	}
-	passed := []rules.PassedOver{passedOver(c)}
+	passed := []rules.PassedOver{{Hole: h.Holes[0], Aim: h.Options[h.Holes[0]].Aim, Why: c.Holds[0]}}
 	for _, hole := range holesWithin(h) {
-		other, err := h.From(hole)
-		if err != nil {
-			return nil, err
-		}
-		there := rules.Check(other)
+		there, why, err := from(h, hole)
 		switch {
-		case there.Held():
-			passed = append(passed, passedOver(there))
+		case err != nil:
+			return nil, err
+		case why != nil:
+			passed = append(passed, rules.PassedOver{Hole: hole, Aim: h.Options[hole].Aim, Why: *why})
 		case h.Stack.Picks[0].Hole == job.Auto:
 			there.PassedOver = passed
 			return there, nil
@@ -40,10 +38,20 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 	return c, nil
 }
 
-// passedOver is the pick hole of a stack that is held there.
-func passedOver(c *rules.Checked) rules.PassedOver {
-	hole := c.Holes[0]
-	return rules.PassedOver{Hole: hole, Aim: c.Options[hole].Aim, Why: c.Holds[0]}
+// from hangs a stack from another pick hole, and returns it, or the first hold that is
+// found there.
+func from(h *rig.Hung, hole int) (there *rules.Checked, why *rules.Finding, err error) {
+	other, err := h.From(hole, func(way *rig.Hung) bool {
+		f, held := rules.FirstHold(way)
+		if held {
+			why = &f
+		}
+		return !held
+	})
+	if err != nil || why != nil {
+		return nil, why, err
+	}
+	return rules.Check(other), nil, nil
 }
 
 // holesWithin are the pick holes of the bar but the one in use that give the wanted aim within
