@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -94,4 +95,49 @@ func TestPassedOverInOrder(t *testing.T) {
 func TestAloneAtALift(t *testing.T) {
 	s := trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("ALONE")
 	assert.Contains(t, trials.Found(s.Cautions), "one_hoist_gear, lift 1, joint 1, front")
+}
+
+// TestPushedAloneFromANewton: with one hoist alone a link is pushed from 1 N, masses with
+// their tolerance: 0.952 N x 1.05 = 0.9996 N, 0.953 N x 1.05 = 1.00065 N.
+func TestPushedAloneFromANewton(t *testing.T) {
+	h := trials.OpenJob(t, trials.Edited(t, trials.OnePick, trials.TwoPicks)).Stacks[0]
+	for _, s := range h.States() {
+		for _, swung := range s.Alone {
+			for k := range swung.Joints {
+				swung.Joints[k].Link = 5
+			}
+		}
+	}
+	link := &h.Finished.Alone[0].Joints[2].Link
+	pushed := func() bool {
+		_, force := rules.PushedAlone(h.Hung, 0, false)
+		found := slices.Contains(trials.Found(rules.Check(h.Hung).Cautions), "one_hoist_gear, joint 3, front")
+		assert.Equal(t, force > 0, found, "%g N", *link)
+		return found
+	}
+	*link = -0.952
+	assert.False(t, pushed())
+	*link = -0.953
+	assert.True(t, pushed())
+}
+
+// TestUnratedAloneIsTheLargest: of a kind of part without a rating the one with the largest
+// load is told.
+func TestUnratedAloneIsTheLargest(t *testing.T) {
+	unrated := []string{"      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n  bars", "  bars", "      pin_ratings: {hinge: 6 kN, link: 4.5 kN}\n", ""}
+	h := trials.OpenJob(t, trials.Edited(t, append(unrated, trials.OnePick, trials.TwoPicks)...)).Stacks[0]
+	most := 0.0
+	for _, s := range h.States() {
+		for _, j := range s.Alone[1].Joints {
+			most = math.Max(most, j.Hinge()*0.6*1.05*1.25)
+		}
+	}
+	for _, c := range rules.AloneChecks(h.Hung, 1) {
+		if c.Part == "hinge pin" {
+			require.Zero(t, c.Limit)
+			assert.InDelta(t, most, c.Load, 1)
+			return
+		}
+	}
+	assert.Fail(t, "no hinge pin")
 }

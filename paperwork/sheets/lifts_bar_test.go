@@ -108,3 +108,41 @@ func TestNoWindowBeginsSlack(t *testing.T) {
 		assert.True(t, strings.HasPrefix(rear.May, own), "%s: %s", rear.Of, rear.May)
 	}
 }
+
+// TestBothCellsCountTheirOwnHoists: cells above two hoists that differ read what hangs and,
+// each, its own hoist: 288 kg, 52 kg with 24 m of 1.1 kg/m, and 60 kg with 20 m of 2 kg/m.
+func TestBothCellsCountTheirOwnHoists(t *testing.T) {
+	other := "    other: {capacity: 500 kg, mass: 60 kg, chain_mass: 2 kg/m, chain_length: 20 m, headroom: 550 mm}\n"
+	yaml := trials.Edited(t, trials.OnePick, "{picks: 2, hoist: {front: hoist, rear: other}, front_hole: 5, rear_hole: 33, load_cell: above_hoist}", "  hoists:\n", "  hoists:\n"+other)
+	h := trials.OpenJob(t, yaml).Stacks[0]
+	assert.Equal(t, "466 kg", sumRead(h, len(h.Lifts)).Is) // 288 + 78.4 + 100 = 466.4
+}
+
+// TestReadingsOfUnknownCentres: what a cell should read lies between the least and the most
+// that the system gives, wherever the centres that are not known lie.
+func TestReadingsOfUnknownCentres(t *testing.T) {
+	h := trials.OpenJob(t, trials.UnknownJob(t)).Stacks[1]
+	least, most := []float64{math.Inf(1), math.Inf(1)}, []float64{0, 0}
+	parts := trials.Parts(t, h.Stack, len(h.Cabinets), h.Holes, h.Finished.Tilt)
+	for _, mix := range trials.Mixes(h.Unknown()) {
+		for i, n := range trials.Together(parts, mix, func(trials.Part) float64 { return 1 }).Hooks {
+			kg := n/9.80665 + h.Picks[i].Below.Mass
+			least[i], most[i] = math.Min(least[i], kg), math.Max(most[i], kg)
+		}
+	}
+	for i, r := range cellReads(h.Hung, h.Readings(len(h.Lifts))) {
+		assert.Equal(t, fmt.Sprintf("between %.0f and %.0f kg", least[i], most[i]), r.Is)
+	}
+}
+
+// TestAimsOfUnknownCentresEndAtTheLimit: no inclinometer may read past the bar's limit,
+// wherever the centres that are not known lie: the bar that tilts most has 0.2 degrees left.
+func TestAimsOfUnknownCentresEndAtTheLimit(t *testing.T) {
+	yaml := trials.UnknownJob(t)
+	_, most := trials.OpenJob(t, yaml).Stacks[0].Between(func(v *rig.Hung) float64 { return v.Finished.Tilt })
+	limit := most*180/math.Pi + 0.2
+	with := strings.Replace(yaml, "pick_rating: 700 kg", fmt.Sprintf("pick_rating: 700 kg\n      tilt_limit: {down: %.9f deg, up: 60 deg}", limit), 1)
+	h := trials.OpenJob(t, with).Stacks[0]
+	_, down := aimWindow(h.Hung, len(h.Lifts), 1)
+	assert.InDelta(t, limit, down*180/math.Pi, 1e-6) // its splay is 0
+}
