@@ -118,7 +118,7 @@ func (c closestOf) measures(h *rig.Hung, s *rig.State) {
 	}
 	for i, kg := range s.Loads {
 		if len(s.Loads) == 2 {
-			c.spare([...]string{"front", "rear"}[i]+" pick's share", math.Max(kg, 0)/s.Centre.Mass-h.Job.Practice.LeastShare)
+			c.spare([...]string{"front", "rear"}[i]+" pick's share", kg/s.Centre.Mass-h.Job.Practice.LeastShare)
 		}
 	}
 }

@@ -13,6 +13,7 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
 
@@ -110,6 +111,37 @@ func TestTipsOverAlone(t *testing.T) {
 	}
 	assert.Contains(t, says, "on the front hoist alone the centre of gravity is not below the pick hole: it tips over")
 	assert.NotContains(t, says, "on the rear hoist alone the centre")
+}
+
+// TestWorstLiftOnce: what is cautioned of one lift for all is given once, for the worst,
+// wherever unknown centres of gravity lie: a tilt once, a light pick once at an end, a
+// pushed link once at a joint.
+func TestWorstLiftOnce(t *testing.T) {
+	seen := 0
+	once := func(t *testing.T, h *rules.Checked, f worked.StackFigures) {
+		told := map[string]int{}
+		for _, c := range f.Cautions {
+			if slices.Contains([]string{"lift_tilt", "light_pick", "link_pushed"}, c.Rule) {
+				at := c.Where
+				at.Lift = 0
+				told[say.Listed(c.Rule, at.String())]++
+			}
+		}
+		for what, times := range told {
+			assert.Equal(t, 1, times, "%s: %s", h.ID, what)
+		}
+		if len(h.Corners) > 0 {
+			seen += len(told)
+		}
+	}
+	trials.EachStack(t, 211_000, once)
+	require.Greater(t, seen, 20)
+	tilts := trials.Gamble(211) // whose worst lift is another one with a centre elsewhere
+	tilts.Wild = true
+	j := trials.OpenJob(t, tilts.Job())
+	for i, h := range j.Stacks {
+		once(t, h, j.Figures.Stacks[i])
+	}
 }
 
 // TestEveryCombination: of two types whose centres nobody knows the worst is one of 16

@@ -51,6 +51,7 @@ func TestRules(t *testing.T) {
 		{"light rear", []string{"practice: {", "practice: {least_share: 20 %, ", trials.OnePick, "{picks: 2, hoist: hoist, front_hole: 17, rear_hole: 41}"}, []string{"light_pick, rear"}},
 		{"rear would push", []string{trials.OnePick, "{picks: 2, hoist: hoist, front_hole: 30, rear_hole: 41}"},
 			[]string{"hoist, front", "slack, rear", "light_pick, rear", "slack, lift 1, rear"}},
+		{"a push is less than no share at all", []string{"practice: {", "practice: {least_share: 0 %, ", trials.OnePick, "{picks: 2, hoist: hoist, front_hole: 30, rear_hole: 41}"}, []string{"light_pick, rear"}},
 		{"headroom at trim", []string{"steel: 14 m", "steel: 7 m"}, []string{"headroom"}},
 		{"headroom of one end", []string{"steel: 14 m", "steel: {front: 7 m, rear: 14 m}", trials.OnePick, trials.TwoPicks}, []string{"headroom, front"}},
 		// A floor near the trim: the stack is lower at trim than at the roll-in.
