@@ -5,6 +5,7 @@ import (
 	"go/ast"
 	"maps"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -128,12 +129,17 @@ func printed(t *testing.T, what string, steps []layouts.Formula, begins string, 
 }
 
 // sheetFollows: a name that an earlier step has worked out has that figure wherever it is
-// put in: how the stack hangs goes before each block, and the joint before the link.
+// put in: how the stack hangs goes before each block, and the joint before the link where
+// that is of the same one.
 func sheetFollows(t *testing.T, what string, sheet layouts.Calculation) {
 	t.Helper()
 	hangs := follow(t, what, nil, sheet.Hangs)
 	follow(t, what, hangs, sheet.Slack)
-	follow(t, what, follow(t, what, hangs, sheet.Joint.Formulas), sheet.Link.Formulas)
+	before := hangs
+	if !slices.ContainsFunc(sheet.Link.Formulas, func(s layouts.Formula) bool { return strings.HasPrefix(s.Symbols, "b = ") }) {
+		before = follow(t, what, hangs, sheet.Joint.Formulas) // the same joint, whose steps stand above
+	}
+	follow(t, what, before, sheet.Link.Formulas)
 	follow(t, what, hangs, sheet.Points)
 	for _, s := range append(sheet.Picks, sheet.Joint) {
 		steps := follow(t, what, hangs, s.Formulas)
