@@ -119,7 +119,7 @@ func trimRaisesAll(t *trial) {
 			if h.Dolly == nil && len(h.Picks) == 1 {
 				less = m * float64(h.Picks[k].Hoist.Falls)
 			}
-			t.near(p.ID+": chain needed", *t.Figures.Stacks[i].Points[k].ChainNeeded-less, *p.ChainNeeded)
+			t.chainOf(p.ID, *t.Figures.Stacks[i].Points[k].ChainNeeded, -less, *p.ChainNeeded)
 		}
 	}
 }
@@ -144,6 +144,15 @@ func steelTakesChain(t *trial) {
 	t.chainGrows(is, m)
 }
 
+// chainOf holds the chain that a hoist needs to what it needed and so much more; but for
+// one that, run right up, hangs lower already, and needs no more than its reserve.
+func (t *trial) chainOf(id string, was, more, is float64) {
+	least := t.Practice.LimitReserve + rounding
+	if was > least && is > least {
+		t.near(id+": chain needed", was+more, is)
+	}
+}
+
 // chainGrows: hoists need so many metres more for each fall.
 func (t *trial) chainGrows(is *worked.Job, m float64) {
 	if is == nil {
@@ -152,7 +161,7 @@ func (t *trial) chainGrows(is *worked.Job, m float64) {
 	for i, s := range is.Figures.Stacks {
 		for k, p := range s.Points {
 			if was := t.Figures.Stacks[i].Points[k]; p.ChainNeeded != nil {
-				t.near(p.ID+": chain needed", *was.ChainNeeded+m*float64(t.Stacks[i].Picks[k].Hoist.Falls), *p.ChainNeeded)
+				t.chainOf(p.ID, *was.ChainNeeded, m*float64(t.Stacks[i].Picks[k].Hoist.Falls), *p.ChainNeeded)
 			}
 		}
 	}
