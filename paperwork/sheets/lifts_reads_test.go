@@ -163,3 +163,19 @@ func TestAloneShows(t *testing.T) {
 	})
 	require.Greater(t, views, 40)
 }
+
+// TestSlackOfUnknownCentres: where a centre of gravity is not known the sheets also say the
+// least distance to slack that any of its places leaves.
+func TestSlackOfUnknownCentres(t *testing.T) {
+	h := trials.OpenJob(t, trials.UnknownJob(t)).Stacks[1]
+	require.Len(t, h.Corners, 4)
+	for i := range h.Picks {
+		least := math.Abs(h.ToSlack(h.Finished, i))
+		for _, v := range h.Corners {
+			least = math.Min(least, math.Abs(v.ToSlack(v.Finished, i)))
+		}
+		require.Less(t, least, math.Abs(h.ToSlack(h.Finished, i))-0.005)
+		assert.Contains(t, slackWords(h.Hung, h.Finished), fmt.Sprintf("%.0f mm", math.Floor(least*1000)))
+	}
+	assert.NotContains(t, slackWords(trials.OpenFile(t, "examples/arena.yaml").Stacks[0].Hung, trials.OpenFile(t, "examples/arena.yaml").Stacks[0].Finished), "elsewhere")
+}

@@ -52,7 +52,23 @@ func slackWords(h *rig.Hung, s *rig.State) string {
 	if len(h.Picks) == 1 {
 		return ""
 	}
-	return say.Capital(say.Listed(slackOf(h, s, 0), slackOf(h, s, 1))) + ": each against the other."
+	words := say.Capital(say.Listed(slackOf(h, s, 0), slackOf(h, s, 1))) + ": each against the other."
+	if len(h.Corners) == 0 {
+		return words
+	}
+	least := func(i int) string {
+		mm, _ := h.Between(func(v *rig.Hung) float64 { return math.Abs(v.ToSlack(sameState(v, s), i)) })
+		return h.Unit().FineDown(mm)
+	}
+	return words + fmt.Sprintf(" With centres of gravity that are not known elsewhere as little as %s and %s.", least(0), least(1))
+}
+
+// sameState is the state of another way that a stack may hang.
+func sameState(v *rig.Hung, s *rig.State) *rig.State {
+	if s.Lift == 0 {
+		return v.Finished
+	}
+	return v.Lifts[s.Lift-1]
 }
 
 // slackOf says how far pick i of two may move: 'front chain slack when the front pick is
