@@ -60,7 +60,7 @@ func slackWords(h *rig.Hung, s *rig.State) string {
 		mm, _ := h.Between(func(v *rig.Hung) float64 { return math.Abs(v.ToSlack(sameState(v, s), i)) })
 		return h.Unit().FineDown(mm)
 	}
-	return words + fmt.Sprintf(" With centres of gravity that are not known elsewhere as little as %s and %s.", least(0), least(1))
+	return words + fmt.Sprintf(" A centre of gravity is not known: it may be as little as %s and %s.", least(0), least(1))
 }
 
 // sameState is the state of another way that a stack may hang.
