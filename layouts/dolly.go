@@ -53,7 +53,8 @@ const (
 	wordTall       = 10.0
 	dollyDigitMost = 18.0 // of the digits of a hole
 	dollyRow       = 36.0 // the tallest row
-	dollyAir       = 1.2  // between digits and the lines of their tab, both together
+	dollyAir       = 1.2  // between digits and either line of their tab
+	dollyTight     = 2.1  // the least of that, both together: the line is heavy, and round figures reach past straight ones
 	rowsUp         = 10.0 // headings above the first box
 	pickBar        = 15.6 // around a pick hole
 	pickWords      = 20.0 // room for 'pick hole'
@@ -99,7 +100,7 @@ func dollyTabs(c *paper.Canvas, d Dolly, row float64) parts.Tabs {
 
 // dollyRowLeast is how tall a row has to be for its tab.
 func dollyRowLeast(c *paper.Canvas, d Dolly) float64 {
-	return paper.AfarTall + dollyTabs(c, d, 0).Tail + dollyAir + 0.4
+	return paper.AfarTall + dollyTabs(c, d, 0).Tail + dollyTight + 0.4
 }
 
 // dollyNames measures the names beside the widest tab there may be.

@@ -28,14 +28,23 @@ func TabsFor(c *paper.Canvas, height, digit float64, beside paper.Face, holes []
 		} else {
 			t.other = max(t.other, whole)
 		}
-		if HasTail(h.Label) {
-			t.Tail = digit * Tailed
-		}
+		t.Tail = max(t.Tail, digit*tailOf(h.Label))
 		if h.Splay != "" {
 			t.splay = max(t.splay, c.Width(beside, h.Splay)+1.5)
 		}
 	}
 	return t
+}
+
+// tailOf is how deep a label reaches below its line, against the height of digits.
+func tailOf(label string) float64 {
+	switch {
+	case strings.ContainsAny(label, "JQ"):
+		return Tailed
+	case strings.Contains(label, "/"):
+		return 0.1
+	}
+	return 0
 }
 
 // Tailed is how deep the letters with a tail reach, against the height of digits.
