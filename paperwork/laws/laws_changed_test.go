@@ -22,9 +22,15 @@ func (t *trial) changed(change func(n tree)) *worked.Job {
 func (t *trial) changedInPlace(change func(n tree)) *worked.Job {
 	return t.changed(func(n tree) {
 		for i, s := range n.at("stacks").items() {
-			if h := t.Stacks[i]; s.at("twin_of").Node == nil && h.Picks[0].Hole == job.Auto {
-				s.hangFrom(t.Figures.Stacks[i].Picks[0].Hole)
+			h, took := t.Stacks[i], t.Figures.Stacks[i].Picks[0].Hole
+			twin := s.at("twin_of").Node != nil
+			if h.Picks[0].Hole != job.Auto || twin && h.Twin != nil && h.Twin.Holes[0] == h.Holes[0] {
+				continue
 			}
+			if twin { // it took another hole than its twin did
+				n.inFull(s)
+			}
+			s.hangFrom(took)
 		}
 		change(n)
 	})

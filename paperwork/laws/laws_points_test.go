@@ -178,11 +178,12 @@ func windowsHoldTheReading(t *trial) {
 	p := t.Practice
 	t.eachAloft(func(h *rules.Checked, _ worked.StackFigures, s aloft) {
 		for i, kg := range s.hooks.Hooks {
-			if h.Held() { // else windows are cut
+			off := math.Abs(kg-h.Picks[i].Below.Mass) * p.MassTolerance // a window may be cut as if rigging were exact
+			if h.Held() {                                               // else windows are cut
 				t.atLeast(s.of+": most less its floor", kg+p.ReadingFloor, s.hooks.High[i])
 				t.atLeast(s.of+": floor less its least", p.ReadingFloor-kg, -s.hooks.Low[i])
+				off = math.Abs(kg) * p.MassTolerance
 			}
-			off := math.Abs(kg) * p.MassTolerance
 			t.atLeast(s.of+": most for its masses", kg+off, s.hooks.High[i])
 			t.atLeast(s.of+": least for its masses", off-kg, -s.hooks.Low[i])
 		}
