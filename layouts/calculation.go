@@ -11,7 +11,6 @@ import (
 // Calculation is the sheet that a checker follows with a pencil: what went in,
 // each formula as symbols and with its numbers, and what came out.
 type Calculation struct {
-	Target    string
 	Sheet     string
 	Head      parts.Head
 	Inputs    []parts.Fact
@@ -56,6 +55,9 @@ var (
 	checkColumns = []paper.Column{paper.Texts("what", 32), paper.Texts("closest at", 32), paper.Texts("worked out", 55), paper.Texts("may be", 41), paper.Figures("used", 0)}
 )
 
+// Name is what the sheet is called.
+func (v Calculation) Name() string { return v.Sheet }
+
 // Pages cuts the sheet.
 func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{parts.Heading("What goes in")}
@@ -81,7 +83,7 @@ func (v Calculation) Pages(c *paper.Canvas) []paper.Page {
 	for _, s := range v.Limits {
 		pieces = append(pieces, paper.Words(c, paper.Small, s, 1))
 	}
-	return paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
+	return paper.Flow(c, v.Head.Shape, v.Head.Top(c), pieces)
 }
 
 // partsTable is the table of all that hangs, and what its columns are.

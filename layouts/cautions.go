@@ -57,6 +57,9 @@ type CheckList struct {
 // An Inspection is a thing, what puts it out of use, and where that comes from.
 type Inspection struct{ Thing, Out, From string }
 
+// Name is what the sheet is called.
+func (Cautions) Name() string { return "CAUTIONS" }
+
 // Pages cuts the sheet.
 func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
@@ -70,9 +73,9 @@ func (v Cautions) Pages(c *paper.Canvas) []paper.Page {
 	for _, g := range v.General {
 		pieces = append(pieces, cautionGroup(c, g)...)
 	}
-	head := parts.RevHead("CAUTIONS", v.Hoist)
+	head := parts.PlainHead("CAUTIONS", v.Hoist)
 	pieces = append(pieces, lookAt(c, v, pieces, head(nil, c.Body(), "").H)...)
-	return paper.Flow(c, "cautions", "CAUTIONS", "", head, pieces)
+	return paper.Flow(c, "", head, pieces)
 }
 
 // lookAt is what to look at before use and what stands under it. Where it has a

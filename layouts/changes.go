@@ -39,6 +39,9 @@ type ChangedJoint struct {
 var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
 	paper.Figures("design", 25), paper.Texts("place", 0)}
 
+// Name is what the sheet is called.
+func (Changes) Name() string { return "CHANGES" }
+
 // Pages cuts the sheet.
 func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}
@@ -57,7 +60,7 @@ func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, v.Venue)...)
 	pieces = append(append(pieces, parts.Heading("Paper")), paragraphs(c, v.Paper)...)
 	pieces = append(pieces, paper.Gap(3), accepted())
-	return paper.Flow(c, "changes", "CHANGES", "", parts.RevHead("CHANGES", "what moved since the revision before"), pieces)
+	return paper.Flow(c, "", parts.PlainHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
 // paragraphs go on from page to page where they are long: a list of all sheets of a

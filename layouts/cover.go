@@ -11,20 +11,23 @@ import (
 // Cover is the first sheet: the job, its stacks, what the roof carries and
 // what is still open.
 type Cover struct {
-	Title    string
-	Revision string
-	Facts    []parts.Fact
-	Stacks   []StackRow
-	Total    string
-	Alone    string       // what one of two hoists alone could not hold; "" where nothing
-	Venue    []SheetEntry // the sheets that its head rigger reads
-	Open     []parts.Remark
-	Again    string // what must be approved again when it changes
-	Note     string // beside the stacks: which hangpack, and what a hold is
+	Title  string
+	Facts  []parts.Fact
+	Stacks []StackRow
+	Total  string
+	Alone  string       // what one of two hoists alone could not hold; "" where nothing
+	Sheets []SheetGroup // all others of the pack
+	Venue  string       // which of them its head rigger reads
+	Open   []parts.Remark
+	Again  string // what must be approved again when it changes
+	Note   string // beside the stacks: which hangpack, and what a hold is
 }
 
-// A SheetEntry is a sheet and what codes and clicks call it.
-type SheetEntry struct{ Of, To string }
+// A SheetGroup is some sheets of the pack: those of a stack, or of the whole job.
+type SheetGroup struct {
+	Of     string // 'SL'
+	Sheets []string
+}
 
 // A StackRow is one stack on the cover.
 type StackRow struct {
@@ -32,13 +35,15 @@ type StackRow struct {
 	Facts           []parts.Fact
 	Verdict         string
 	Held            bool
-	To              string // its pin sheet
 	Code            paper.Code
 }
 
+// Name is what the sheet is called.
+func (Cover) Name() string { return "COVER" }
+
 // Pages cuts the sheet.
 func (v Cover) Pages(c *paper.Canvas) []paper.Page {
-	pieces := []paper.Piece{coverTitle(c, v)}
+	pieces := []paper.Piece{showTitle(c, v.Title)}
 	for _, f := range v.Facts {
 		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
@@ -46,36 +51,34 @@ func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	for _, s := range v.Stacks {
 		pieces = append(pieces, stackRow(c, s))
 	}
-	pieces = append(pieces, paper.Words(c, paper.TextBold, v.Total, 0.5), paper.Words(c, paper.TextBold, v.Alone, 1), contents(c, v.Venue))
+	pieces = append(pieces, paper.Words(c, paper.TextBold, v.Total, 0.5), paper.Words(c, paper.TextBold, v.Alone, 1))
 	// who signs sees on the same page what is open, unless that is very long
-	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 0))
+	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 1))
 	pieces = append(pieces, paper.Together(end, c.Body().H*0.6)...)
-	return paper.Flow(c, "cover", "COVER", "", parts.PlainHead("COVER", "plan for approval until all three boxes are signed"), pieces)
+	pieces = append(pieces, contents(c, v.Sheets, v.Venue)...)
+	return paper.Flow(c, "", coverHead(c), pieces)
 }
 
-// coverTitle is the show's title with the revision beside it.
-func coverTitle(c *paper.Canvas, v Cover) paper.Piece {
-	rev := paper.Capitals(parts.RevTall)
-	revision := "REV " + v.Revision
-	w := c.Body().W - c.Width(rev, revision) - 8
-	beside := w > 60
-	if !beside {
-		w = c.Body().W
-	}
-	lines := c.Wrap(paper.Title, w, v.Title)
-	h := float64(len(lines))*paper.Title.Lead() + 2
-	if !beside {
-		h += 15.4
-	}
-	return paper.Piece{H: max(h, 19), Draw: func(c *paper.Canvas, room mm.Box) {
+// showTitle is the show's title across the page.
+func showTitle(c *paper.Canvas, title string) paper.Piece {
+	lines := c.Wrap(paper.Title, c.Body().W, title)
+	return paper.Piece{H: float64(len(lines))*paper.Title.Lead() + 2, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Lines(room.X, room.Y+9.4, paper.Title, lines)
-		base := room.Y + 12.5
-		if !beside {
-			base = room.Bottom() - 4.8
-		}
-		c.Right(room.Right(), base, rev, revision)
-		c.Right(room.Right(), base+4, paper.Small, "bin any other REV")
 	}}
+}
+
+// coverHead has REV as large as sheets of stacks have it: beside the sheet's name, or
+// under it where it is too wide.
+func coverHead(c *paper.Canvas) paper.Top {
+	name := c.Width(paper.Title, "COVER 99 of 99") + 6
+	lower := 0.0
+	if name+parts.RevWidth(c, parts.RevTall) > c.Body().W {
+		lower = 15.4
+	}
+	return parts.HeadOf("COVER", 24+lower, func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+14, paper.Small, "plan for approval until all three boxes are signed")
+		parts.DrawRev(c, room.Right(), room.Y+14+lower, parts.RevTall)
+	})
 }
 
 // headingWith is a heading with a small text at the right of its line.
@@ -94,7 +97,7 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 	id := paper.Digits(8)
 	side := c.CodeSide(s.Code)
 	idW := max(c.Width(id, s.ID), 16) + 4
-	w := c.Body().W - max(side, c.Width(paper.Small, s.ID+": page 9999")) - idW - 4
+	w := c.Body().W - max(side, c.Width(paper.Small, s.Code.To)) - idW - 4
 	name := c.Wrap(paper.TextBold, w, s.Name+" · "+s.Verdict)
 	facts := 0.0
 	for _, f := range s.Facts {
@@ -113,31 +116,10 @@ func stackRow(c *paper.Canvas, s StackRow) paper.Piece {
 		}
 		x := room.Right() - side
 		c.Code(x, room.Y+0.4, side, s.Code)
-		caption := fmt.Sprintf("%s: page %d", s.ID, c.PageOf(s.To))
-		c.Right(room.Right()-max(side-c.Width(paper.Small, caption), 0)/2, room.Y+side+2.8, paper.Small, caption)
+		c.Right(room.Right()-max(side-c.Width(paper.Small, s.Code.To), 0)/2, room.Y+side+2.8, paper.Small, s.Code.To)
+		c.LeadsTo(mm.BoxAt(room.X, room.Y, x-room.X, room.H), s.Code.To)
 		if s.Held {
 			parts.Stop.Draw(c, mm.BoxAt(room.X, room.Y+24, 9, 9))
-		}
-	}}
-}
-
-// contents lists sheets with their pages, as many to a line as fit.
-func contents(c *paper.Canvas, entries []SheetEntry) paper.Piece {
-	const few = 12 // sheets, of a pack with no more than 999 pages
-	w, number := 0.0, " page 99"
-	if len(entries) > few {
-		number = " page 999"
-	}
-	for _, e := range entries {
-		w = max(w, c.Width(paper.Small, e.Of+number)+2.5)
-	}
-	across := max(int((c.Body().W-parts.OfWidth)/w), 1)
-	rows := (len(entries) + across - 1) / across
-	return paper.Piece{H: float64(rows)*paper.Small.Lead() + 2, Draw: func(c *paper.Canvas, room mm.Box) {
-		c.Text(room.X, room.Y+paper.Small.Lead()*0.85, paper.TextBold, "For the venue")
-		for i, e := range entries {
-			x, y := room.X+parts.OfWidth+float64(i%across)*w, room.Y+paper.Small.Lead()*(0.85+float64(i/across))
-			c.Text(x, y, paper.Small, fmt.Sprintf("%s page %d", e.Of, c.PageOf(e.To)))
 		}
 	}}
 }

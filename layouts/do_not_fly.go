@@ -9,12 +9,13 @@ import (
 // DoNotFly is the one page of a held stack, in place of every sheet that shows
 // holes to set.
 type DoNotFly struct {
-	Target  string
 	Head    parts.Head
 	Reasons []parts.Remark
 	Code    paper.Code
-	Says    string // beside the code: its text
 }
+
+// Name is what the sheet is called.
+func (v DoNotFly) Name() string { return v.Head.HeldName() }
 
 // Pages cuts the sheet.
 func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
@@ -31,7 +32,7 @@ func (v DoNotFly) Pages(c *paper.Canvas) []paper.Page {
 	side := c.CodeSide(v.Code)
 	pieces = append(pieces, paper.Piece{H: side + 4, Draw: func(c *paper.Canvas, room mm.Box) {
 		c.Code(room.X, room.Y+2, side, v.Code)
-		c.Paragraph(room.X+side+4, room.Y+8, room.W-side-4, paper.Text, v.Says)
+		c.Apart(func() { c.Paragraph(room.X+side+4, room.Y+8, room.W-side-4, paper.Text, c.Filled(v.Code)) })
 	}})
-	return paper.Flow(c, v.Target, v.Head.ID+" DO NOT FLY", v.Head.Shape, v.Head.Top(c), pieces)
+	return paper.Flow(c, v.Head.Shape, v.Head.Top(c), pieces)
 }

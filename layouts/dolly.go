@@ -8,26 +8,26 @@ import (
 // Dolly is the sheet that is taped to a dolly: its cabinets with the joints
 // that are set on it, read from 2 m. At most eight cabinets a sheet.
 type Dolly struct {
-	Sheet    string // 'SL DOLLY A'
-	ID       string
-	Word     string // 'dolly', or 'cabinets' where a stack has no dollies
-	Which    string // 'A', '1-8'
-	Revision string
-	Shape    string
-	Joins    string // '1st of 2: joins the bar above, dolly B below'
-	Above    string // what the first joint hangs from
-	Picks    []PickHole
-	First    string   // how the first joint is made
-	Rows     []PinRow // cabinets with the joints above them
-	Below    string   // what hangs below; "" for nothing
-	Ghost    string   // 'hole 1 goes with dolly B'
-	Caption  string   // of the boxes
-	Boxes    bool     // two link pins at some joint
-	PinsSet  string   // when the pins are set; "" for a blank line to fill in
-	Sum      string   // '0 + 0.5 + 0.5 + 1 = 2'
-	Figures  []parts.FigureLine
-	LoadOut  string // in the black box
-	Code     paper.Code
+	Sheet   string // 'SL DOLLY A'
+	ID      string
+	Word    string // 'dolly', or 'cabinets' where a stack has no dollies
+	Which   string // 'A', '1-8'
+	Shape   string
+	Joins   string // '1st of 2: joins the bar above, dolly B below'
+	Above   string // what the first joint hangs from
+	Picks   []PickHole
+	First   string   // how the first joint is made
+	Rows    []PinRow // cabinets with the joints above them
+	Below   string   // what hangs below; "" for nothing
+	Ghost   string   // 'hole 1 goes with dolly B'
+	Caption string   // of the boxes
+	Boxes   bool     // two link pins at some joint
+	PinsSet string   // when the pins are set; "" for a blank line to fill in
+	Sum     string   // '0 + 0.5 + 0.5 + 1 = 2'
+	Figures []parts.FigureLine
+	LoadOut string     // in the black box
+	Code    paper.Code // its pins as text
+	Address paper.Code // where this sheet is to be found; no text where the job has no address
 }
 
 // A PickHole is a pick hole to use, as it prints on the first dolly's sheet:

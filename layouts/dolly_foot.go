@@ -17,8 +17,26 @@ const (
 	loadOutH = 11.0 // least height of the black box
 )
 
-// footColumn is the width left of the code.
-func footColumn(c *paper.Canvas, d Dolly, w float64) float64 { return w - c.CodeSide(d.Code) - codeGap }
+// footColumn is the width left of the codes.
+func footColumn(c *paper.Canvas, d Dolly, w float64) float64 {
+	return w - c.CodeSide(d.Code) - addressRoom(c, d).W - codeGap
+}
+
+// addressRoom measures the second code, beside the first, with its words and the white
+// between both; it is nothing where there is none.
+func addressRoom(c *paper.Canvas, d Dolly) mm.Box {
+	if d.Address.Text == "" {
+		return mm.Box{}
+	}
+	side := c.CodeSide(d.Address)
+	return mm.BoxAt(0, 0, max(side, c.Width(paper.Small, addressWords))+2, side+5)
+}
+
+// What a phone opens with either code.
+const (
+	pinsWords    = "these pins as text"
+	addressWords = "this sheet on line"
+)
 
 // setWords is what the sheet says of setting the pins, or asks.
 func (d Dolly) setWords() string {
@@ -46,17 +64,22 @@ func dollyFootHeight(c *paper.Canvas, d Dolly, w float64) float64 {
 		left += l.Height(c, col)
 	}
 	left += float64(len(c.Wrap(paper.TextBold, col-13, d.setWords())))*paper.TextBold.Lead() + 6.6
-	left += float64(len(footNotes(c, d, col))) * paper.Small.Lead()
-	return max(left, c.CodeSide(d.Code)+5) + loadOutHeight(c, d, w) + 2
+	left += float64(len(footNotes(c, d, col))+len(codeSays(c, col, c.Widest(d.Code)))) * paper.Small.Lead()
+	return max(left, c.CodeSide(d.Code)+5, addressRoom(c, d).H) + loadOutHeight(c, d, w) + 2
 }
 
-// footNotes are the words of the boxes and of the code.
+// footNotes are the words of the boxes.
 func footNotes(c *paper.Canvas, d Dolly, w float64) []string {
 	notes := append([]string{d.Caption}, dollyNames(c, d, c.Body().W).Legend...)
 	if d.First != "" && !firstFits(c, d, c.Body().W) {
 		notes = append(notes, "First joint: "+d.First+".")
 	}
-	return c.WrapAll(paper.Small, w, append(notes, "The code says: "+c.Filled(d.Code)))
+	return c.WrapAll(paper.Small, w, notes)
+}
+
+// codeSays is what the code of the pins says, for who has no phone.
+func codeSays(c *paper.Canvas, w float64, text string) []string {
+	return c.Wrap(paper.Small, w, "The code says: "+text)
 }
 
 // loadOutHeight measures the black box of a sheet w wide.
@@ -80,10 +103,22 @@ func dollyFoot(c *paper.Canvas, room mm.Box, d Dolly) {
 	right := mm.BoxAt(room.Right()-side, room.Y+1, side, left.H-1)
 	c.In("code", right, func() {
 		c.Code(right.X, right.Y, side, d.Code)
-		c.Centre(right.X+side/2, right.Y+side+2.6, paper.Small, "these pins as text")
+		c.Centre(right.X+side/2, right.Y+side+2.6, paper.Small, pinsWords)
 	})
+	if address := addressRoom(c, d); address.W > 0 {
+		drawAddress(c, mm.BoxAt(right.X-address.W, right.Y, address.W-2, address.H), d.Address)
+	}
 	bottom := mm.BoxAt(room.X, room.Bottom()-loadOut-1, room.W, loadOut)
 	c.In("load-out", bottom, func() { loadOutBox(c, bottom, d) })
+}
+
+// drawAddress draws the code of the sheet's address.
+func drawAddress(c *paper.Canvas, room mm.Box, code paper.Code) {
+	side := c.CodeSide(code)
+	c.In("address", room, func() {
+		c.Code(room.X+(room.W-side)/2, room.Y, side, code)
+		c.Centre(room.X+room.W/2, room.Y+side+2.6, paper.Small, addressWords)
+	})
 }
 
 // loadOutBox draws the black box.
@@ -124,5 +159,6 @@ func drawSums(c *paper.Canvas, room mm.Box, d Dolly) {
 	parts.PinIn.Draw(c, mm.BoxAt(room.X, y-0.6, 10, 8))
 	base := y + 4.4
 	y = max(c.Lines(room.X+13, base, paper.TextBold, c.Wrap(paper.TextBold, room.W-13, d.setWords())), base+paper.TextBold.Lead()) + 1.6
-	c.Holes(room.X, y, paper.Small, paper.White, footNotes(c, d, room.W))
+	y = c.Holes(room.X, y, paper.Small, paper.White, footNotes(c, d, room.W))
+	c.Apart(func() { c.Holes(room.X, y, paper.Small, paper.White, codeSays(c, room.W, c.Filled(d.Code))) })
 }

@@ -14,6 +14,7 @@ type dollyTop struct {
 	wordX     float64
 	mark      mm.Spot // corner of the side mark
 	height    float64
+	column    float64 // room for REV over the sheet's mark; 0 where they stand side by side
 }
 
 // Measures of the head, in mm.
@@ -34,11 +35,12 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	if d.Word != "dolly" {
 		t.which = paper.Capitals(wordTall)
 	}
-	id, rev := c.Width(t.id, d.ID), c.Width(paper.Capitals(parts.RevTall), "REV "+d.Revision)
+	id, rev, column := c.Width(t.id, d.ID), parts.RevWidth(c, parts.RevTall), parts.WordWidth(c, parts.RevTall)
 	which := func() float64 { return 5 + c.Width(paper.Capitals(wordTall), d.Word) + 5 + c.Width(t.which, d.Which) }
 	t.wordX = id
 	switch long := len(d.ID) > 3; {
-	case !long && id+which()+6+rev <= w:
+	case !long && id+which()+4+column <= w:
+		t.column = column
 		t.height = first + 12.4 // below the tail of a J
 		return t
 	case !long && id+which()+markSide+3 <= w:
@@ -86,8 +88,11 @@ func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
 		x := room.X + t.wordX + 5
 		c.Text(x, room.Y+t.word, paper.Capitals(wordTall), d.Word)
 		c.Text(x+c.Width(paper.Capitals(wordTall), d.Word)+5, room.Y+t.word, t.which, d.Which)
-		c.Right(room.Right(), room.Y+t.rev, paper.Capitals(parts.RevTall), "REV "+d.Revision)
-		c.Right(room.Right(), room.Y+t.rev+4.2, paper.Small, "bin any other REV")
+		if t.column > 0 {
+			parts.DrawRevOver(c, room.Right(), room.Y+t.rev, t.column, markSide+3)
+		} else {
+			parts.DrawRev(c, room.Right(), room.Y+t.rev, parts.RevTall)
+		}
 		paper.SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
 		c.Lines(room.X, room.Y+t.height-4.6, paper.Text, joins)
 		c.Line(room.X, room.Y+height-1.5, room.Right(), room.Y+height-1.5, paper.Heavy)

@@ -1,11 +1,12 @@
 package layouts
 
 import (
-	"fmt"
-
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 )
+
+// Name is what the sheet is called.
+func (d Dolly) Name() string { return d.Sheet }
 
 // Pages is one page, or where rows of the least height do not fit below a long
 // id and above long words, as many as they need, each with all the words.
@@ -18,9 +19,8 @@ func (d Dolly) Pages(c *paper.Canvas) (pages []paper.Page) {
 		part := d
 		if sheets > 1 {
 			part = d.part(i*len(d.Rows)/sheets, (i+1)*len(d.Rows)/sheets)
-			part.Sheet += fmt.Sprintf(" %d of %d", i+1, sheets)
 		}
-		pages = append(pages, paper.Page{Name: part.Sheet, Shape: d.Shape, Draw: part.draw})
+		pages = append(pages, paper.Page{Shape: d.Shape, Draw: part.draw})
 	}
 	return pages
 }

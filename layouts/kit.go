@@ -36,6 +36,9 @@ var (
 
 const kitRow = 7.6 // least height, for a box that takes a gloved hand
 
+// Name is what the sheet is called.
+func (Kit) Name() string { return "KIT" }
+
 // Pages cuts the sheet.
 func (v Kit) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
@@ -46,7 +49,7 @@ func (v Kit) Pages(c *paper.Canvas) []paper.Page {
 	pieces = append(pieces, paper.Gap(2), paper.Words(c, paper.TextBold, v.Total, 1), parts.Heading("Dollies for the truck"))
 	pieces = append(pieces, trucks(c, v.Trucks)...)
 	pieces = append(pieces, paper.Gap(1), paper.Words(c, paper.Small, "About tall: deck and hinge pitches; what stands above the top hinge is not in it. With dolly: what is tied to the cabinets is in it.", 0))
-	return paper.Flow(c, "kit", "KIT", "", parts.RevHead("KIT", "to count out of the truck, and in again"), pieces)
+	return paper.Flow(c, "", parts.PlainHead("KIT", "to count out of the truck, and in again"), pieces)
 }
 
 // goods is the table of all gear, sort by sort.

@@ -10,18 +10,18 @@ import (
 // the side, the bar with its pick holes, and what to read. A stack of many
 // cabinets takes more than one page; each page is one of these.
 type Pins struct {
-	Target, Sheet string // 'SL PINS', 'SL PINS 1 of 2'
-	Head          parts.Head
-	Bar           string // 'flying-bar · pick hole 22'; "" on later pages
-	Above         string // on later pages: what the first joint hangs from
-	Rows          []PinRow
-	Caption       string // of the seen boxes
-	Boxes         bool   // two boxes a joint where any joint has two link pins
-	Side          drawings.Elevation
-	Strip         *drawings.Strip
-	Figures       []parts.FigureLine
-	Notes         []string
-	Code          paper.Code
+	Sheet   string // 'SL PINS'
+	Head    parts.Head
+	Bar     string // 'flying-bar · pick hole 22'; "" on later pages
+	Above   string // on later pages: what the first joint hangs from
+	Rows    []PinRow
+	Caption string // of the seen boxes
+	Boxes   bool   // two boxes a joint where any joint has two link pins
+	Side    drawings.Elevation
+	Strip   *drawings.Strip
+	Figures []parts.FigureLine
+	Notes   []string
+	Code    paper.Code
 }
 
 // A PinRow is one cabinet with the joint above it.

@@ -5,11 +5,14 @@ import (
 	"hangpack/layouts/paper"
 )
 
+// Name is what the sheet is called.
+func (p Pins) Name() string { return p.Sheet }
+
 // Pages is one page, or two where the longest names leave no room for rows of
 // the least height.
 func (p Pins) Pages(c *paper.Canvas) []paper.Page {
 	if pinsFit(c, p) {
-		return []paper.Page{{Target: p.Target, Name: p.Sheet, Shape: p.Head.Shape, Draw: p.draw}}
+		return []paper.Page{{Shape: p.Head.Shape, Draw: p.draw}}
 	}
 	first, second := p.halves()
 	return append(first.Pages(c), second.Pages(c)...)
@@ -28,8 +31,7 @@ func (p Pins) halves() (first, second Pins) {
 	n, from := len(p.Rows)/2, p.Side.From
 	first.Rows, second.Rows = p.Rows[:n], p.Rows[n:]
 	first.Side.To, second.Side.From = from+n-1, from+n
-	first.Sheet, second.Sheet = p.Sheet+" a", p.Sheet+" b"
-	second.Target, second.Bar, second.Strip, second.Figures, second.Notes = "", "", nil, nil, nil
+	second.Bar, second.Strip, second.Figures, second.Notes = "", nil, nil, nil
 	second.Above = "cabinet " + p.Rows[n-1].Number + ", on the sheet before"
 	return first, second
 }

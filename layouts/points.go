@@ -52,6 +52,9 @@ var (
 	totalColumns = []paper.Column{paper.Texts("total of", 52), paper.Texts("of", 44), paper.Figures("static", 37), paper.Figures("design", 0)}
 )
 
+// Name is what the sheet is called.
+func (Points) Name() string { return "POINTS" }
+
 // Pages cuts the sheet.
 func (v Points) Pages(c *paper.Canvas) []paper.Page {
 	var pieces []paper.Piece
@@ -71,7 +74,7 @@ func (v Points) Pages(c *paper.Canvas) []paper.Page {
 		end = append(end, paper.Words(c, paper.Small, n, 1))
 	}
 	pieces = append(pieces, paper.Together(end, c.Body().H/2)...)
-	return paper.Flow(c, "points", "POINTS", "", parts.RevHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
+	return paper.Flow(c, "", parts.PlainHead("POINTS", "for the venue's head rigger: plan for approval"), pieces)
 }
 
 // pointGroup is a stack's name, the headings, and its points.

@@ -13,13 +13,13 @@ import (
 // next, and how to tell that it did. The lift sheet is one, the sheet of coming
 // down the other.
 type Sequence struct {
-	Target, Sheet string
-	Head          parts.Head
-	Says          []string       // before the first card
-	Stop          []string       // what to do when a reading is not as it should be
-	Ruler         drawings.Ruler // of the drawings
-	Cards         []Card
-	Alone         AloneTable
+	Sheet string // 'SL LIFTS'
+	Head  parts.Head
+	Says  []string       // before the first card
+	Stop  []string       // what to do when a reading is not as it should be
+	Ruler drawings.Ruler // of the drawings
+	Cards []Card
+	Alone AloneTable
 }
 
 // An AloneTable is what each of two hoists holds with the other one slack; no rows
@@ -33,13 +33,16 @@ type AloneTable struct {
 
 var aloneColumns = []paper.Column{paper.Texts("", 26), paper.Texts("front hoist alone", 55), paper.Figures("used", 15), paper.Texts("", 4), paper.Texts("rear hoist alone", 55), paper.Figures("used", 0)}
 
+// Name is what the sheet is called.
+func (v Sequence) Name() string { return v.Sheet }
+
 // Pages draws the views of one hoist alone as tall as they may be without taking one
 // page more.
 func (v Sequence) Pages(c *paper.Canvas) (best []paper.Page) {
 	cards := slices.Clip(v.pieces(c))
 	for _, tall := range []float64{62, 44, 30} {
 		pieces := append(cards, aloneTable(c, v.Ruler, v.Alone, tall)...)
-		pages := paper.Flow(c, v.Target, v.Sheet, v.Head.Shape, v.Head.Top(c), pieces)
+		pages := paper.Flow(c, v.Head.Shape, v.Head.Top(c), pieces)
 		if best == nil || len(pages) < len(best) {
 			best = pages
 		}

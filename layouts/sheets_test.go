@@ -14,7 +14,7 @@ import (
 
 func draw(t *testing.T, letter bool, sheets ...paper.Sheet) paper.Drawn {
 	t.Helper()
-	whole, err := paper.DrawAll(paper.Pack{Letter: letter, Spine: paper.Spine{Title: "Show", Revision: "B"}, Sheets: sheets})
+	whole, err := paper.DrawAll(paper.Pack{Letter: letter, Revision: "B", Spine: paper.Spine{Title: "Show"}, Sheets: sheets})
 	require.NoError(t, err)
 	return whole
 }
@@ -77,7 +77,7 @@ func TestSheetsFlowFromPageToPage(t *testing.T) {
 // The sheet of a dolly is cut where its rows would be too low to read, each page with
 // all its words; each joint has its tab once.
 func TestDollySheetsAreCut(t *testing.T) {
-	d := Dolly{Sheet: "SL DOLLY A", ID: "SL", Word: "dolly", Which: "A", Revision: "B", Code: paper.Code{Text: "SL A"}, LoadOut: "pull the pins"}
+	d := Dolly{Sheet: "SL DOLLY A", ID: "SL", Word: "dolly", Which: "A", Code: paper.Code{Text: "SL A"}, LoadOut: "pull the pins"}
 	for i := range 11 {
 		d.Rows = append(d.Rows, PinRow{Number: fmt.Sprint(i + 1), Type: "big cabinet", Hole: parts.JointHole{Label: fmt.Sprintf("%d.25", i)}, Pins: 2})
 	}
@@ -94,5 +94,5 @@ func TestDollySheetsAreCut(t *testing.T) {
 	}
 	assert.Contains(t, texts(whole, 1), "hole 5.25 on the next sheet")
 	assert.Contains(t, texts(whole, 2), "cabinet 5, on the sheet before")
-	assert.Contains(t, texts(whole, 2), "SL DOLLY A 2 of 2")
+	assert.Contains(t, texts(whole, 2), " · 2 of 2|")
 }

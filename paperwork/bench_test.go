@@ -77,15 +77,7 @@ type again struct {
 	n int
 }
 
-func (a again) Pages(c *paper.Canvas) []paper.Page {
-	pages := a.Sheet.Pages(c)
-	for i := range pages {
-		if pages[i].Target != "" {
-			pages[i].Target += fmt.Sprint(" ", a.n)
-		}
-	}
-	return pages
-}
+func (a again) Name() string { return fmt.Sprint(a.Sheet.Name(), " ", a.n) }
 
 // BenchmarkPages draws the stacks' sheets of the arena example again and again, to
 // packs of about 60, 600 and 3,000 pages: time and memory for each page.

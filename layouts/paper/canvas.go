@@ -27,6 +27,8 @@ type Mark struct {
 	Pen            float64      // mm, of a line or an outline; 0 for none
 	Fill           int          // 0 black to 255 white, -1 for none
 	Bold, White    bool         // a text's face, and that it is set white
+	Dashed         bool         // a broken line
+	Apart          bool         // what the sheet says is the same without it: see Canvas.Apart
 }
 
 // A Block is the room on a page that some ink belongs to.
@@ -53,7 +55,9 @@ const (
 type Canvas struct {
 	pdf      *fpdf.Fpdf // nil where it only measures
 	w, h     float64
-	page     int
+	page     int    // of the pack
+	sheet    string // that is drawn
+	mark     string // of that sheet
 	Revision string // of the job, for heads
 	block    string
 	room     mm.Box
@@ -63,10 +67,15 @@ type Canvas struct {
 	marks    []Mark
 	err      error
 	now      ink
-	wanted   []Code // by the sheets that were cut with it
+	dashed   bool
+	apart    bool
+	wanted   []Code   // by the sheets that were cut with it
+	shows    []string // sheets whose marks are shown
 	codes    codes
-	links    map[string]int // of each target, the PDF library's number
-	pages    map[string]int // of each target, its page
+	sheets   map[string]laidSheet // of the pack, by their names
+	links    map[string]int       // of each sheet that is drawn, the PDF library's number
+
+	destinations []destination
 }
 
 // newCanvas returns a canvas to measure with, A4 or Letter.
@@ -103,10 +112,10 @@ func (c *Canvas) In(name string, room mm.Box, draw func()) {
 // dust is what rounding may do to a length, in mm.
 const dust = 1e-6
 
-// mark records ink and faults it if it leaves its block.
-func (c *Canvas) mark(kind string, x0, y0, x1, y1 float64) *Mark {
+// ink records ink and faults it if it leaves its block.
+func (c *Canvas) ink(kind string, x0, y0, x1, y1 float64) *Mark {
 	const slack = 0.5 // half of a heavy line, and the dust of rounding
-	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Fill: None, X0: x0, Y0: y0, X1: x1, Y1: y1}
+	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Dashed: c.dashed, Apart: c.apart, Fill: None, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
 	if !(x0 >= r.X-slack && y0 >= r.Y-slack && x1 <= r.Right()+slack && y1 <= r.Bottom()+slack) {
 		c.Fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.X, r.Y, r.Right(), r.Bottom())
@@ -123,7 +132,7 @@ func (c *Canvas) Fault(format string, args ...any) {
 }
 
 // Record keeps a mark of ink that other calls draw, under a name for all of it.
-func (c *Canvas) Record(kind string, x0, y0, x1, y1 float64) { c.mark(kind, x0, y0, x1, y1) }
+func (c *Canvas) Record(kind string, x0, y0, x1, y1 float64) { c.ink(kind, x0, y0, x1, y1) }
 
 // Inked returns how many marks there are so far, for ClearSince to begin with.
 func (c *Canvas) Inked() int { return len(c.marks) }
@@ -149,6 +158,33 @@ func (m Mark) meets(b mm.Box) bool {
 	return len(m.Corners) == 0
 }
 
-// PageOf returns the page of a target, counted from 1 in the whole pack, and 0 where
-// nothing is called that.
-func (c *Canvas) PageOf(target string) int { return c.pages[target] }
+// Sheet returns the name of the sheet that is drawn.
+func (c *Canvas) Sheet() string { return c.sheet }
+
+// SheetMark returns the mark of the sheet that is drawn. What is drawn with it belongs
+// into Apart; what is measured for it takes WidestMark.
+func (c *Canvas) SheetMark() string { return c.mark }
+
+// Apart draws ink that leaves what the sheet says as it is, whatever it is: mark,
+// revision, numbers of pages.
+func (c *Canvas) Apart(draw func()) {
+	outer := c.apart
+	c.apart = true
+	draw()
+	c.apart = outer
+}
+
+// Listed returns the page of a sheet, counted from 1 in the whole pack, and its mark.
+// Both belong into Apart: who shows them says something else when that sheet does.
+func (c *Canvas) Listed(sheet string) (page int, mark string) {
+	c.shows = append(c.shows, sheet)
+	s := c.sheets[sheet]
+	return s.first, s.Mark
+}
+
+// LeadsTo makes some room of the page a click to a sheet, if that is drawn.
+func (c *Canvas) LeadsTo(b mm.Box, sheet string) {
+	if link, ok := c.links[sheet]; ok {
+		c.pdf.Link(b.X, b.Y, b.W, b.H, link)
+	}
+}

@@ -36,7 +36,7 @@ func TestBlocksOutsideTheirRoomFail(t *testing.T) {
 		"in the spine's margin":      {mm.BoxAt(8, 50, 60, 20), mm.BoxAt(55, 51, 5, 5)},
 	} {
 		c := canvasFor()
-		c.start(1, Page{})
+		c.start(1, "one")
 		c.In("outer", rooms[0], func() { c.In("inner", rooms[1], func() {}) })
 		if what == "is as wide" {
 			require.NoError(t, c.err)
@@ -52,7 +52,7 @@ func TestBlocksOutsideTheirRoomFail(t *testing.T) {
 func TestMarksKnowTheirBlocks(t *testing.T) {
 	c := canvasFor()
 	for n := range 2 {
-		c.start(n+1, Page{})
+		c.start(n+1, "page")
 		c.In("first", mm.BoxAt(50, 50, 60, 20), func() { c.Rect(mm.BoxAt(51, 51, 5, 5), 0, Black) })
 		c.In("second", mm.BoxAt(50, 90, 60, 20), func() {
 			c.Inverse(func() { c.Text(51, 95, SmallBold, "white") })

@@ -5,44 +5,65 @@ import (
 	"strings"
 
 	qrcode "github.com/skip2/go-qrcode"
+
+	"hangpack/layouts/mm"
 )
 
-// A Code is a square code that a phone reads. Text is what it carries: any
-// {page} in it stands for the page of the sheet To, to which a click leads.
-type Code struct{ Text, To string }
-
-func (code Code) filled(pages map[string]int) string {
-	return strings.ReplaceAll(code.Text, "{page}", fmt.Sprint(pages[code.To]))
+// A Code is a square code that a phone reads. Text is what it carries: any {page} in it
+// stands for the first page of the sheet To, to which a click leads, {rev} for the
+// revision, {mark} for the mark of the sheet that the code stands on.
+type Code struct {
+	Text, To string
+	Small    bool // no larger than its modules have to be
 }
 
-// Filled returns the code's text with its page filled in.
-func (c *Canvas) Filled(code Code) string { return code.filled(c.pages) }
+func (code Code) filled(revision, mark string, page int) string {
+	return strings.NewReplacer("{page}", fmt.Sprint(page), "{rev}", strings.ToUpper(revision), "{mark}", mark).Replace(code.Text)
+}
 
-// CodeSide returns how wide the square of a code is, with its quiet zone: the
-// usual size, or more where modules would be too small. A page number takes at
-// most four digits while pages are still being counted. Asking for it makes a
-// note that the code is wanted.
+// Filled returns the code's text with all that is left open in it. It belongs into
+// Apart; the code itself stands for it in what the sheet says.
+func (c *Canvas) Filled(code Code) string {
+	return code.filled(c.Revision, c.mark, c.sheets[code.To].first)
+}
+
+// Widest returns the code's text to measure with. A page number takes at most four
+// digits while pages are still being counted.
+func (c *Canvas) Widest(code Code) string { return code.filled(c.Revision, WidestMark, 9999) }
+
+// CodeSide returns how wide the square of a code is, with its quiet zone: the usual
+// size, or more where modules would be too small. Asking for it makes a note that the
+// code is wanted.
 func (c *Canvas) CodeSide(code Code) float64 {
 	c.wanted = append(c.wanted, code)
-	s := strings.ReplaceAll(code.Text, "{page}", "9999")
+	s := c.Widest(code)
 	q, err := qrcode.New(s, qrcode.Medium)
 	if err != nil {
 		c.Fault("code for %q: %w", s, err)
 		return usualCode
 	}
-	return max(leastModule*float64(modulesOf(q)+2*quiet), usualCode)
+	side := leastModule * float64(modulesOf(q)+2*quiet)
+	if code.Small {
+		return side
+	}
+	return max(side, usualCode)
 }
 
 // Code draws a code into a square and makes it a click to its sheet.
 func (c *Canvas) Code(x, y, side float64, code Code) {
+	m := c.ink("code", x, y, x+side, y+side)
+	if m.Text = code.Text; c.pdf == nil {
+		return
+	}
+	c.LeadsTo(mm.BoxAt(x, y, side, side), code.To)
 	s := c.Filled(code)
+	m.Text = s
 	bits, err := c.codes.modules(s)
 	if err != nil {
 		c.Fault("code for %q: %w", s, err)
 		return
 	}
 	module := side / float64(len(bits)+2*quiet)
-	c.mark("code", x, y, x+side, y+side).Text = s
 	runs := make([]byte, 0, 4*len(bits)*len(bits))
 	for row, line := range bits {
 		for from := 0; from < len(line); {
@@ -58,7 +79,4 @@ func (c *Canvas) Code(x, y, side float64, code Code) {
 	}
 	c.now.fill(Black)
 	c.pdf.RawWriteStr(c.placed(x, y, module, -module) + string(runs) + "f Q\n")
-	if link, ok := c.links[code.To]; ok {
-		c.pdf.Link(x, y, side, side, link)
-	}
 }

@@ -12,8 +12,8 @@ import (
 // newDrawingCanvas returns a canvas that draws a pack. All that could differ from run to run is
 // fixed: dates, order, the fonts' own bytes.
 func newDrawingCanvas(p Pack) *Canvas {
-	c := newCanvas(p.Letter, p.Spine.Revision)
-	c.links, c.pages = map[string]int{}, map[string]int{}
+	c := newCanvas(p.Letter, p.Revision)
+	c.links, c.sheets = map[string]int{}, map[string]laidSheet{}
 	c.pdf = fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: c.w, Ht: c.h}})
 	c.now.pdf = c.pdf
 	c.pdf.SetMargins(0, 0, 0)
@@ -38,5 +38,5 @@ func (c *Canvas) bound() ([]byte, error) {
 	if err := c.pdf.Output(&out); err != nil {
 		return nil, fmt.Errorf("writing the PDF: %w", err)
 	}
-	return finish(out.Bytes())
+	return finish(out.Bytes(), c.destinations)
 }

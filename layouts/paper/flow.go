@@ -82,16 +82,16 @@ type Top func(c *Canvas, room mm.Box, which string) mm.Box
 
 // Flow makes pages of a sheet whose pieces go on from page to page under
 // the same head. A second page has the same head, never smaller type.
-func Flow(c *Canvas, target, name, shape string, head Top, pieces []Piece) (pages []Page) {
+func Flow(c *Canvas, shape string, head Top, pieces []Piece) (pages []Page) {
 	probe := head(nil, c.Body(), "")
 	groups := IntoPages(pieces, probe.H)
 	for i, group := range groups {
 		which := OfMany(i, len(groups))
-		pages = append(pages, Page{Target: target, Name: name + which, Shape: shape,
+		pages = append(pages, Page{Shape: shape,
 			Draw: func(c *Canvas, room mm.Box) {
 				room = head(c, room, which)
 				if h := HeightOf(group); h > room.H+0.5 {
-					c.Fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, name, h, room.H)
+					c.Fault("page %d: %s is %.1f mm tall and has %.1f mm", c.page, c.sheet, h, room.H)
 				}
 				Pile(c, "piece", room, group)
 			}})

@@ -14,19 +14,22 @@ type Drawn struct {
 	Blocks    []Block
 }
 
-// A Laid is a pack cut into pages that have their numbers, ready to be drawn whole
+// A Laid is a pack cut into pages, its sheets with their marks, ready to be drawn whole
 // or in part.
 type Laid struct {
-	pack  Pack
-	pages []numbered
-	codes [][]Code // of each sheet
-	blank *Canvas  // to draw on; made while sheets are cut, for the first to draw
+	pack   Pack
+	sheets []laidSheet
+	blank  *Canvas // to draw on; made while sheets are cut, for the first to draw
 }
 
-// A numbered page knows of which sheet of its pack it is, counted from 0.
-type numbered struct {
-	Page
-	sheet int
+// A laidSheet is a sheet that is cut into pages: which page of the pack is its first,
+// counted from 1, and which codes it has.
+type laidSheet struct {
+	Identity
+	pages []Page
+	first int
+	codes []Code
+	inked
 }
 
 // DrawAll sets a pack on paper. An error means that something did not fit or that
@@ -39,87 +42,151 @@ func DrawAll(p Pack) (Drawn, error) {
 	return l.Draw(func(int) bool { return true })
 }
 
-// Lay cuts a pack into pages and numbers them. Its sheets are cut side by side.
+// Lay cuts a pack into pages, numbers them and works out the marks of its sheets. It
+// takes its sheets side by side.
 func Lay(p Pack) (l *Laid, err error) {
 	defer caught(&err)
-	l = &Laid{pack: p, codes: make([][]Code, len(p.Sheets))}
-	cut, faults := make([][]Page, len(p.Sheets)), make([]error, len(p.Sheets))
+	l = &Laid{pack: p, sheets: make([]laidSheet, len(p.Sheets))}
+	faults := make([]error, len(p.Sheets))
 	onAllCores(len(p.Sheets)+1, func(i int) {
 		if i == len(p.Sheets) {
 			l.blank = newDrawingCanvas(p)
 			return
 		}
-		c := newCanvas(p.Letter, p.Spine.Revision)
-		cut[i] = p.Sheets[i].Pages(c)
-		l.codes[i], faults[i] = c.wanted, c.err
+		l.sheets[i], faults[i] = p.lay(p.Sheets[i])
 	})
-	for i, pages := range cut {
-		for _, pg := range pages {
-			l.pages = append(l.pages, numbered{pg, i})
-		}
-	}
-	return l, errors.Join(append(faults, l.twoOfOneTarget())...)
+	l.number()
+	l.identify()
+	return l, errors.Join(append(faults, l.twoOfOneName())...)
 }
 
-// twoOfOneTarget is an error if two sheets are called alike: codes and clicks to the
+// lay cuts one sheet, and finds out what ink it has.
+func (p Pack) lay(s Sheet) (laidSheet, error) {
+	c := newCanvas(p.Letter, p.Revision)
+	cut := laidSheet{Identity: Identity{Name: s.Name()}, pages: s.Pages(c), codes: c.wanted}
+	ink, err := p.ink(s)
+	cut.inked = ink
+	return cut, errors.Join(c.err, err)
+}
+
+// number counts the pages of the pack.
+func (l *Laid) number() {
+	next := 1
+	for i := range l.sheets {
+		l.sheets[i].first = next
+		next += len(l.sheets[i].pages)
+	}
+}
+
+// all is how many pages the pack has.
+func (l *Laid) all() (n int) {
+	for _, s := range l.sheets {
+		n += len(s.pages)
+	}
+	return n
+}
+
+// twoOfOneName is an error if two sheets are called alike: codes and clicks to the
 // second would lead to the first.
-func (l *Laid) twoOfOneTarget() error {
-	of := map[string]int{}
-	for _, pg := range l.pages {
-		if first, had := of[pg.Target]; had && pg.Target != "" && first != pg.sheet {
-			return fmt.Errorf("two sheets have the target %q: %s is the second", pg.Target, pg.Name)
+func (l *Laid) twoOfOneName() error {
+	had := map[string]bool{}
+	for _, s := range l.sheets {
+		if d := Destination(s.Name); had[d] {
+			return fmt.Errorf("two sheets are called %s", d)
+		} else {
+			had[d] = true
 		}
-		of[pg.Target] = pg.sheet
 	}
 	return nil
 }
 
-// Draw draws the pages of those sheets that are chosen, counted from 0. Their
-// numbers, and those in codes, are of the whole pack; clicks lead to pages that are
-// drawn.
+// Draw draws those sheets that are chosen, counted from 0. Their marks and codes, and
+// the numbers of their pages, are those of the whole pack; clicks lead to sheets that
+// are drawn.
 func (l *Laid) Draw(chosen func(sheet int) bool) (whole Drawn, err error) {
 	defer caught(&err)
-	c := l.canvas()
-	numberPages(c, l.pages, chosen)
-	texts := l.codeTexts(c.pages, chosen)
+	c := l.canvas(chosen)
+	texts := l.codeTexts(chosen)
 	c.codes = codesFor(texts)
 	go c.codes.ahead(texts)
-	for i, pg := range l.pages {
-		if !chosen(pg.sheet) {
-			continue
+	for i := range l.sheets {
+		if chosen(i) {
+			c.drawSheet(l.pack.Spine, l.sheets[i])
 		}
-		c.start(i+1, pg.Page)
-		drawSpine(c, l.pack.Spine, pg.Page, len(l.pages))
-		drawFoot(c)
-		pg.Draw(c, c.Body())
 	}
 	if c.err != nil {
 		return Drawn{}, c.err
 	}
 	pdf, err := c.bound()
-	return Drawn{pdf, c.pdf.PageCount(), len(l.pages), c.marks, c.blocks}, err
+	return Drawn{pdf, c.pdf.PageCount(), l.all(), c.marks, c.blocks}, err
 }
 
-// canvas returns one to draw on that nothing is on yet.
-func (l *Laid) canvas() *Canvas {
+// drawSheet draws all pages of a sheet.
+func (c *Canvas) drawSheet(spine Spine, s laidSheet) {
+	for i, pg := range s.pages {
+		c.start(s.first+i, s.Name+OfMany(i, len(s.pages)))
+		c.mark = s.Mark
+		c.drawPage(spine, s.Name, pg, i, len(s.pages))
+	}
+}
+
+// start turns to page n of the pack, which is listed by a name.
+func (c *Canvas) start(n int, name string) {
+	c.pdf.AddPage()
+	c.page, c.before = n, len(c.blocks)
+	c.pdf.Bookmark(name, 0, 0)
+}
+
+// drawPage draws page i of a sheet, counted from 0: spine, foot, and what is its own.
+func (c *Canvas) drawPage(spine Spine, sheet string, pg Page, i, of int) {
+	c.sheet = sheet
+	drawSpine(c, spine, pg.Shape, fmt.Sprintf("%d of %d", i+1, of))
+	drawFoot(c)
+	pg.Draw(c, c.Body())
+}
+
+// canvas returns one to draw on that nothing is on yet. It knows the sheets of the
+// pack, and has a link to each that is drawn.
+func (l *Laid) canvas(chosen func(sheet int) bool) *Canvas {
 	c := l.blank
 	if l.blank = nil; c == nil {
 		c = newDrawingCanvas(l.pack)
+	}
+	next := 1
+	for i, s := range l.sheets {
+		c.sheets[s.Name] = s
+		if chosen(i) {
+			c.links[s.Name] = c.pdf.AddLink()
+			c.pdf.SetLink(c.links[s.Name], 0, next)
+			c.destinations = append(c.destinations, destination{Destination(s.Name), next})
+			next += len(s.pages)
+		}
 	}
 	return c
 }
 
 // codeTexts are the texts of the codes of chosen sheets, in the order of their pages.
-func (l *Laid) codeTexts(pages map[string]int, chosen func(sheet int) bool) (texts []string) {
-	for sheet, wanted := range l.codes {
-		if !chosen(sheet) {
+func (l *Laid) codeTexts(chosen func(sheet int) bool) (texts []string) {
+	for i, s := range l.sheets {
+		if !chosen(i) {
 			continue
 		}
-		for _, code := range wanted {
-			texts = append(texts, code.filled(pages))
+		for _, code := range s.codes {
+			texts = append(texts, code.filled(l.pack.Revision, s.Mark, l.firstPage(code.To)))
 		}
 	}
 	return texts
+}
+
+// firstPage is the page of the pack that a sheet begins on, 0 where there is no such
+// sheet.
+func (l *Laid) firstPage(sheet string) int {
+	for _, s := range l.sheets {
+		if s.Name == sheet {
+			return s.first
+		}
+	}
+	return 0
 }
 
 // caught turns a panic of the PDF library into an error.
@@ -127,30 +194,4 @@ func caught(err *error) {
 	if r := recover(); r != nil {
 		*err = fmt.Errorf("drawing the pack: %v", r)
 	}
-}
-
-// numberPages gives every page that is a target its number in the whole pack, and a
-// link where it is drawn.
-func numberPages(c *Canvas, pages []numbered, chosen func(sheet int) bool) {
-	drawn := 0
-	for i, pg := range pages {
-		if chosen(pg.sheet) {
-			drawn++
-		}
-		if _, ok := c.pages[pg.Target]; pg.Target == "" || ok {
-			continue
-		}
-		c.pages[pg.Target] = i + 1
-		if chosen(pg.sheet) {
-			c.links[pg.Target] = c.pdf.AddLink()
-			c.pdf.SetLink(c.links[pg.Target], 0, drawn)
-		}
-	}
-}
-
-// start turns to a new page.
-func (c *Canvas) start(n int, pg Page) {
-	c.pdf.AddPage()
-	c.page, c.before = n, len(c.blocks)
-	c.pdf.Bookmark(pg.Name, 0, 0)
 }

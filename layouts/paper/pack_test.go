@@ -15,6 +15,8 @@ import (
 // A oneCode is a sheet with a code of its text.
 type oneCode string
 
+func (s oneCode) Name() string { return string(s) }
+
 func (s oneCode) Pages(c *Canvas) []Page {
 	code := Code{Text: string(s)}
 	side := c.CodeSide(code)
@@ -23,6 +25,8 @@ func (s oneCode) Pages(c *Canvas) []Page {
 
 // panics is a sheet that a fault is in.
 type panics struct{}
+
+func (panics) Name() string { return "PANICS" }
 
 func (panics) Pages(*Canvas) []Page { panic("planted") }
 
@@ -56,16 +60,18 @@ func TestPacksAreRepeatable(t *testing.T) {
 // called is a sheet of two pages that codes lead to by a name.
 type called string
 
+func (s called) Name() string { return string(s) }
+
 func (s called) Pages(*Canvas) []Page {
-	page := Page{Target: string(s), Name: string(s), Draw: func(*Canvas, mm.Box) {}}
+	page := Page{Draw: func(*Canvas, mm.Box) {}}
 	return []Page{page, page}
 }
 
 // Two sheets that are called alike are an error: a code of the second would lead to the
-// first. Pages of one sheet are called alike.
-func TestTwoSheetsOfOneTarget(t *testing.T) {
+// first. Blanks and dashes are one to them.
+func TestTwoSheetsOfOneName(t *testing.T) {
 	_, err := Lay(Pack{Sheets: []Sheet{called("SL"), called("SR")}})
 	require.NoError(t, err)
-	_, err = Lay(Pack{Sheets: []Sheet{called("SL"), called("SR"), called("SL")}})
-	require.ErrorContains(t, err, `two sheets have the target "SL"`)
+	_, err = Lay(Pack{Sheets: []Sheet{called("SL A"), called("SR"), called("SL-A")}})
+	require.ErrorContains(t, err, "two sheets are called SL-A")
 }

@@ -17,17 +17,31 @@ const (
 // An ink is what the PDF library draws with next. It writes an instruction for every
 // change it is told of, so it is told only of what does change.
 type ink struct {
-	pdf     *fpdf.Fpdf // nil where nothing is drawn
+	pdf     *fpdf.Fpdf // nil where ink is only kept on record
 	face    Face
 	thick   float64 // of lines, mm
 	ground  int     // shade of areas, plus 1
 	letters int     // shade of texts
 }
 
+// on draws onto the PDF, if there is one.
+func (k *ink) on(draw func(*fpdf.Fpdf)) {
+	if k.pdf != nil {
+		draw(k.pdf)
+	}
+}
+
+// letter writes in a face, in the shade of texts.
+func (k *ink) letter(f Face, write func(*fpdf.Fpdf)) {
+	k.set(f)
+	k.fill(k.letters)
+	k.on(write)
+}
+
 // set chooses a face.
 func (k *ink) set(f Face) {
 	switch {
-	case f == k.face:
+	case f == k.face || k.pdf == nil:
 		return
 	case f.Bold == k.face.Bold && k.face.Pt > 0:
 		k.pdf.SetFontSize(f.Pt)
@@ -43,7 +57,7 @@ func (k *ink) set(f Face) {
 func (k *ink) pen(thick float64) {
 	if thick != k.thick {
 		k.thick = thick
-		k.pdf.SetLineWidth(thick)
+		k.on(func(p *fpdf.Fpdf) { p.SetLineWidth(thick) })
 	}
 }
 
@@ -51,7 +65,7 @@ func (k *ink) pen(thick float64) {
 func (k *ink) fill(shade int) {
 	if shade+1 != k.ground {
 		k.ground = shade + 1
-		k.pdf.SetFillColor(shade, shade, shade)
+		k.on(func(p *fpdf.Fpdf) { p.SetFillColor(shade, shade, shade) })
 	}
 }
 
@@ -73,5 +87,5 @@ func (k *ink) style(pen float64, fill int) string {
 // itself unless areas are filled with the same one: see Canvas.Text.
 func (k *ink) write(shade int) {
 	k.letters = shade
-	k.pdf.SetTextColor(shade, shade, shade)
+	k.on(func(p *fpdf.Fpdf) { p.SetTextColor(shade, shade, shade) })
 }

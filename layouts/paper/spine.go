@@ -6,35 +6,28 @@ import (
 	"hangpack/layouts/mm"
 )
 
-// drawSpine draws the strip along the left edge: the sheet's name at its foot, the
-// job in the middle, venue, date, revision and page above. No text stands
-// where a binder's punch bites.
-func drawSpine(c *Canvas, s Spine, pg Page, total int) {
+// drawSpine draws the strip along the left edge: at its foot the sheet's name, with
+// revision, mark and which of its pages this is, the job in the middle, venue and date
+// above. No text stands where a binder's punch bites.
+func drawSpine(c *Canvas, s Spine, shape, which string) {
 	strip := mm.BoxAt(margin, margin, spineWidth, c.h-2*margin)
 	mid := c.h / 2
 	low, high := mid+punch+punchSide/2, mid-punch-punchSide/2
 	c.In("spine", strip, func() {
 		c.Line(strip.Right(), strip.Y, strip.Right(), strip.Bottom(), 0.6)
-		SideMark(c, pg.Shape, mm.BoxAt(strip.X+1, strip.Y, 9, 9))
-		c.upwards(strip.X+8.5, strip.Bottom(), spineFace(c, strip.Bottom()-low, pg.Name), pg.Name)
+		SideMark(c, shape, mm.BoxAt(strip.X+1, strip.Y, 9, 9))
+		c.upwards(strip.X+8.5, strip.Bottom(), spineFace(c, strip.Bottom()-low, c.sheet), c.sheet)
+		c.Apart(func() {
+			c.upwards(strip.X+spineRise, strip.Bottom(), Small, fmt.Sprintf("REV %s  %s · %s", c.Revision, c.mark, which))
+		})
 		columnUpwards(c, strip.X, mid+punch-punchSide/2, 2*punch-punchSide, SmallBold, s.Title)
-		which := fmt.Sprintf("%s · REV %s · %s · page %d of %d", s.Date, s.Revision, s.Fingerprint, c.page, total)
-		room := high - strip.Y - 11
-		lines, venue := c.Wrap(SmallBold, room, which), c.Wrap(SmallBold, room, s.Venue)
-		if len(lines)+len(venue) > spineLines {
-			lines = nil
-			c.upwards(strip.X+spineRise, strip.Bottom(), Small, which)
-		}
-		upwardsLines(c, strip.X, high, SmallBold, append(lines, venue...))
+		columnUpwards(c, strip.X, high, high-strip.Y-11, SmallBold, s.Venue+" · "+s.Date)
 	})
 }
 
-// The spine holds three lines of the smallest type. Where the widest venue and
-// revision take more, the revision stands above the name of its sheet.
-const (
-	spineLines = 3
-	spineRise  = 2.3 // mm, from the edge of a line to its baseline
-)
+// spineRise is from the edge of the spine to the baseline of the line beside a sheet's
+// name, in mm.
+const spineRise = 2.3
 
 // spineFace is the largest of three title sizes at which a sheet's name fits
 // the spine. The widest name that a job can give fits the smallest.

@@ -3,6 +3,8 @@ package paper
 import (
 	"fmt"
 
+	"github.com/go-pdf/fpdf"
+
 	"hangpack/layouts/mm"
 )
 
@@ -18,7 +20,8 @@ func (c *Canvas) Hole(x, y float64, f Face, ground int, s string) {
 		case r == '.' && pointOf(s, i):
 			const side = 0.2 // em; more than a quarter of a digit's height
 			c.now.fill(White - ground)
-			c.pdf.Rect(x+(c.Width(f, ".")-side*f.Em())/2, y-side*f.Em(), side*f.Em(), side*f.Em(), "F")
+			left := x + (c.Width(f, ".")-side*f.Em())/2
+			c.now.on(func(p *fpdf.Fpdf) { p.Rect(left, y-side*f.Em(), side*f.Em(), side*f.Em(), "F") })
 		}
 		x += c.Width(f, string(r))
 	}
@@ -56,7 +59,7 @@ func (c *Canvas) openCounter(x, y float64, f Face, ground int) {
 		path = counters[1]
 	}
 	c.now.fill(ground)
-	c.pdf.RawWriteStr(c.placed(x, y, f.Em()/perEm, f.Em()/perEm) + path)
+	c.now.on(func(p *fpdf.Fpdf) { p.RawWriteStr(c.placed(x, y, f.Em()/perEm, f.Em()/perEm) + path) })
 }
 
 // Holes writes lines of a text of holes from the baseline y down, and returns

@@ -3,6 +3,8 @@ package paper
 import (
 	"math"
 
+	"github.com/go-pdf/fpdf"
+
 	"hangpack/layouts/mm"
 )
 
@@ -38,11 +40,9 @@ func (c *Canvas) Text(x, y float64, f Face, s string) {
 	if s == "" {
 		return
 	}
-	m := c.mark("text", x, y-f.Em()*0.75, x+c.Width(f, s), y+f.Em()*0.21)
+	m := c.ink("text", x, y-f.Em()*0.75, x+c.Width(f, s), y+f.Em()*0.21)
 	m.Text, m.Pt, m.Bold, m.White = s, f.Pt, f.Bold, c.now.letters == White
-	c.now.set(f)
-	c.now.fill(c.now.letters)
-	c.pdf.Text(x, y, s)
+	c.now.letter(f, func(p *fpdf.Fpdf) { p.Text(x, y, s) })
 }
 
 // Right writes s with its right end at x.
@@ -54,14 +54,14 @@ func (c *Canvas) Centre(x, y float64, f Face, s string) { c.Text(x-c.Width(f, s)
 // upwards writes s turned to the left by a right angle, its baseline at x, its
 // left end at y.
 func (c *Canvas) upwards(x, y float64, f Face, s string) {
-	m := c.mark("text", x-f.Em()*0.75, y-c.Width(f, s), x+f.Em()*0.21, y)
+	m := c.ink("text", x-f.Em()*0.75, y-c.Width(f, s), x+f.Em()*0.21, y)
 	m.Text, m.Pt, m.Bold, m.White = s, f.Pt, f.Bold, c.now.letters == White
-	c.now.set(f)
-	c.now.fill(c.now.letters)
-	c.pdf.TransformBegin()
-	c.pdf.TransformRotate(90, x, y)
-	c.pdf.Text(x, y, s)
-	c.pdf.TransformEnd()
+	c.now.letter(f, func(p *fpdf.Fpdf) {
+		p.TransformBegin()
+		p.TransformRotate(90, x, y)
+		p.Text(x, y, s)
+		p.TransformEnd()
+	})
 }
 
 // Lines writes lines from the baseline y down and returns the next baseline.

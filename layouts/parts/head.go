@@ -11,12 +11,8 @@ import (
 type Head struct {
 	ID, Name string
 	Says     string // under the name: '8 cabinets · 302 kg · one pick'
-	Revision string
 	Shape    string
 }
-
-// RevTall is how tall REV stands on every sheet that has it, in mm.
-const RevTall = 12.0
 
 const headHeight = 22.0
 
@@ -36,7 +32,7 @@ type headStyle struct {
 // to stand beside the id.
 func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	id := c.Width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-c.Width(paper.Capitals(RevTall), "REV "+h.Revision)-6, headHeight-3)}
+	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c, RevTall)-6, headHeight-3)}
 	if s.names.W < 30 {
 		s.names.W = w - id
 		s.rev, s.height = s.rev+15, s.height+15
@@ -52,6 +48,9 @@ func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	return s
 }
 
+// HeldName is what the one sheet of a held stack is called.
+func (h Head) HeldName() string { return h.ID + " DO NOT FLY" }
+
 // Below is the room that a head leaves.
 func (h Head) Below(c *paper.Canvas, room mm.Box) mm.Box {
 	height := headFor(c, h, room.W).height
@@ -65,8 +64,7 @@ func (h Head) Draw(c *paper.Canvas, room mm.Box) mm.Box {
 		c.Text(room.X, room.Y+14, idFace, h.ID)
 		y := c.Lines(room.X+s.names.X, room.Y+s.names.Y+4, paper.TextBold, s.name)
 		c.Lines(room.X+s.names.X, y, paper.Small, s.says)
-		c.Right(room.Right(), room.Y+s.rev, paper.Capitals(RevTall), "REV "+h.Revision)
-		c.Right(room.Right(), room.Y+s.rev+4.4, paper.Small, "bin any other REV")
+		DrawRev(c, room.Right(), room.Y+s.rev, RevTall)
 		c.Line(room.X, room.Y+s.height-2, room.Right(), room.Y+s.height-2, paper.Heavy)
 	})
 	return h.Below(c, room)
@@ -82,28 +80,23 @@ func (h Head) Top(c *paper.Canvas) paper.Top {
 	}
 }
 
-// RevHead is a plain head with the revision large at its right.
-func RevHead(name, says string) paper.Top {
-	return headOf(name, func(c *paper.Canvas, room mm.Box) {
-		c.Right(room.Right(), room.Y+2.6, paper.Small, says)
-		c.Right(room.Right(), room.Y+10.4, paper.Bold(18), "REV "+c.Revision)
+// PlainHead is the head of a sheet that belongs to no stack: its name over a rule, what
+// it is for, and at the right REV and mark.
+func PlainHead(name, says string) paper.Top {
+	return HeadOf(name, 19, func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+13, paper.Small, says)
+		DrawRev(c, room.Right(), room.Y+9.4, headTall)
 	})
 }
 
-// PlainHead is the head of a sheet that belongs to no stack.
-func PlainHead(name, says string) paper.Top {
-	return headOf(name, func(c *paper.Canvas, room mm.Box) { c.Right(room.Right(), room.Y+9, paper.Small, says) })
-}
-
-// headOf is a sheet's name over a rule, with what stands at its right.
-func headOf(name string, right func(c *paper.Canvas, room mm.Box)) paper.Top {
+// HeadOf is a sheet's name over a rule, with all else that stands there.
+func HeadOf(name string, height float64, rest func(c *paper.Canvas, room mm.Box)) paper.Top {
 	return func(c *paper.Canvas, room mm.Box, which string) mm.Box {
-		const height = 16.0
 		if c != nil {
 			c.In("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
-				c.Text(room.X, room.Y+9, paper.Title, name+which)
-				right(c, room)
-				c.Line(room.X, room.Y+12.5, room.Right(), room.Y+12.5, paper.Heavy)
+				c.Text(room.X, room.Y+8.4, paper.Title, name+which)
+				rest(c, room)
+				c.Line(room.X, room.Y+height-3.4, room.Right(), room.Y+height-3.4, paper.Heavy)
 			})
 		}
 		return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)

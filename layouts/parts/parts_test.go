@@ -14,6 +14,8 @@ import (
 // A drawn is a sheet of one page that is drawn by a test.
 type drawn func(c *paper.Canvas, room mm.Box)
 
+func (drawn) Name() string { return "DRAWN" }
+
 func (d drawn) Pages(*paper.Canvas) []paper.Page { return []paper.Page{{Draw: d}} }
 
 func draw(t *testing.T, d drawn) paper.Drawn {

@@ -11,7 +11,7 @@ import (
 const leastDrawing = 120.0
 
 // pageHead is the head of every page of a plan.
-var pageHead = parts.RevHead("PLAN", "all points of the roof, seen from above")
+var pageHead = parts.PlainHead("PLAN", "all points of the roof, seen from above")
 
 // Pages draws the plan on as few pages as can hold the figures of all points.
 // The tape checks stand under a single drawing where that costs it no scale,
@@ -37,7 +37,7 @@ func (v Sheet) Pages(c *paper.Canvas) []paper.Page {
 func numbered(views []drawing, below [][]paper.Piece) (pages []paper.Page) {
 	for i := range below {
 		which := paper.OfMany(i, len(below))
-		pages = append(pages, paper.Page{Target: target, Name: "PLAN" + which, Draw: func(c *paper.Canvas, room mm.Box) {
+		pages = append(pages, paper.Page{Draw: func(c *paper.Canvas, room mm.Box) {
 			room = pageHead(c, room, which)
 			if i < len(views) {
 				drawDrawing(c, views[i])

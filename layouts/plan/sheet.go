@@ -40,5 +40,5 @@ type Stack struct {
 // A TapeCheck is a distance of two points along the floor, in words.
 type TapeCheck struct{ From, To, Is string }
 
-// target is what clicks and codes call the plan.
-const target = "plan"
+// Name is what the sheet is called.
+func (Sheet) Name() string { return "PLAN" }

@@ -18,7 +18,7 @@ import (
 func calculationSheet(h *rules.Checked) layouts.Calculation {
 	w, k := mostUsedJoint(h.Hung)
 	c := layouts.Calculation{
-		Target: "calculation " + h.ID, Sheet: h.ID + " CALCULATION", Head: stackHead(h.Hung), Inputs: inputFacts(h.Hung), Parts: partTable(h.Hung, massParts(h.Hung)),
+		Sheet: calculationName(h.Hung), Head: stackHead(h.Hung), Inputs: inputFacts(h.Hung), Parts: partTable(h.Hung, massParts(h.Hung)),
 		Hangs: hangSteps(h.Hung), Slack: slackSteps(h.Hung), Joint: layouts.Steps{Heading: "The joint most used, in full: " + say.Joint(k), How: w.words(), Formulas: jointSteps(w, k)}, Link: closestLink(h.Hung, w, k),
 		Nominal: nominal(h.Hung).words(), Picks: pickSteps(h.Hung), Points: pointSteps(h.Hung), Checks: checkRows(h), Unchecked: h.Unchecked(), Most: "Most used: " + h.MostUsedWords() + ".", Limits: modelLimits(h.Hung),
 	}

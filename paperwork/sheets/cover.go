@@ -17,30 +17,55 @@ import (
 )
 
 // coverSheet is the first sheet.
-func coverSheet(j *worked.Job) layouts.Cover {
+func coverSheet(j *worked.Job, others []Sheet) layouts.Cover {
 	u, t := j.Unit(), j.Figures.Total
 	c := layouts.Cover{
-		Title: j.Title, Revision: j.Revision, Facts: jobFacts(j), Open: openItems(j),
+		Title: j.Title, Facts: jobFacts(j), Open: openItems(j),
 		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), includesOthers(j), say.After("; ", j.IncludesHeld())),
 		Alone: aloneWords(j), Again: approvedAgain,
-		Note: Version + ". A hold is a reason not to fly. Planning data: it approves nothing.",
+		Sheets: sheetGroups(others), Venue: venueReads(j),
+		Note: Version + ", job " + j.Fingerprint + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
-	c.Venue = []layouts.SheetEntry{{Of: "points", To: "points"}, {Of: "plan", To: "plan"}, {Of: "cautions", To: "cautions"}}
 	for _, h := range j.Stacks {
 		c.Stacks = append(c.Stacks, coverRow(h))
-		if h.Held() {
-			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " do not fly", To: pinTarget(h.Hung)})
-		} else {
-			c.Venue = append(c.Venue, layouts.SheetEntry{Of: h.ID + " calculation", To: "calculation " + h.ID})
-		}
 	}
 	return c
+}
+
+// sheetGroups are the sheets of a pack but its cover: those of the whole job, then those
+// of each stack.
+func sheetGroups(others []Sheet) []layouts.SheetGroup {
+	groups := []layouts.SheetGroup{{Of: "job"}}
+	for _, s := range others {
+		g := &groups[len(groups)-1]
+		switch {
+		case s.Stack == "":
+			g = &groups[0]
+		case s.Stack != g.Of:
+			groups = append(groups, layouts.SheetGroup{Of: s.Stack})
+			g = &groups[len(groups)-1]
+		}
+		g.Sheets = append(g.Sheets, s.Name())
+	}
+	return groups
+}
+
+// venueReads says which sheets are the venue's.
+func venueReads(j *worked.Job) string {
+	words := "venue: COVER, POINTS, PLAN, CAUTIONS"
+	if slices.ContainsFunc(j.Stacks, func(h *rules.Checked) bool { return !h.Held() }) {
+		words += ", CALCULATION"
+	}
+	if j.Held() {
+		words += ", DO NOT FLY"
+	}
+	return words
 }
 
 // approvedAgain is what the venue has to accept anew. Common practice: venues ask
 // that any addition or deviation is approved before it flies.
 const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
-	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Bin every sheet of the old revision."
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Throw away every sheet whose mark is not in the list of sheets."
 
 // includesOthers says that the total counts other points too, where there are any.
 func includesOthers(j *worked.Job) string {
@@ -78,7 +103,7 @@ func jobFacts(j *worked.Job) []parts.Fact {
 // coverRow is one stack on the cover.
 func coverRow(h *rules.Checked) layouts.StackRow {
 	u, s := h.Unit(), h.Finished
-	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: told.ShortVerdict(h), Held: h.Held(), To: pinTarget(h.Hung), Code: codeOf(h)}
+	r := layouts.StackRow{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Verdict: told.ShortVerdict(h), Held: h.Held(), Code: codeOf(h)}
 	r.Facts = []parts.Fact{{Of: "Cabinets", Is: fmt.Sprintf("%d, %s below the hooks", len(h.Cabinets), u.Load(s.Centre.Mass))}}
 	for _, p := range h.Points {
 		is := fmt.Sprintf("%s static, %s design", u.Load(p.Static), u.Load(p.Design))

@@ -9,7 +9,7 @@ import (
 
 // doNotFlySheet is the one sheet of a held stack.
 func doNotFlySheet(h *rules.Checked) layouts.DoNotFly {
-	d := layouts.DoNotFly{Target: pinTarget(h.Hung), Head: stackHead(h.Hung), Code: codeOf(h), Says: heldText(h.Hung)}
+	d := layouts.DoNotFly{Head: stackHead(h.Hung), Code: codeOf(h)}
 	for _, l := range told.Gathered(h.Holds) {
 		d.Reasons = append(d.Reasons, parts.Remark{Where: told.WhereWords(l.At...), Says: l.OnPaper()})
 	}

@@ -15,28 +15,47 @@ import (
 // dollyMost is how many cabinets one dolly sheet holds.
 const dollyMost = 8
 
-// dollySheets are the sheets that are taped to the dollies, from the top.
-func dollySheets(h *rig.Hung) (sheets []layouts.Dolly) {
+// dollySheets are the sheets that are taped to the dollies, from the top. A dolly of many
+// cabinets has one sheet of several pages; without dollies each page is a sheet.
+func dollySheets(h *rig.Hung) (sheets []paper.Sheet) {
 	for k := range h.Sets {
-		set := setSpan(h, k)
-		for from := set.From; from <= set.To; from += dollyMost {
-			sheets = append(sheets, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, set.To)}))
+		var parts []paper.Sheet
+		for _, d := range dollyParts(h, k) {
+			parts = append(parts, d)
 		}
+		if h.HasDollies() {
+			parts = []paper.Sheet{paper.Joined{Called: parts[0].Name(), Parts: parts}}
+		}
+		sheets = append(sheets, parts...)
 	}
 	return sheets
+}
+
+// dollyParts are the sheets of set k, counted from 0, each of as many cabinets as one
+// holds.
+func dollyParts(h *rig.Hung, k int) (parts []layouts.Dolly) {
+	set := setSpan(h, k)
+	for from := set.From; from <= set.To; from += dollyMost {
+		parts = append(parts, dollySheet(h, k, say.Span{From: from, To: min(from+dollyMost-1, set.To)}))
+	}
+	return parts
 }
 
 // dollySheet is the sheet of a span of cabinets of set k, counted from 0.
 func dollySheet(h *rig.Hung, k int, s say.Span) layouts.Dolly {
 	d := layouts.Dolly{
-		ID: h.ID, Revision: h.Job.Revision, Shape: string(h.Shape),
+		ID: h.ID, Shape: string(h.Shape),
 		Above: aboveWords(h, s), Picks: pickHolesOf(h, s), First: firstWords(h, k, s),
 		Rows: pinRows(h, s, false), Caption: dollyCaption(h, s), Boxes: anyPins(h, s, 2),
 		PinsSet: setWords(h, k, s), Sum: splaySum(h, s), Figures: dollyFigures(h, k),
-		LoadOut: loadOut(h, k, s), Code: paper.Code{Text: pinText(h, s.From, s.To), To: pinTarget(h)},
+		LoadOut: loadOut(h, k, s), Code: paper.Code{Text: pinText(h, s.From, s.To)},
 	}
 	d.Word, d.Which = sheetName(h, k, s)
 	d.Sheet = strings.ToUpper(h.ID + " " + d.Word + " " + d.Which)
+	if d.Code.To = d.Sheet; h.Job.URL != "" {
+		d.Address = addressOf(h, d.Sheet)
+		d.Address.Small = true
+	}
 	d.Joins = joinWords(h, k, s)
 	d.Below, d.Ghost = belowWords(h, s)
 	return d

@@ -39,11 +39,12 @@ const Version = "hangpack 0.1"
 // All are all sheets of a pack in their order: the cover and what the venue
 // reads, then those of each stack, then the kit and the cautions.
 func All(j *worked.Job) []Sheet {
-	all := []Sheet{{"cover", "", coverSheet(j)}, {"points", "", pointSheet(j)}, {"points", "", planSheet(j)}}
+	all := []Sheet{{"points", "", pointSheet(j)}, {"points", "", planSheet(j)}}
 	for _, h := range j.Stacks {
 		all = append(all, stackSheets(h)...)
 	}
-	return append(all, Sheet{"kit", "", kitSheet(j)}, Sheet{"cautions", "", cautionSheet(j)})
+	all = append(all, Sheet{"kit", "", kitSheet(j)}, Sheet{"cautions", "", cautionSheet(j)})
+	return append([]Sheet{{"cover", "", coverSheet(j, all)}}, all...)
 }
 
 // stackSheets are the sheets of one stack in their order: or in place of them all one
@@ -54,9 +55,7 @@ func stackSheets(h *rules.Checked) (sheets []Sheet) {
 		add(DoNotFly, doNotFlySheet(h))
 		return sheets
 	}
-	for _, s := range pinSheets(h) {
-		add("pins", s)
-	}
+	add("pins", pinSheet(h))
 	for _, s := range dollySheets(h.Hung) {
 		add("dollies", s)
 	}
@@ -100,6 +99,6 @@ func PackOf(j *worked.Job, sheets []paper.Sheet) (paper.Pack, error) {
 	}
 	return paper.Pack{
 		Letter: j.Letter, Title: j.Title + ", revision " + j.Revision, Day: day, Sheets: sheets,
-		Spine: paper.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date, Revision: j.Revision, Fingerprint: j.Fingerprint},
+		Revision: j.Revision, Spine: paper.Spine{Title: j.Title, Venue: j.Venue, Date: j.Date},
 	}, nil
 }

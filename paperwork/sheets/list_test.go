@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hangpack/layouts/paper"
 	"hangpack/testdata/trials"
 )
 
@@ -28,6 +29,9 @@ func TestEverySheetHasItsPlace(t *testing.T) {
 		last, stack := -1, ""
 		for _, s := range All(j) {
 			drawn[reflect.TypeOf(s.Sheet).String()] = true
+			if joined, ok := s.Sheet.(paper.Joined); ok {
+				drawn[reflect.TypeOf(joined.Parts[0]).String()] = true
+			}
 			if s.Kind == DoNotFly {
 				continue
 			}

@@ -3,6 +3,7 @@ package sheets
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -10,60 +11,143 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hangpack/layouts/paper"
+	"hangpack/paperwork/worked"
 	"hangpack/testdata/trials"
 )
 
-// TestPageNumbers: every page says on its spine which it is and of how many, and
-// wherever another page is named, in words or in a code, the sheet that is meant
-// stands there. Goldens leave these numbers out.
+// A printedPage is a page as it names itself: its sheet, and the mark beside REV.
+type printedPage struct{ sheet, mark string }
+
+var spineFoot = regexp.MustCompile(`^REV (\S+)  ([2-9A-Z]{4}) · ([0-9]+) of ([0-9]+)$`)
+
+// namedPages reads which sheet each page is, and sees that all pages of a sheet follow
+// one another, count themselves, and have one mark on the spine and beside REV.
+func namedPages(t *testing.T, j *worked.Job, pages []string) (all []printedPage) {
+	t.Helper()
+	var says []string
+	for _, page := range pages {
+		words := trials.WordsOn(page)
+		m := spineFoot.FindStringSubmatch(words[1].S)
+		require.NotNil(t, m, words[1].S)
+		assert.Equal(t, j.Revision, m[1])
+		beside := slices.ContainsFunc(words[2:], func(w trials.Word) bool { return w.S == m[2] })
+		assert.True(t, beside, "%s %s: no mark %s beside REV", words[0].S, m[3], m[2])
+		all = append(all, printedPage{words[0].S, m[2]})
+		says = append(says, m[3]+" of "+m[4])
+	}
+	for i := 0; i < len(all); {
+		n := 1
+		for i+n < len(all) && all[i+n] == all[i] {
+			n++
+		}
+		for k := range n {
+			assert.Equal(t, fmt.Sprintf("%d of %d", k+1, n), says[i+k], all[i].sheet)
+		}
+		i += n
+	}
+	return all
+}
+
+// TestPageNumbers: every page says which of its sheet's pages it is, and the cover has
+// the mark and the first page of every other sheet. Goldens leave these out.
 func TestPageNumbers(t *testing.T) {
-	named := 0
+	listed := 0
 	for name, j := range trials.ReadJobs(t) {
-		pdf, pages := paperOf(t, j)
-		spines, sheet := make([]string, len(pages)), make([]string, len(pages))
-		for i, page := range pages {
-			sheet[i] = trials.SheetOf(trials.WordsOn(page))
-		}
-		for _, m := range pdf.Marks {
-			if m.Block == "spine" {
-				spines[m.Page-1] += " " + m.Text
-				continue
-			}
-			if page, means := pageNamed(m); page > 0 {
-				named++
-				require.LessOrEqual(t, page, len(pages), "%s: %s", name, m.Text)
-				assert.Regexp(t, means, sheet[page-1], "%s: %s", name, m.Text)
+		_, pages := paperOf(t, j)
+		all := namedPages(t, j, pages)
+		first := map[string]int{}
+		for i, p := range all {
+			if first[p.sheet] == 0 {
+				first[p.sheet] = i + 1
 			}
 		}
-		for i, says := range spines {
-			assert.Regexp(t, fmt.Sprintf(`· page %d of %d( |$)`, i+1, len(pages)), says, name)
+		rows := coverRows(pages, all)
+		assert.Len(t, rows, len(first)-1, name)
+		for sheet, row := range rows {
+			listed++
+			require.NotZero(t, first[sheet], "%s: %s is in no pack", name, sheet)
+			assert.Equal(t, fmt.Sprint(first[sheet]), row[1], "%s: page of %s", name, sheet)
+			assert.Equal(t, all[first[sheet]-1].mark, row[0], "%s: mark of %s", name, sheet)
 		}
 	}
-	require.Greater(t, named, 100)
+	require.Greater(t, listed, 200)
 }
 
 var (
-	pageInWords = regexp.MustCompile(`^(?:(\S+):|(\S.*)) page ([0-9]+)$`)
-	pageInCode  = regexp.MustCompile(`#page=([0-9]+)$`)
+	onlyMark = regexp.MustCompile(`^[2-9AC-HJ-NP-RT-Y]{4}$`)
+	onlyPage = regexp.MustCompile(`^[0-9]+$`)
 )
 
-// pageNamed is the number of the page that a mark leads to, 0 for none, and the
-// sheet's name: 'SL: page 4' and codes mean the stack's pins, or that it must not fly.
-func pageNamed(m paper.Mark) (page int, means string) {
-	const pins = " (PINS|DO NOT FLY)"
-	if says := pageInWords.FindStringSubmatch(m.Text); says != nil {
-		page = int(trials.Number(says[3]))
-		if says[1] != "" {
-			return page, "^" + regexp.QuoteMeta(says[1]) + pins
+// coverRows are the mark and the page that the cover has for each sheet: three words on
+// a line, behind the stack's id where it begins the line.
+func coverRows(pages []string, all []printedPage) map[string][2]string {
+	rows := map[string][2]string{}
+	of := ""
+	for i, page := range pages {
+		if all[i].sheet != "COVER" {
+			continue
 		}
-		stack, kind, found := strings.Cut(says[2], " ")
-		if !found {
-			return page, "^" + strings.ToUpper(says[2])
+		words := trials.WordsOn(page)
+		for k := 0; k+2 < len(words); k++ {
+			if !onlyMark.MatchString(words[k+1].S) || !onlyPage.MatchString(words[k+2].S) || words[k].Y != words[k+1].Y {
+				continue
+			}
+			if before := words[k-1]; before.Y == words[k].Y && !onlyPage.MatchString(before.S) {
+				of = strings.TrimPrefix(before.S+" ", "job ")
+			}
+			rows[of+words[k].S] = [2]string{words[k+1].S, words[k+2].S}
 		}
-		return page, "^" + regexp.QuoteMeta(stack) + " " + strings.ToUpper(kind)
 	}
-	if says := pageInCode.FindStringSubmatch(m.Text); says != nil {
-		return int(trials.Number(says[1])), pins
+	return rows
+}
+
+// TestCodesLeadToTheirSheets: every address in a code leads to the sheet that it stands
+// on, by its name or by its page; those of the cover to the pins of each stack. Codes of
+// text name the stack, the revision and the mark of their sheet.
+func TestCodesLeadToTheirSheets(t *testing.T) {
+	addresses := 0
+	for name, j := range trials.ReadJobs(t) {
+		pdf, pages := paperOf(t, j)
+		all := namedPages(t, j, pages)
+		for _, m := range pdf.Marks {
+			if m.Kind != "code" {
+				continue
+			}
+			on := all[m.Page-1]
+			if !strings.HasPrefix(m.Text, "http") {
+				assert.Contains(t, m.Text, fmt.Sprintf(" REV %s %s ", strings.ToUpper(j.Revision), on.mark), "%s: %s", name, on.sheet)
+				continue
+			}
+			addresses++
+			leadsTo(t, m, on.sheet, all)
+		}
 	}
-	return 0, ""
+	require.Greater(t, addresses, 40)
+}
+
+var (
+	byName = regexp.MustCompile(`#nameddest=([A-Z0-9-]+)$`)
+	byPage = regexp.MustCompile(`(?:#page=|/)([0-9]+)$`)
+)
+
+// leadsTo holds where the address of a code leads against the sheet that it stands on.
+func leadsTo(t *testing.T, m paper.Mark, on string, all []printedPage) {
+	t.Helper()
+	if says := byName.FindStringSubmatch(m.Text); says != nil {
+		if on == "COVER" {
+			assert.Regexp(t, "-PINS$", says[1])
+			assert.True(t, slices.ContainsFunc(all, func(p printedPage) bool { return strings.ReplaceAll(p.sheet, " ", "-") == says[1] }), m.Text)
+			return
+		}
+		assert.Equal(t, strings.ReplaceAll(on, " ", "-"), says[1])
+	}
+	if says := byPage.FindStringSubmatch(m.Text); says != nil {
+		to := int(trials.Number(says[1]))
+		require.LessOrEqual(t, to, len(all), m.Text)
+		if on == "COVER" {
+			on = strings.Fields(all[to-1].sheet)[0] + " PINS"
+		}
+		assert.Equal(t, on, all[to-1].sheet)
+		assert.True(t, to == 1 || all[to-2].sheet != on, "%s: not the first page of %s", m.Text, on)
+	}
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hangpack/layouts"
+	"hangpack/layouts/paper"
 	"hangpack/layouts/parts"
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
@@ -17,17 +18,17 @@ import (
 // pinsMost is how many cabinets one pin sheet holds.
 const pinsMost = 16
 
-// pinSheets are the pin sheets of a stack.
-func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
+// pinSheet is the pin sheet of a stack, which may take more than one page.
+func pinSheet(h *rules.Checked) paper.Sheet {
+	sheet := paper.Joined{Called: pinName(h.Hung)}
 	spans := pinSpans(h.Hung)
 	for i, s := range spans {
 		p := layouts.Pins{
-			Target: pinTarget(h.Hung), Sheet: h.ID + " PINS", Head: stackHead(h.Hung),
+			Sheet: sheet.Called, Head: stackHead(h.Hung),
 			Rows: pinRows(h.Hung, s, true), Caption: pinCaption(h.Hung, s), Boxes: anyPins(h.Hung, s, 2),
 			Side: sideView(h.Hung, s), Code: codeOf(h),
 		}
 		if len(spans) > 1 {
-			p.Sheet += fmt.Sprintf(" %d of %d", i+1, len(spans))
 			p.Head.Says += fmt.Sprintf(" · cabinets %d to %d", s.From, s.To)
 		}
 		if i == 0 {
@@ -35,12 +36,11 @@ func pinSheets(h *rules.Checked) (sheets []layouts.Pins) {
 			p.Bar, p.Strip = h.Bar.Key+" · "+rules.PickHoleWords(h.Hung), &strip
 			p.Figures, p.Notes = pinFigures(h), pinNotes(h)
 		} else {
-			p.Target = ""
 			p.Above = fmt.Sprintf("cabinet %d, on the sheet before", s.From-1)
 		}
-		sheets = append(sheets, p)
+		sheet.Parts = append(sheet.Parts, p)
 	}
-	return sheets
+	return sheet
 }
 
 // pinSpans cuts a stack into pin sheets: of at most 16 cabinets, cut between

@@ -28,7 +28,7 @@ func TestWaysToSetPins(t *testing.T) {
 					edits = []string{not, "", "practice: {", "practice: {pins_set: " + way + ", "}
 				}
 				h := day(t, edits...)
-				sheet, card := dollySheets(h.Hung)[1], liftSheet(h).Cards[2]
+				sheet, card := dollyParts(h.Hung, 1)[0], liftSheet(h).Cards[2]
 				if tt.dolly == asks {
 					assert.Empty(t, sheet.PinsSet, "the sheet asks")
 				} else {

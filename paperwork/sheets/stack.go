@@ -20,7 +20,7 @@ func stackHead(h *rig.Hung) parts.Head {
 		picks = "two picks"
 	}
 	return parts.Head{
-		ID: h.ID, Name: h.Name, Revision: h.Job.Revision, Shape: string(h.Shape),
+		ID: h.ID, Name: h.Name, Shape: string(h.Shape),
 		Says: fmt.Sprintf("%s · %s · %s", say.Count(len(h.Cabinets), "cabinet"), h.Unit().Load(h.Finished.Centre.Mass), picks),
 	}
 }
@@ -95,44 +95,45 @@ func aimOf(h *rig.Hung, n int) string {
 // datumOf is what the plan is measured from, in words.
 func datumOf(j *worked.Job) string { return say.Given(j.Datum) }
 
-// pinTarget names a stack's pin sheet to codes and clicks.
-func pinTarget(h *rig.Hung) string { return "pins " + h.ID }
+// The names of some sheets of a stack: codes and clicks call them by these.
+func pinName(h *rig.Hung) string         { return h.ID + " PINS" }
+func calculationName(h *rig.Hung) string { return h.ID + " CALCULATION" }
 
-// codeOf is a stack's code on the cover and on its pin sheet: the job's address
-// with page and stack filled in, or without one all pins as text.
+// codeOf is a stack's code on the cover and on its pin sheet: the job's address of that
+// sheet, or without one all pins as text.
 func codeOf(h *rules.Checked) paper.Code {
 	switch {
 	case h.Held():
-		return paper.Code{Text: heldText(h.Hung), To: pinTarget(h.Hung)}
+		return paper.Code{Text: codeHead(h.Hung) + " DO NOT FLY", To: stackHead(h.Hung).HeldName()}
 	case h.Job.URL == "":
-		return paper.Code{Text: pinText(h.Hung, 1, len(h.Cabinets)), To: pinTarget(h.Hung)}
+		return paper.Code{Text: pinText(h.Hung, 1, len(h.Cabinets)), To: pinName(h.Hung)}
 	}
-	return paper.Code{Text: addressOf(h.Hung), To: pinTarget(h.Hung)}
+	return addressOf(h.Hung, pinName(h.Hung))
 }
 
-// addressOf is the job's address for this stack. An address without placeholders
-// gets the page as a fragment. Source: RFC 8118, section 3 (page=).
-func addressOf(h *rig.Hung) string {
-	url := h.Job.URL
-	if !strings.Contains(url, "{page}") && !strings.Contains(url, "{stack}") {
-		return url + "#page={page}"
+// addressOf is the job's address of a stack's sheet. One without placeholders gets the
+// sheet's name as a fragment, which leads right when pages before it come or go.
+// Source: RFC 8118, section 3 (nameddest=).
+func addressOf(h *rig.Hung, sheet string) paper.Code {
+	url := strings.ReplaceAll(h.Job.URL, "{stack}", h.ID)
+	if !strings.Contains(h.Job.URL, "{page}") && !strings.Contains(h.Job.URL, "{stack}") {
+		url += "#nameddest=" + paper.Destination(sheet)
 	}
-	return strings.ReplaceAll(url, "{stack}", h.ID)
+	return paper.Code{Text: url, To: sheet}
 }
 
 // codeHead is what every code that carries text begins with: which stack, which
-// revision, which job. It is in the letters of a QR code's alphanumeric mode.
-func codeHead(h *rig.Hung) string {
-	return strings.ToUpper(fmt.Sprintf("%s REV %s %s", h.ID, h.Job.Revision, h.Job.Fingerprint))
-}
+// revision, the mark of the sheet that it stands on. It is in the letters of a QR code's
+// alphanumeric mode.
+func codeHead(h *rig.Hung) string { return h.ID + " REV {rev} {mark}" }
 
-// pinText is the pick holes and the holes of cabinets from to, both counted
-// from 1, as a phone shows them with no network: 'SL REV B 3F9A1C07 PICK 22
-// 1:0 2:0.5'.
+// pinText is the pick holes, where the first cabinet is among them, and the holes of
+// cabinets from to, both counted from 1, as a phone shows them with no network: 'SL REV B
+// 7KQ2 PICK 22 1:0 2:0.5'.
 func pinText(h *rig.Hung, from, to int) string {
-	parts := []string{codeHead(h), "PICK"}
-	for _, hole := range h.Holes {
-		parts = append(parts, h.Label(hole).Text)
+	parts := []string{codeHead(h)}
+	if from == 1 {
+		parts = append(parts, pickText(h))
 	}
 	for n := from; n <= to; n++ {
 		parts = append(parts, fmt.Sprintf("%d:%s", n, h.Cabinets[n-1].Hole.Label))
@@ -140,5 +141,14 @@ func pinText(h *rig.Hung, from, to int) string {
 	return strings.Join(parts, " ")
 }
 
-// heldText is all that the code of a held stack says: no pins.
-func heldText(h *rig.Hung) string { return codeHead(h) + " DO NOT FLY" }
+// pickText is the pick holes of a stack in its code: 'PICK 22', 'PICK FRONT 5 REAR 33'.
+func pickText(h *rig.Hung) string {
+	words := []string{"PICK"}
+	for i, hole := range h.Holes {
+		if end := h.End(i); end != "" {
+			words = append(words, strings.ToUpper(string(end)))
+		}
+		words = append(words, h.Label(hole).Text)
+	}
+	return strings.Join(words, " ")
+}

@@ -34,8 +34,8 @@ func TextOf(pages []string, prefix string) string {
 
 // InkIn is the texts of some pages, and after those of a block how many lines and
 // outlines it has, with a digest of where they stand and what they are drawn with.
-// An empty line parts pages. Which number a page has is left out, so that one more
-// sheet before it does not matter: TestPageNumbers holds the numbers.
+// An empty line parts pages. What says the same whatever it is, as marks and numbers of
+// pages, is left out: TestPageNumbers holds those.
 func InkIn(pdf paper.Drawn) string {
 	var b strings.Builder
 	last, strokes, digest := paper.Mark{}, 0, fnv.New32a()
@@ -46,6 +46,9 @@ func InkIn(pdf paper.Drawn) string {
 		strokes, digest = 0, fnv.New32a()
 	}
 	for _, m := range pdf.Marks {
+		if m.Apart {
+			continue
+		}
 		if m.Page != last.Page || m.In != last.In {
 			end()
 		}

@@ -1,0 +1,104 @@
+package paper
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/binary"
+	"encoding/hex"
+	"hash"
+	"math"
+)
+
+// An Identity is a sheet of a pack by what it says: its name, the mark that is printed
+// on it, and the whole digest, in hex, that the mark is made of. Two sheets of one name
+// say the same if their digests are equal, whatever pack they are in.
+type Identity struct{ Name, Mark, Digest string }
+
+// markLetters are what marks are made of: no two of them look alike on a poor copy.
+const markLetters = "23456789ACDEFGHJKLMNPQRTUVWXY"
+
+// WidestMark takes as much room as any mark.
+const WidestMark = "WWWW"
+
+// markOf makes a mark of a digest.
+func markOf(digest []byte) string {
+	n := binary.BigEndian.Uint64(digest)
+	mark := make([]byte, len(WidestMark))
+	for i := range mark {
+		mark[i] = markLetters[n%uint64(len(markLetters))]
+		n /= uint64(len(markLetters))
+	}
+	return string(mark)
+}
+
+// An inked sheet is what it says: a digest of its ink, and the sheets whose marks it
+// shows.
+type inked struct {
+	own   []byte
+	shows []string
+}
+
+// anyRevision stands on sheets while their ink is taken: a long one makes lines break
+// elsewhere, and the sheet says the same.
+const anyRevision = "A"
+
+// ink draws a sheet into no PDF, to take a digest of its ink.
+func (p Pack) ink(s Sheet) (inked, error) {
+	c := newCanvas(p.Letter, anyRevision)
+	pages := s.Pages(c)
+	for i, pg := range pages {
+		c.page, c.before = i+1, len(c.blocks)
+		c.drawPage(p.Spine, s.Name(), pg, i, len(pages))
+	}
+	sum := sha256.New()
+	for _, m := range c.marks {
+		if !m.Apart {
+			m.write(sum)
+		}
+	}
+	return inked{sum.Sum(nil), c.shows}, c.err
+}
+
+// write adds all that is seen of a piece of ink to a digest, lengths to 0.01 mm.
+func (m Mark) write(to hash.Hash) {
+	var b bytes.Buffer
+	number := func(x float64) { b.Write(binary.AppendVarint(nil, int64(math.Round(x*100)))) }
+	for _, x := range []float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill)} {
+		number(x)
+	}
+	for _, corner := range m.Corners {
+		number(corner[0])
+		number(corner[1])
+	}
+	for _, is := range []bool{m.Bold, m.White, m.Dashed} {
+		b.WriteByte(map[bool]byte{true: 1}[is])
+	}
+	b.WriteString(m.Kind + "\x00" + m.Text + "\x00")
+	to.Write(b.Bytes())
+}
+
+// identify gives every sheet its digest and its mark. A sheet that shows the marks of
+// others says something else when they do.
+func (l *Laid) identify() {
+	own := map[string][]byte{}
+	for _, s := range l.sheets {
+		own[s.Name] = s.own
+	}
+	for i := range l.sheets {
+		s, sum := &l.sheets[i], sha256.New()
+		sum.Write(s.own)
+		for _, name := range s.shows {
+			sum.Write(own[name])
+		}
+		digest := sum.Sum(nil)
+		s.Mark, s.Digest = markOf(digest), hex.EncodeToString(digest)
+	}
+}
+
+// Identities are those of all sheets of the pack, in their order.
+func (l *Laid) Identities() (all []Identity) {
+	for _, s := range l.sheets {
+		all = append(all, s.Identity)
+	}
+	return all
+}
