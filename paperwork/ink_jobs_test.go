@@ -116,8 +116,8 @@ func (g *crowd) job() string {
 		types = append(types, g.key(fmt.Sprintf("c%d", n)))
 	}
 	w("gear:\n  cabinets:")
-	for _, t := range types {
-		g.cabinet(w, t)
+	for n, t := range types {
+		g.cabinet(w, n, t)
 	}
 	rig := g.rig(w)
 	w("stacks:")

@@ -50,10 +50,11 @@ type writer struct {
 	limits   []limit
 }
 
-// A cabinet is the key of a type, whether its holes are for the joint above it, and
+// A cabinet is the key of a type and its number, whether its holes are for the joint above it, and
 // about what it is like; metres from its hinge pin.
 type cabinet struct {
 	key           string
+	number        int
 	above         bool
 	kg            float64
 	front, arm    float64
