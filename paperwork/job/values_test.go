@@ -162,6 +162,17 @@ func TestTransport(t *testing.T) {
 	}
 }
 
+// TestAddresses: an address ends with the fragment of a page or with none.
+func TestAddresses(t *testing.T) {
+	for url, right := range map[string]bool{
+		"https://x.example/a.pdf": true, "https://x.example/a.pdf#page={page}": true, "https://x.example/{stack}/{page}": true, "https://x.example/a%23b.pdf": true,
+		"https://x.example/a.pdf#": false, "https://x.example/a.pdf#{stack}": false, "https://x.example/a.pdf#page={page}&zoom=80": false,
+		"https://x.example/a.pdf#page=4": false, "https://x.example/#a?b#page={page}": false,
+	} {
+		assert.Equal(t, right, urlWrong(url) == "", url)
+	}
+}
+
 // TestOrderAsTheBarHangs: hole 4 is 1 mm behind hole 3 and 220 mm above it, so
 // with the bar's front up by 1 deg it hangs cos 1 + 220 sin 1 = 4.8 mm behind.
 // The bar's tilt is the aim less the first splay: 1 deg - 2 deg.
