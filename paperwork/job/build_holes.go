@@ -15,7 +15,7 @@ func (b builder) holes(v *value) (holes []Hole) {
 	if v == nil {
 		return nil
 	}
-	labels, splays := map[string]int{}, map[float64]int{}
+	labels, splays := labelled{}, map[float64]int{}
 	for _, item := range v.items {
 		label, splay := item, item
 		if item.fields != nil {
@@ -23,7 +23,7 @@ func (b builder) holes(v *value) (holes []Hole) {
 		}
 		b.bareLabel(item)
 		b.uniqueSplay(splays, splay)
-		b.unique(labels, label)
+		b.uniqueLabel(labels, label)
 		holes = append(holes, Hole{label.text, splay.num})
 	}
 	if !v.sound() {
@@ -39,6 +39,29 @@ func (b builder) bareLabel(item *value) {
 	}
 	if item.fields == nil && !item.bad && !labels.MatchString(item.text) {
 		b.in.at(item, "%s is too long for a label; write {label: …, splay: %s}", item.text, item.text)
+	}
+}
+
+// labelled are the labels of one list, by how they read.
+type labelled map[string]*value
+
+// alike makes one of the letters and figures that are taken for each other on paper, on
+// stamped metal and over the radio.
+var alike = strings.NewReplacer("O", "0", "I", "1", "S", "5", "B", "8", "Z", "2")
+
+// uniqueLabel complains of a label that stands for the second time in its list, or that
+// reads like another one there.
+func (b builder) uniqueLabel(seen labelled, v *value) {
+	if v == nil || v.bad {
+		return
+	}
+	switch first := seen[alike.Replace(v.text)]; {
+	case first == nil:
+		seen[alike.Replace(v.text)] = v
+	case first.text == v.text:
+		b.in.at(v, "%q stands here again; it is already on line %d", v.text, first.line)
+	default:
+		b.in.at(v, "%q reads like %q on line %d, as O and 0, I and 1, S and 5, B and 8, Z and 2 do; mark one of the two holes otherwise", v.text, first.text, first.line)
 	}
 }
 
@@ -157,13 +180,13 @@ func (b builder) spaced(v *value) {
 }
 
 func (b builder) listedHoles(items []*value) (holes []PickHole) {
-	seen := map[string]int{}
+	seen := labelled{}
 	for _, item := range items {
 		if item.fields == nil {
 			continue
 		}
 		label := item.field("label")
-		b.unique(seen, label)
+		b.uniqueLabel(seen, label)
 		plain := !label.quoted && isCanonical(label.text)
 		holes = append(holes, PickHole{label.text, plain, b.in.offset(item)})
 	}

@@ -173,6 +173,18 @@ func TestAddresses(t *testing.T) {
 	}
 }
 
+// TestLabelsThatLookAlike: each pair of letter and figure is one label too many in a list
+// of pick holes, and in two lists none.
+func TestLabelsThatLookAlike(t *testing.T) {
+	for _, pair := range []string{"O0", "I1", "S5", "B8", "Z2"} {
+		_, complaints := readText(with(t, base(t), "label: F2", "label: F"+pair[:1], "label: 3", "label: F"+pair[1:], "rear_hole: 3", "rear_hole: F"+pair[1:]))
+		require.Len(t, complaints, 1, pair)
+		assert.Contains(t, complaints[0].Message, "reads like \"F"+pair[:1]+"\" on line 57", pair)
+		_, complaints = readText(with(t, base(t), "label: F2", "label: F"+pair[:1], "label: C, splay", "label: F"+pair[1:]+", splay"))
+		assert.Empty(t, complaints, "%s: in two lists", pair)
+	}
+}
+
 // TestOrderAsTheBarHangs: hole 4 is 1 mm behind hole 3 and 220 mm above it, so
 // with the bar's front up by 1 deg it hangs cos 1 + 220 sin 1 = 4.8 mm behind.
 // The bar's tilt is the aim less the first splay: 1 deg - 2 deg.
