@@ -77,25 +77,47 @@ func (b builder) uniqueSplay(seen map[float64]int, v *value) {
 	seen[v.num] = v.line
 }
 
-// transport finds the hole for the truck: by its label, else by its degrees.
+// transport finds the hole for the truck: by its label, or by its degrees where these
+// are no other hole's label.
 func (b builder) transport(cabinet *value, holes []Hole) *Hole {
 	v := cabinet.field("transport")
 	if v == nil || v.bad || len(holes) == 0 {
 		return nil
 	}
+	called, set := withLabel(holes, v.text), (*Hole)(nil)
+	if number.MatchString(v.text) {
+		set = withSplay(holes, float(v.text))
+	}
+	switch {
+	case called != nil && set != nil && called != set:
+		b.in.at(v, "%s is the label of the hole of %s degrees and the degrees of the hole %s; %s", v.text, degreesText(called.Splay), set.Label, oneOfTwo(holes, called, set))
+	case called != nil:
+		return called
+	case set != nil:
+		return set
+	case number.MatchString(v.text):
+		b.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
+	default:
+		b.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
+	}
+	return nil
+}
+
+// oneOfTwo says how to write either of two holes so that it is taken for no other one.
+func oneOfTwo(holes []Hole, called, set *Hole) string {
+	degrees, label := degreesText(called.Splay), set.Label
+	if withLabel(holes, degrees) != nil || number.MatchString(label) && withSplay(holes, float(label)) != nil {
+		return "write labels in splay_holes that are no other hole's degrees"
+	}
+	return fmt.Sprintf("write %s for the one, %s for the other", degrees, label)
+}
+
+func withLabel(holes []Hole, label string) *Hole {
 	for i := range holes {
-		if holes[i].Label == v.text {
+		if holes[i].Label == label {
 			return &holes[i]
 		}
 	}
-	if number.MatchString(v.text) {
-		if h := withSplay(holes, float(v.text)); h != nil {
-			return h
-		}
-		b.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
-		return nil
-	}
-	b.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
 	return nil
 }
 

@@ -151,12 +151,12 @@ func TestLabels(t *testing.T) {
 	}
 }
 
-// TestTransport: by label first, then by degrees.
+// TestTransport: by label or by degrees, where only one hole is meant by either.
 func TestTransport(t *testing.T) {
 	labels := "        - {label: A, splay: 0}\n        - {label: B, splay: 5}\n"
-	swapped := "        - {label: 5, splay: 0}\n        - {label: B, splay: 5}\n"
-	for want, transport := range map[Hole]string{{"5", 0}: "5", {"B", 5}: "B", {"C", 7.5}: "7.50"} {
-		j, complaints := readText(with(t, base(t), labels, swapped, "    down-cabinet:\n", "    down-cabinet:\n      transport: "+transport+"\n"))
+	others := "        - {label: 4, splay: 0}\n        - {label: B, splay: 5}\n        - {label: 6, splay: 6}\n"
+	for transport, want := range map[string]Hole{"4": {"4", 0}, "0": {"4", 0}, "B": {"B", 5}, "5": {"B", 5}, "6": {"6", 6}, "7.50": {"C", 7.5}} {
+		j, complaints := readText(with(t, base(t), labels, others, "    down-cabinet:\n", "    down-cabinet:\n      transport: "+transport+"\n"))
 		require.Empty(t, complaints)
 		assert.Equal(t, &want, j.Stacks[1].Cabinets[0].Transport)
 	}
