@@ -77,6 +77,12 @@ func JointHole(at job.Hole) parts.JointHole {
 	return p
 }
 
+// showHole is the hole of the joint above cabinet n in running words, as it flies.
+func showHole(h *rig.Hung, n int) string {
+	at := h.Cabinets[n-1].Hole
+	return say.Hole(at.Label, at.Splay)
+}
+
 // label joins a word and the end of the bar it is at.
 func label(word string, end rig.End) string {
 	if end == "" {
