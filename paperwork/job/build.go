@@ -28,7 +28,7 @@ func (b builder) build(root *value) *Job {
 		Title: root.word("job.title"), Venue: root.word("job.venue"),
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
 		PreparedBy: root.word("job.prepared_by"), Contact: root.word("job.contact"),
-		Datum: root.word("job.datum"), HeightsFrom: root.word("job.heights_from"),
+		Note: root.word("job.note"), Datum: root.word("job.datum"), HeightsFrom: root.word("job.heights_from"),
 		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),

@@ -157,6 +157,9 @@ func inclinometer(h *rig.Hung) []parts.FigureLine {
 // pinNotes are the sentences under the figures.
 func pinNotes(h *rules.Checked) []string {
 	var notes []string
+	if note := noteOf(h); note != "" {
+		notes = append(notes, note)
+	}
 	if steer := steerWords(h.Hung); steer != "" {
 		notes = append(notes, steer)
 	}
