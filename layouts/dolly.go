@@ -42,7 +42,7 @@ func (d Dolly) part(from, to int) Dolly {
 		d.Above, d.First, d.Picks = "cabinet "+all[from-1].Number+", on the sheet before", "", nil
 	}
 	if to < len(all) {
-		d.Below, d.Ghost = "cabinet "+all[to].Number+" below", "hole "+all[to].Hole.Label+" on the next sheet"
+		d.Below, d.Ghost = "cabinet "+all[to].Number+" below", all[to].Ghost
 	}
 	return d
 }

@@ -28,6 +28,7 @@ type Pins struct {
 type PinRow struct {
 	Number, Type string
 	Hole         parts.JointHole
+	Ghost        string // 'hole 1 on the next sheet': what stands for its joint on the page before its own
 	Ladder       parts.Ladder
 	Ordinal      string // '3rd of 9'
 	Pins         int    // link pins of the joint: 1 or 2

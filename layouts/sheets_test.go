@@ -79,7 +79,7 @@ func TestSheetsFlowFromPageToPage(t *testing.T) {
 func TestDollySheetsAreCut(t *testing.T) {
 	d := Dolly{Sheet: "SL DOLLY A", ID: "SL", Word: "dolly", Which: "A", Code: paper.Code{Text: "SL A"}, LoadOut: "pull the pins"}
 	for i := range 11 {
-		d.Rows = append(d.Rows, PinRow{Number: fmt.Sprint(i + 1), Type: "big cabinet", Hole: parts.JointHole{Label: fmt.Sprintf("%d.25", i)}, Pins: 2})
+		d.Rows = append(d.Rows, PinRow{Number: fmt.Sprint(i + 1), Type: "big cabinet", Hole: parts.JointHole{Label: fmt.Sprintf("%d.25", i)}, Ghost: fmt.Sprintf("hole %d.25 on the next sheet", i), Pins: 2})
 	}
 	whole := draw(t, false, d)
 	require.Equal(t, 2, whole.Pages)

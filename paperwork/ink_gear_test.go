@@ -44,9 +44,9 @@ func (g *crowd) labels(n int) (list string, given []string) {
 
 const joints = 24 // holes of every joint
 
-func (g *crowd) cabinet(w writer, key string) {
+func (g *crowd) cabinet(w writer, n int, key string) {
 	front, depth := g.between(120, 450)*g.size, g.between(250, 700)*g.size
-	w("    %s:\n      name: %q\n      mass: %.1f kg", key, g.text("Cabinet "+key[:2], 32), min(500, max(1, g.between(8, 90)*g.size*g.size)))
+	w("    %s:\n      name: \"%s%c%c\"\n      mass: %.1f kg", key, g.text("Cabinet ", 30), 'A'+n/10, 'A'+n%10, min(500, max(1, g.between(8, 90)*g.size*g.size)))
 	w("      width: %s\n      depth: %.0f mm\n      front_height: %.1f mm\n      back_height: %.1f mm", g.length(min(4900, g.between(400, 1300)*g.size)), depth, front, max(5, front*g.between(0.5, 1)))
 	w("      hinge_pitch: %.1f mm\n      link_arm: %.1f mm", max(5, front), min(3000, max(20, depth*g.between(0.5, 0.95))))
 	if not := g.unknown || g.Intn(8) == 0; not && g.unknowns < 3 { // the most of one stack

@@ -116,8 +116,8 @@ func (g *crowd) job() string {
 		types = append(types, g.key(fmt.Sprintf("c%d", n)))
 	}
 	w("gear:\n  cabinets:")
-	for _, t := range types {
-		g.cabinet(w, t)
+	for n, t := range types {
+		g.cabinet(w, n, t)
 	}
 	rig := g.rig(w)
 	w("stacks:")
@@ -132,6 +132,7 @@ func (g *crowd) job() string {
 func (g *crowd) head(w writer) {
 	w("job:\n  title: %q\n  venue: %q\n  date: 2027-12-28\n  revision: %q", g.text("A show", 72), g.text("A hall", 72), g.pick("A", "r.2-x", "WWWWWW"))
 	w("  prepared_by: %q\n  contact: %q\n  datum: %q\n  heights_from: %q", g.text("me", 120), g.text("here", 120), g.text("the edge", 120), g.text("arena floor", 120))
+	w("  note: %q", g.text("the long ladder", 240))
 	if g.Intn(2) == 0 {
 		w("  url: https://paper.example/%s", g.pick("a.pdf", "{stack}.pdf", strings.Repeat("long/", 18)+"{page}"))
 	}
@@ -152,6 +153,9 @@ func (g *crowd) otherPoints(w writer) {
 
 func (g *crowd) stack(w writer, n int, types []string, r setup) {
 	w("  - id: %s\n    name: %q", g.id(n), g.text("Main", 48))
+	if g.Intn(2) == 0 {
+		w("    note: %q", g.text("mind the balcony", 240))
+	}
 	if g.Intn(2) == 0 {
 		w("    shape: %s", g.pick("square", "circle", "triangle", "diamond"))
 	}

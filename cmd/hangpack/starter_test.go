@@ -21,7 +21,7 @@ func TestStarterInFull(t *testing.T) {
 	assert.True(t, strings.HasPrefix(text, "# yaml-language-server: $schema=hangpack.schema.json\n"))
 	_, text, _ = strings.Cut(text, "\n\n") // what is above is no key
 	full := spare.ReplaceAllString(text, "$1$2")
-	require.Equal(t, 12, len(strings.Split(text, "# "))-len(strings.Split(full, "# ")), full)
+	require.Equal(t, 13, len(strings.Split(text, "# "))-len(strings.Split(full, "# ")), full)
 	require.NoError(t, os.Mkdir("gear", 0o755))
 	require.NoError(t, os.WriteFile("gear/our-columns.yaml", []byte("gear:\n  dollies:\n    spare-dolly: {takes: 2, mass: 9 kg, deck_height: 150 mm}\n"), 0o644))
 	require.NoError(t, os.WriteFile("full.yaml", []byte(full), 0o644))

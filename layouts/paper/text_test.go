@@ -74,6 +74,11 @@ func TestWrap(t *testing.T) {
 			}
 		}
 	}
+	for w := 14.0; w < 80; w++ { // a hole's degrees stand beside its label
+		for _, line := range c.Wrap(Text, w, "then link pins out, to hole C (1.5°), locked, and hole A (0°).") {
+			assert.False(t, strings.HasPrefix(line, "("), line)
+		}
+	}
 	assert.Empty(t, c.Wrap(Text, 20, ""))
 	assert.NotEmpty(t, c.Wrap(Text, -1, "ends all the same"))
 }

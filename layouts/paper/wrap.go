@@ -32,11 +32,12 @@ func (c *Canvas) Wrap(f Face, w float64, s string) (lines []string) {
 	return lines
 }
 
-// wordsOf cuts a text at blanks, and leaves a figure together with its unit.
+// wordsOf cuts a text at blanks, and leaves a figure together with its unit, the label of a
+// hole with its degrees.
 func wordsOf(s string) (words []string) {
 	for _, word := range strings.Fields(s) {
 		n := len(words)
-		if n > 0 && goesOn(words[n-1], word) {
+		if n > 0 && (goesOn(words[n-1], word) || degreesBeside(word)) {
 			words[n-1] += " " + word
 			continue
 		}
@@ -50,6 +51,11 @@ func wordsOf(s string) (words []string) {
 }
 
 const digits = "0123456789"
+
+// degreesBeside reports whether a word is the degrees of the hole before it: '(1.5°)'.
+func degreesBeside(word string) bool {
+	return word[0] == '(' && strings.HasSuffix(strings.TrimRight(word, ".,;:"), "°)")
+}
 
 // goesOn reports whether a word goes on with the length that the one before it
 // begins: inches after feet, a fraction after whole inches.

@@ -28,7 +28,7 @@ func (b builder) build(root *value) *Job {
 		Title: root.word("job.title"), Venue: root.word("job.venue"),
 		Date: root.word("job.date"), Revision: root.word("job.revision"),
 		PreparedBy: root.word("job.prepared_by"), Contact: root.word("job.contact"),
-		Datum: root.word("job.datum"), HeightsFrom: root.word("job.heights_from"),
+		Note: root.word("job.note"), Datum: root.word("job.datum"), HeightsFrom: root.word("job.heights_from"),
 		URL: root.word("job.url"), Spares: root.number("job.spares"),
 		Letter: root.word("paper.size") == "Letter", Imperial: root.word("paper.units") == "imperial",
 		Practice:    practice(root.field("practice")),
@@ -59,6 +59,7 @@ func (b builder) uniqueIDs(root *value) {
 // gear reads what the stacks are made of.
 func (b builder) gear(root *value) gear {
 	all := b.in.allGear(root)
+	b.uniqueNames(all.field("cabinets"))
 	cabinets := each(all, "cabinets", b.cabinet)
 	bar := func(key string, v *value) *Bar { return b.bar(key, v, cabinets) }
 	return gear{
@@ -82,6 +83,32 @@ func (b builder) unique(seen map[string]int, v *value) {
 		return
 	}
 	seen[v.text] = v.line
+}
+
+// uniqueNames complains of a type of cabinet that prints under the name of another one:
+// nobody could tell the two apart on paper.
+func (b builder) uniqueNames(cabinets *value) {
+	if cabinets == nil {
+		return
+	}
+	seen := map[string]*value{}
+	for _, key := range cabinets.names {
+		name := printedName(key, cabinets.fields[key])
+		if first := seen[name.text]; !name.bad && first != nil {
+			b.in.at(name, "a type of cabinet prints as %q already, %s; give this one another name", clipped(name.text), first.from(name.spot))
+		}
+		if !name.bad {
+			seen[name.text] = name
+		}
+	}
+}
+
+// printedName is what a type of cabinet prints as: its name, or its key where it has none.
+func printedName(key string, v *value) *value {
+	if own := v.field("name"); own != nil {
+		return own
+	}
+	return &value{key: v.key, spot: v.home, text: key}
 }
 
 // each reads the gear of one kind, by name. It is nil where another complaint

@@ -15,7 +15,7 @@ func (b builder) holes(v *value) (holes []Hole) {
 	if v == nil {
 		return nil
 	}
-	labels, splays := map[string]int{}, map[float64]int{}
+	labels, splays := labelled{}, map[float64]int{}
 	for _, item := range v.items {
 		label, splay := item, item
 		if item.fields != nil {
@@ -23,7 +23,7 @@ func (b builder) holes(v *value) (holes []Hole) {
 		}
 		b.bareLabel(item)
 		b.uniqueSplay(splays, splay)
-		b.unique(labels, label)
+		b.uniqueLabel(labels, label)
 		holes = append(holes, Hole{label.text, splay.num})
 	}
 	if !v.sound() {
@@ -42,6 +42,29 @@ func (b builder) bareLabel(item *value) {
 	}
 }
 
+// labelled are the labels of one list, by how they read.
+type labelled map[string]*value
+
+// alike makes one of the letters and figures that are taken for each other on paper, on
+// stamped metal and over the radio.
+var alike = strings.NewReplacer("O", "0", "I", "1", "S", "5", "B", "8", "Z", "2")
+
+// uniqueLabel complains of a label that stands for the second time in its list, or that
+// reads like another one there.
+func (b builder) uniqueLabel(seen labelled, v *value) {
+	if v == nil || v.bad {
+		return
+	}
+	switch first := seen[alike.Replace(v.text)]; {
+	case first == nil:
+		seen[alike.Replace(v.text)] = v
+	case first.text == v.text:
+		b.in.at(v, "%q stands here again; it is already on line %d", v.text, first.line)
+	default:
+		b.in.at(v, "%q reads like %q on line %d, as O and 0, I and 1, S and 5, B and 8, Z and 2 do; mark one of the two holes otherwise", v.text, first.text, first.line)
+	}
+}
+
 // uniqueSplay complains of a splay that stands for the second time.
 func (b builder) uniqueSplay(seen map[float64]int, v *value) {
 	if v.bad {
@@ -54,25 +77,47 @@ func (b builder) uniqueSplay(seen map[float64]int, v *value) {
 	seen[v.num] = v.line
 }
 
-// transport finds the hole for the truck: by its label, else by its degrees.
+// transport finds the hole for the truck: by its label, or by its degrees where these
+// are no other hole's label.
 func (b builder) transport(cabinet *value, holes []Hole) *Hole {
 	v := cabinet.field("transport")
 	if v == nil || v.bad || len(holes) == 0 {
 		return nil
 	}
+	called, set := withLabel(holes, v.text), (*Hole)(nil)
+	if number.MatchString(v.text) {
+		set = withSplay(holes, float(v.text))
+	}
+	switch {
+	case called != nil && set != nil && called != set:
+		b.in.at(v, "%s is the label of the hole of %s degrees and the degrees of the hole %s; %s", v.text, degreesText(called.Splay), set.Label, oneOfTwo(holes, called, set))
+	case called != nil:
+		return called
+	case set != nil:
+		return set
+	case number.MatchString(v.text):
+		b.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
+	default:
+		b.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
+	}
+	return nil
+}
+
+// oneOfTwo says how to write either of two holes so that it is taken for no other one.
+func oneOfTwo(holes []Hole, called, set *Hole) string {
+	degrees, label := degreesText(called.Splay), set.Label
+	if withLabel(holes, degrees) != nil || number.MatchString(label) && withSplay(holes, float(label)) != nil {
+		return "write labels in splay_holes that are no other hole's degrees"
+	}
+	return fmt.Sprintf("write %s for the one, %s for the other", degrees, label)
+}
+
+func withLabel(holes []Hole, label string) *Hole {
 	for i := range holes {
-		if holes[i].Label == v.text {
+		if holes[i].Label == label {
 			return &holes[i]
 		}
 	}
-	if number.MatchString(v.text) {
-		if h := withSplay(holes, float(v.text)); h != nil {
-			return h
-		}
-		b.in.at(v, "splay_holes has no hole for %s; %s", v.text, nearestHoles(holes, float(v.text)))
-		return nil
-	}
-	b.in.at(v, "splay_holes has no hole %q; write one by its label or its degrees", v.text)
 	return nil
 }
 
@@ -157,13 +202,13 @@ func (b builder) spaced(v *value) {
 }
 
 func (b builder) listedHoles(items []*value) (holes []PickHole) {
-	seen := map[string]int{}
+	seen := labelled{}
 	for _, item := range items {
 		if item.fields == nil {
 			continue
 		}
 		label := item.field("label")
-		b.unique(seen, label)
+		b.uniqueLabel(seen, label)
 		plain := !label.quoted && isCanonical(label.text)
 		holes = append(holes, PickHole{label.text, plain, b.in.offset(item)})
 	}

@@ -6,7 +6,7 @@ import "cmp"
 // hangs on it is passed over.
 func (b builder) stack(v *value, g gear) Stack {
 	s := Stack{
-		ID: v.word("id"), Name: v.word("name"), TwinOf: v.word("twin_of"), Shape: Shape(v.word("shape")),
+		ID: v.word("id"), Name: v.word("name"), Note: v.word("note"), TwinOf: v.word("twin_of"), Shape: Shape(v.word("shape")),
 		Pan:     v.number("place.pan"),
 		Bar:     named(b, v.field("bar"), g.bars, "gear.bars"),
 		Dolly:   named(b, v.field("dolly"), g.dollies, "gear.dollies"),

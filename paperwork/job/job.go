@@ -17,6 +17,7 @@ type Job struct {
 	Revision     string  // 1 to 6 of A-Z a-z 0-9 . -
 	PreparedBy   string  // "" when not given
 	Contact      string  // "" when not given
+	Note         string  // "" when not given
 	Datum        string  // "" when not given
 	HeightsFrom  string  // "the floor" when not given
 	URL          string  // "" when not given
@@ -161,6 +162,7 @@ const (
 // Stack is one column of cabinets under its bar.
 type Stack struct {
 	ID, Name             string
+	Note                 string // "" when not given
 	TwinOf               string // ID of the stack that it is a twin of; "" when not given
 	Shape                Shape
 	StageLeft, Downstage float64 // m, of the bar's hinge pin

@@ -112,6 +112,7 @@ func Keys() []Key { return slices.Clone(table) }
 const (
 	titleMost = 72
 	textMost  = 120
+	noteMost  = 240
 	nameMost  = 32
 	far       = 5.0 // m, offsets and lengths of gear
 	tiny      = 0.005

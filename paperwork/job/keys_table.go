@@ -16,6 +16,7 @@ var jobKeys = []Key{
 	{Path: "job.revision", Kind: Revision, Min: 1, Max: 6, Need: Required, Meaning: "revision of this job, 1 to 6 of A-Z a-z 0-9 . -"},
 	words("job.prepared_by", textMost, Optional, "", "who prepared the job"),
 	words("job.contact", textMost, Optional, "", "where to ask"),
+	words("job.note", noteMost, Optional, "", "anything else that the cover is to say"),
 	words("job.datum", textMost, Optional, "", "what the plan is measured from"),
 	words("job.heights_from", textMost, Defaulted, "the floor", "what heights are measured from"),
 	{Path: "job.url", Kind: URL, Min: 1, Max: textMost, Need: Optional, Meaning: "where the pack will be found; {page} and {stack} are filled in"},

@@ -63,12 +63,12 @@ func TestDefaultsOfKeys(t *testing.T) {
 // TestOptionalKeys: what may be left out and has no default stands here, and so may one of each pair and the spacing of a single hole. Names and
 // items of lists aside, all else without a default is required.
 func TestOptionalKeys(t *testing.T) {
-	want := strings.Fields(`job.prepared_by job.contact job.datum job.url practice.pins_set gear_files
+	want := strings.Fields(`job.prepared_by job.contact job.note job.datum job.url practice.pins_set gear_files
 		gear.cabinets.*.transport gear.cabinets.*.pin_ratings
 		gear.bars.*.rating gear.bars.*.pick_rating gear.bars.*.most gear.bars.*.tilt_limit gear.bars.*.pin_ratings gear.dollies
 		gear.bars.*.pick_holes.spacing gear.hoists.*.class gear.hoists.*.speed stacks[].hang.load_cell stacks[].twin_of stacks[].secondary other_points
 		other_points[].place.stage_left other_points[].place.stage_right other_points[].place.downstage other_points[].place.upstage
-		stacks[].shape stacks[].place.stage_left stacks[].place.stage_right stacks[].place.downstage stacks[].place.upstage
+		stacks[].note stacks[].shape stacks[].place.stage_left stacks[].place.stage_right stacks[].place.downstage stacks[].place.upstage
 		stacks[].dolly stacks[].sets stacks[].pins_set stacks[].trim.lowest stacks[].trim.highest_pick stacks[].steel
 		stacks[].hang.front_hole stacks[].hang.rear_hole stacks[].extras stacks[].extras[].on_cabinet
 		stacks[].rigging_below.front stacks[].rigging_below.rear stacks[].rigging_above.front stacks[].rigging_above.rear

@@ -123,6 +123,10 @@ func wordWrong(s string, choices []string) string {
 // placeholders are what is filled into an address.
 var placeholders = strings.NewReplacer("{page}", "1", "{stack}", "A")
 
+// pageFragment is the one fragment that an address may end with. Source: RFC 8118,
+// section 3 (page=).
+const pageFragment = "#page={page}"
+
 // urlWrong checks an address, its placeholders taken as text. Source for the
 // characters that must be percent-encoded: RFC 3986, section 2.
 func urlWrong(s string) string {
@@ -134,6 +138,9 @@ func urlWrong(s string) string {
 		if c <= ' ' || c > '~' || strings.ContainsRune("\"<>\\^`|", c) {
 			return fmt.Sprintf("an address has no %q; percent-encode it", c)
 		}
+	}
+	if _, fragment, has := strings.Cut(strings.TrimSuffix(s, pageFragment), "#"); has {
+		return fmt.Sprintf("an address has no fragment, %s at its end apart; take out \"#%s\"", pageFragment, clipped(fragment))
 	}
 	u, err := url.Parse(plain)
 	if err != nil || u.Scheme != "http" && u.Scheme != "https" || u.Hostname() == "" {

@@ -3,7 +3,7 @@ package job
 import "slices"
 
 // ownOfTwin are the keys of a stack that a twin does not take from the other.
-var ownOfTwin = map[string]bool{"id": true, "twin_of": true, "name": true, "shape": true, "place": true}
+var ownOfTwin = map[string]bool{"id": true, "twin_of": true, "name": true, "note": true, "shape": true, "place": true}
 
 // stacks reads all stacks, those that are twins of others last, and returns them
 // in the order of the file.

@@ -151,14 +151,37 @@ func TestLabels(t *testing.T) {
 	}
 }
 
-// TestTransport: by label first, then by degrees.
+// TestTransport: by label or by degrees, where only one hole is meant by either.
 func TestTransport(t *testing.T) {
 	labels := "        - {label: A, splay: 0}\n        - {label: B, splay: 5}\n"
-	swapped := "        - {label: 5, splay: 0}\n        - {label: B, splay: 5}\n"
-	for want, transport := range map[Hole]string{{"5", 0}: "5", {"B", 5}: "B", {"C", 7.5}: "7.50"} {
-		j, complaints := readText(with(t, base(t), labels, swapped, "    down-cabinet:\n", "    down-cabinet:\n      transport: "+transport+"\n"))
+	others := "        - {label: 4, splay: 0}\n        - {label: B, splay: 5}\n        - {label: 6, splay: 6}\n"
+	for transport, want := range map[string]Hole{"4": {"4", 0}, "0": {"4", 0}, "B": {"B", 5}, "5": {"B", 5}, "6": {"6", 6}, "7.50": {"C", 7.5}} {
+		j, complaints := readText(with(t, base(t), labels, others, "    down-cabinet:\n", "    down-cabinet:\n      transport: "+transport+"\n"))
 		require.Empty(t, complaints)
 		assert.Equal(t, &want, j.Stacks[1].Cabinets[0].Transport)
+	}
+}
+
+// TestAddresses: an address ends with the fragment of a page or with none.
+func TestAddresses(t *testing.T) {
+	for url, right := range map[string]bool{
+		"https://x.example/a.pdf": true, "https://x.example/a.pdf#page={page}": true, "https://x.example/{stack}/{page}": true, "https://x.example/a%23b.pdf": true,
+		"https://x.example/a.pdf#": false, "https://x.example/a.pdf#{stack}": false, "https://x.example/a.pdf#page={page}&zoom=80": false,
+		"https://x.example/a.pdf#page=4": false, "https://x.example/#a?b#page={page}": false,
+	} {
+		assert.Equal(t, right, urlWrong(url) == "", url)
+	}
+}
+
+// TestLabelsThatLookAlike: each pair of letter and figure is one label too many in a list
+// of pick holes, and in two lists none.
+func TestLabelsThatLookAlike(t *testing.T) {
+	for _, pair := range []string{"O0", "I1", "S5", "B8", "Z2"} {
+		_, complaints := readText(with(t, base(t), "label: F2", "label: F"+pair[:1], "label: 3", "label: F"+pair[1:], "rear_hole: 3", "rear_hole: F"+pair[1:]))
+		require.Len(t, complaints, 1, pair)
+		assert.Contains(t, complaints[0].Message, "reads like \"F"+pair[:1]+"\" on line 57", pair)
+		_, complaints = readText(with(t, base(t), "label: F2", "label: F"+pair[:1], "label: C, splay", "label: F"+pair[1:]+", splay"))
+		assert.Empty(t, complaints, "%s: in two lists", pair)
 	}
 }
 

@@ -33,7 +33,7 @@ func (n tree) inFull(twin tree) {
 			continue
 		}
 		for _, key := range other.names() {
-			own := slices.Contains([]string{"id", "name", "shape", "place"}, key)
+			own := slices.Contains([]string{"id", "name", "note", "shape", "place"}, key)
 			if !own && twin.at(key).Node == nil {
 				twin.Content = append(twin.Content, &yaml.Node{Kind: yaml.ScalarNode, Value: key}, other.at(key).copied().Node)
 			}

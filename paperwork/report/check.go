@@ -5,6 +5,7 @@ package report
 import (
 	"fmt"
 	"strings"
+	"unicode/utf8"
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -65,12 +66,26 @@ func writeFigures(h *rules.Checked, b *strings.Builder) {
 // writeJoints writes the joints of the finished stack in columns, from the top.
 func writeJoints(h *rig.Hung, b *strings.Builder) {
 	u := h.Unit()
-	fmt.Fprintf(b, "  %5s  %4s  %-37s %12s  %9s  %9s  %s\n", "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
+	wide := len("hole")
+	for _, c := range h.Cabinets {
+		wide = max(wide, utf8.RuneCountInString(say.Hole(c.Hole.Label, c.Hole.Splay)))
+	}
+	jointRow(b, wide, "joint", "hole", "cabinet", "aim", "hinge", "link", "dolly")
 	for k, c := range h.Cabinets {
 		j := h.Finished.Joints[k]
-		fmt.Fprintf(b, "  %5d  %4s  %-37s %12s  %9s  %9s  %s\n", k+1, c.Hole.Label, fmt.Sprintf("%d %s", k+1, c.Name),
+		jointRow(b, wide, fmt.Sprint(k+1), say.Hole(c.Hole.Label, c.Hole.Splay), fmt.Sprintf("%d %s", k+1, c.Name),
 			say.Aim(h.Finished.Poses[k].Aim), u.Force(j.Hinge()), linkWords(u, j.Link), say.Dolly(h.Sets.Of(k+1)))
 	}
+}
+
+// jointRow writes one joint in columns, that of the holes so wide, or run together where
+// they do not fit.
+func jointRow(b *strings.Builder, wide int, joint, hole, cabinet, aim, hinge, link, dolly string) {
+	line := fmt.Sprintf("  %5s  %*s  %-37s %12s  %9s  %9s  %s", joint, wide, hole, cabinet, aim, hinge, link, dolly)
+	if utf8.RuneCountInString(line) > say.Columns {
+		line = "  " + strings.Join(strings.Fields(line), " ")
+	}
+	fmt.Fprintln(b, line)
 }
 
 // linkWords writes a link's force; a minus stands for one that is pushed.

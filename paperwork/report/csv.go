@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"io"
 	"strconv"
+	"strings"
 
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
@@ -12,8 +13,8 @@ import (
 )
 
 // PointsCSV writes the venue's table as comma-separated values: a row per point,
-// numbers not rounded, "" where something is not known or does not apply.
-// The error is the writer's.
+// numbers not rounded, "" where something is not known or does not apply, texts so
+// that no spreadsheet runs them. The error is the writer's.
 //
 // Source: RFC 4180.
 func PointsCSV(j *worked.Job, to io.Writer) error {
@@ -26,7 +27,7 @@ func PointsCSV(j *worked.Job, to io.Writer) error {
 		}
 	}
 	for _, o := range j.Figures.Others {
-		rows = append(rows, []string{o.ID, "", o.What, "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
+		rows = append(rows, []string{o.ID, "", inert(o.What), "no", exact(o.StageLeft), exact(o.Downstage), "", exact(o.Height), "", "",
 			exact(o.Static), exact(o.Design), exact(say.Kilonewtons(o.Static)), exact(say.Kilonewtons(o.Design)), "", exact(o.Static), exact(o.Design), "", "", "", "", "", "all", "", "", exact(o.Design), "", ""})
 	}
 	return w.WriteAll(rows)
@@ -44,15 +45,25 @@ func csvRow(h *rules.Checked, i int, p rig.Point) []string {
 		alone, aloneDesign = exact(p.Alone), exact(p.AloneDesign)
 	}
 	if h.Secondary != nil {
-		secondary, rating = h.Secondary.What, exact(h.Secondary.Rating/1000)
+		secondary, rating = inert(h.Secondary.What), exact(h.Secondary.Rating/1000)
 	}
 	held := "no"
 	if h.Held() {
 		held = "yes"
 	}
-	return []string{p.ID, h.ID, h.Name, held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactOrNone(p.HighHook), exactOrNone(p.ChainNeeded),
-		exact(p.Static), exact(p.Design), exact(say.Kilonewtons(p.Static)), exact(say.Kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, m.Key, m.Class, exact(m.Capacity / 1000), exact(p.HoistUse),
+	return []string{p.ID, h.ID, inert(h.Name), held, exact(p.StageLeft), exact(p.Downstage), exact(p.PickHeight), exact(p.LowHook), exactOrNone(p.HighHook), exactOrNone(p.ChainNeeded),
+		exact(p.Static), exact(p.Design), exact(say.Kilonewtons(p.Static)), exact(say.Kilonewtons(p.Design)), p.Most.Where, exact(p.Most.Static), exact(p.Most.Design), alone, inert(m.Key), inert(m.Class), exact(m.Capacity / 1000), exact(p.HoistUse),
 		"hoist, chain and rigging", secondary, rating, exact(p.Governing.Design), p.Governing.Where, aloneDesign}
+}
+
+// inert is a text of the job as a cell: with an apostrophe before what a spreadsheet would
+// run as a formula. An id never begins so, and a number is no text.
+// Source: OWASP, CSV Injection (from memory).
+func inert(text string) string {
+	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
+		return "'" + text
+	}
+	return text
 }
 
 // exact writes a number with all its digits.

@@ -50,7 +50,7 @@ func differences(h, other *rig.Hung) (all []Difference) {
 			all = append(all, Difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
 		}
 		if a.Hole != b.Hole {
-			all = append(all, Difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), holeAs(a.Hole), holeAs(b.Hole)})
+			all = append(all, Difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), say.Hole(a.Hole.Label, a.Hole.Splay), say.Hole(b.Hole.Label, b.Hole.Splay)})
 		}
 	}
 	return append(all, PartDifferences(h, other)...)
@@ -176,12 +176,4 @@ func extraWords(h *rig.Hung) string {
 		return "none"
 	}
 	return strings.Join(all, "; ")
-}
-
-// holeAs writes a hole as stamped, with its splay where the label is another figure.
-func holeAs(at job.Hole) string {
-	if say.SameFigure(at.Label, at.Splay) {
-		return at.Label
-	}
-	return fmt.Sprintf("%s (%s°)", at.Label, say.Splay(at.Splay))
 }

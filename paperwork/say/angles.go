@@ -66,3 +66,12 @@ func FineAngle(rad float64) string { return plain(Fixed(calc.Degrees(rad), 3)) +
 // Splay writes a splay, given in degrees, with no more digits than it needs and
 // without its unit.
 func Splay(deg float64) string { return Trimmed(deg) }
+
+// Hole writes the hole of a joint in running words: its label as stamped and, where that
+// is not the figure of its splay, the splay beside it: 'C (1.5°)'.
+func Hole(label string, deg float64) string {
+	if SameFigure(label, deg) {
+		return label
+	}
+	return label + " (" + Splay(deg) + "°)"
+}

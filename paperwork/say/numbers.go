@@ -46,8 +46,12 @@ func Ordinal(n int) string {
 	return strconv.Itoa(n) + suffix
 }
 
-// SameFigure reports whether a hole's label is the figure of its splay.
+// SameFigure reports whether a hole's label is the figure of its splay, as people write
+// figures: 1E1 is none.
 func SameFigure(label string, deg float64) bool {
+	if strings.Trim(label, "0123456789.") != "" {
+		return false
+	}
 	x, err := strconv.ParseFloat(label, 64)
 	return err == nil && x == deg
 }

@@ -92,12 +92,16 @@ func aloneWords(j *worked.Job) string {
 
 // jobFacts are what the cover says of the job.
 func jobFacts(j *worked.Job) []parts.Fact {
-	return []parts.Fact{
+	facts := []parts.Fact{
 		{Of: "Venue, date", Is: j.Venue + ", " + j.Date},
 		{Of: "Prepared by", Is: say.Given(j.PreparedBy) + "; contact " + say.Given(j.Contact)},
 		{Of: "Datum of the plan", Is: datumOf(j)},
 		{Of: "Heights above", Is: j.HeightsFrom},
 	}
+	if j.Note != "" {
+		facts = append(facts, parts.Fact{Of: "Note", Is: j.Note})
+	}
+	return facts
 }
 
 // coverRow is one stack on the cover.
@@ -116,13 +120,23 @@ func coverRow(h *rules.Checked) layouts.StackRow {
 		r.Facts = append(r.Facts, parts.Fact{Of: "Point " + p.ID, Is: is + say.After(", ", worked.HeldMark(h))})
 	}
 	if r.Held {
+		r.Facts = append(r.Facts, noteFacts(h)...)
 		return r
 	}
 	r.Facts[0].Is += "; lowest corner " + u.Length(h.Raise+s.Lowest())
 	r.Facts = append(r.Facts,
 		parts.Fact{Of: "Looks", Is: fmt.Sprintf("%s to %s (top wanted %s)", aimOf(h.Hung, 1), aimOf(h.Hung, len(s.Poses)), say.Aim(h.Aim))},
 		parts.Fact{Of: "Most used", Is: h.MostUsedWords()})
+	r.Facts = append(r.Facts, noteFacts(h)...)
 	return r
+}
+
+// noteFacts are a stack's note in its row, if it has one.
+func noteFacts(h *rules.Checked) []parts.Fact {
+	if h.Note == "" {
+		return nil
+	}
+	return []parts.Fact{{Is: noteOf(h)}}
 }
 
 // openItems gathers what is not settled, held stacks first. What is said alike of

@@ -134,11 +134,15 @@ func belowWords(h *rig.Hung, s say.Span) (what, ghost string) {
 		return "", ""
 	}
 	what = neighbourOf(h, s.To+1) + " below"
-	label := h.Cabinets[s.To].Hole.Label
 	if set := h.Sets.Of(s.To + 1); h.HasDollies() && set != h.Sets.Of(s.To) {
-		return what, fmt.Sprintf("hole %s goes with dolly %s", label, say.Dolly(set))
+		return what, fmt.Sprintf("hole %s goes with dolly %s", showHole(h, s.To+1), say.Dolly(set))
 	}
-	return what, fmt.Sprintf("hole %s on the next sheet", label)
+	return what, onNextSheet(h, s.To+1)
+}
+
+// onNextSheet stands for the joint above cabinet n on the sheet before its own.
+func onNextSheet(h *rig.Hung, n int) string {
+	return fmt.Sprintf("hole %s on the next sheet", showHole(h, n))
 }
 
 // setWords says when the link pins are set, and how the first joint is made, which is

@@ -111,7 +111,7 @@ func releaseWords(h *rig.Hung, k, n int) string {
 // truckWords say where the link pins of the joint above cabinet n go for the truck.
 func truckWords(h *rig.Hung, n int) string {
 	if hole := rig.Transport(h, n); hole != nil {
-		return "link pins out, to hole " + hole.Label + ", locked"
+		return "link pins out, to hole " + say.Hole(hole.Label, hole.Splay) + ", locked"
 	}
 	return "link pins out, to their truck hole, locked. It is NOT GIVEN: ask, write it here ______"
 }

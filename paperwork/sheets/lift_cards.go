@@ -36,7 +36,7 @@ func liftReads(h *rules.Checked, k int) (reads []layouts.Instrument) {
 func liftSteps(h *rig.Hung, k int) (steps []layouts.Task) {
 	add := func(strong bool, says string) { steps = append(steps, layouts.Task{Says: says, Strong: strong}) }
 	set, u := setSpan(h, k), h.Unit()
-	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", set.From, h.Cabinets[set.From-1].Hole.Label)
+	join := fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", set.From, showHole(h, set.From))
 	if k > 0 || h.Start != nil {
 		add(false, fmt.Sprintf("Roll in %s, castors locked, and lower onto it. %s", SetName(h, k), join))
 	}
@@ -164,7 +164,7 @@ func startCard(h *rig.Hung) layouts.Card {
 // pinnedStart is the first moment of a bar that is not lifted alone.
 func pinnedStart(h *rig.Hung, c layouts.Card) layouts.Card {
 	c.Says, c.Joint = []string{"on " + SetName(h, 0)}, cardJoint(h, 0)
-	c.Steps = append(tieSteps(h), layouts.Task{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", SetName(h, 0), h.Cabinets[0].Hole.Label)},
+	c.Steps = append(tieSteps(h), layouts.Task{Says: fmt.Sprintf("Bar onto %s: hinge above cabinet 1 first, then its link in hole %s.", SetName(h, 0), showHole(h, 1))},
 		layouts.Task{Says: hookOn(h)}, layouts.Task{Says: "Raise the hook until the chain is just tight, no more. Stop and read.", Strong: true})
 	if len(h.Picks) == 2 {
 		c.Steps[len(c.Steps)-1].Says = "Raise both hooks until both chains are just tight, no more. Stop and read."

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -117,7 +118,7 @@ func TestCardsOfTheJob(t *testing.T) {
 			card, back := up.Cards[k+1], down.Cards[len(h.Sets)-1-k]
 			if card.Joint != nil {
 				assert.Equal(t, []string{label, fmt.Sprint(first)}, []string{card.Joint.Hole.Label, card.Joint.Below})
-				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, hole %s.", first, label))
+				assert.Contains(t, stepsOf(card), fmt.Sprintf("Joint above cabinet %d: hinge first, then link, %s.", first, holeRead(h.Cabinets[first-1].Hole)))
 			}
 			if h.PinsSet == job.InTheAir && n > 1 {
 				assert.Contains(t, stepsOf(card), "Link pins of the joints above "+say.Span{From: first + 1, To: first + n - 1}.Cabinets()+", as on the sheet of "+SetName(h.Hung, k))
@@ -216,7 +217,7 @@ func downCardOf(h *rig.Hung, t *testing.T, c layouts.Card, first, n int) {
 		if owner.Transport == nil {
 			assert.Contains(t, release, "NOT GIVEN")
 		} else {
-			assert.Contains(t, release, "to hole "+owner.Transport.Label+", locked")
+			assert.Contains(t, release, "to "+holeRead(*owner.Transport)+", locked")
 		}
 	}
 	told := map[int]string{}
@@ -236,16 +237,25 @@ func downCardOf(h *rig.Hung, t *testing.T, c layouts.Card, first, n int) {
 		}
 		want := "their truck hole"
 		if owner.Transport != nil {
-			want = "hole " + owner.Transport.Label
+			want = holeRead(*owner.Transport)
 		}
 		assert.Equal(t, want, told[k], "joint above cabinet %d: %s", k, steps)
 	}
 	assert.Len(t, told, n-1)
 }
 
+// holeRead is how a hole is read out: with its degrees where they are not its label.
+func holeRead(at job.Hole) string {
+	degrees := strconv.FormatFloat(at.Splay, 'f', -1, 64)
+	if at.Label == degrees {
+		return "hole " + at.Label
+	}
+	return "hole " + at.Label + " (" + degrees + "°)"
+}
+
 // innerJoints are the joints within a set, as the sheet DOWN names them, and where
 // their pins go.
-var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0-9]+))?, from the lowest up, each as it goes slack: link pins out, to (hole \S+|their truck hole), locked`)
+var innerJoints = regexp.MustCompile(`Joints? above cabinets? ([0-9]+)(?: to ([0-9]+))?, from the lowest up, each as it goes slack: link pins out, to (hole \S+(?: \(\S+°\))?|their truck hole), locked`)
 
 // TestHingesOnCards: a hinge that turns over is on the card of its lift, and on the
 // way down the other way round; so is a lift at which the bar tilts far.

@@ -100,7 +100,7 @@ func TestDayUp(t *testing.T) {
 			"clear of dolly A. Stop.", "every pin", "read", "Roll it out, nobody below. Raise both hoists together", "1.32 m above what dollies roll on (height 1.82 m)", "Then dolly B", "pick hole then at "},
 		{"Roll in dolly B", "castors locked", "lower onto it", "above cabinet 4: hinge first, then link, hole 3.", "above cabinets 5 to 6", "sheet of dolly B", "Tied on now: fourth strap.",
 			"clear of dolly B. Stop.", "every pin", "read", "Roll it out, nobody below. Raise both hoists together", "0.72 m above what dollies roll on (height 1.22 m)", "Then dolly C", "pick hole then at "},
-		{"Roll in dolly C", "castors locked", "lower onto it", "above cabinet 7: hinge first, then link, hole C.", "Tied on now: tail.",
+		{"Roll in dolly C", "castors locked", "lower onto it", "above cabinet 7: hinge first, then link, hole C (4°).", "Tied on now: tail.",
 			"clear of dolly C. Stop.", "every pin", "read", "Nobody below. Raise both hoists together to trim", "lowest corner 6.20 m", "highest pick hole ", "Read again", "Secondary on: steel bond"},
 	} {
 		saysInOrder(t, stepsOf(s.Cards[i]), parts...)
@@ -161,8 +161,8 @@ func TestDayDown(t *testing.T) {
 	const room = "0.42 m above what dollies roll on (height 0.92 m)"
 	for i, parts := range [][]string{
 		{"Weight on the hoist", "read", "secondary comes off: steel bond", "Nobody below. Lower both hoists together: lowest corner " + room, "Roll dolly C in, castors locked", "cabinet 7 stands on dolly C",
-			"Stop when dolly C carries cabinet 7 and both hooks read", "above cabinet 7: hinge and link slack", "link pins out, to hole T, locked", "hinge pins out", "both hoists together", "keeps its aim", "Dolly C out."},
-		{"Nobody below. Lower both hoists together: lowest corner " + room, "Roll dolly B in, castors locked", "cabinet 6 stands on dolly B", "above cabinet 6", "lowest up", "hole T",
+			"Stop when dolly C carries cabinet 7 and both hooks read", "above cabinet 7: hinge and link slack", "link pins out, to hole T (0°), locked", "hinge pins out", "both hoists together", "keeps its aim", "Dolly C out."},
+		{"Nobody below. Lower both hoists together: lowest corner " + room, "Roll dolly B in, castors locked", "cabinet 6 stands on dolly B", "above cabinet 6", "lowest up", "hole T (0°)",
 			"Stop when dolly B carries cabinets 4 to 6 and both hooks read", "above cabinet 4: hinge and link slack", "link pins out, to hole 5, locked", "hinge pins out", "both hoists together", "keeps its aim", "Dolly B out."},
 		{"Nobody below. Lower both hoists together: lowest corner " + room, "Roll dolly A in, castors locked", "cabinet 3 stands on dolly A", "Joints above cabinets 2 to 3", "lowest up", "hole 5",
 			"Stop when dolly A carries cabinets 1 to 3 and both hooks read", "above cabinet 1: hinge and link slack", "the bar's own holes, locked", "hinge pins out", "Raise the bar", "dolly A out", "Lower the bar", "hooks off"},

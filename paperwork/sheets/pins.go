@@ -65,7 +65,7 @@ func pinSpans(h *rig.Hung) (spans []say.Span) {
 func pinRows(h *rig.Hung, s say.Span, cuts bool) (rows []layouts.PinRow) {
 	for n := s.From; n <= s.To; n++ {
 		c := h.Cabinets[n-1]
-		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: JointHole(c.Hole), Pins: c.LinkPins}
+		r := layouts.PinRow{Number: fmt.Sprint(n), Type: c.Name, Hole: JointHole(c.Hole), Ghost: onNextSheet(h, n), Pins: c.LinkPins}
 		for i, other := range c.Joint {
 			if other == c.Hole {
 				r.Ladder = parts.Ladder{Of: len(c.Joint), Right: i}
@@ -157,6 +157,9 @@ func inclinometer(h *rig.Hung) []parts.FigureLine {
 // pinNotes are the sentences under the figures.
 func pinNotes(h *rules.Checked) []string {
 	var notes []string
+	if note := noteOf(h); note != "" {
+		notes = append(notes, note)
+	}
 	if steer := steerWords(h.Hung); steer != "" {
 		notes = append(notes, steer)
 	}

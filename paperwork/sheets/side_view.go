@@ -28,7 +28,7 @@ func sideOf(h *rig.Hung, s *rig.State, raise float64) drawings.Elevation {
 	up := func(v calc.Vec) drawings.Place { return drawings.Place{X: v.X, Z: v.Z + raise} }
 	e := drawings.Elevation{Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Centre: up(s.Centre.At), From: 1, To: s.Flown}
 	for k, c := range h.Cabinets[:s.Flown] {
-		side := drawings.Side{Number: fmt.Sprint(k + 1), Hole: c.Hole.Label, Looks: say.Aim(s.Poses[k].Aim), Aim: s.Poses[k].Aim}
+		side := drawings.Side{Number: fmt.Sprint(k + 1), Hole: say.Hole(c.Hole.Label, c.Hole.Splay), Looks: say.Aim(s.Poses[k].Aim), Aim: s.Poses[k].Aim}
 		for i, corner := range s.Corners[k] {
 			side.Corners[i] = up(corner)
 		}

@@ -44,6 +44,18 @@ func SetName(h *rig.Hung, k int) string {
 	return "the cabinets"
 }
 
+// noteOf is what the job says of a stack besides, "" where it says nothing. It may name
+// holes, so a held stack's is not printed.
+func noteOf(h *rules.Checked) string {
+	switch {
+	case h.Note == "":
+		return ""
+	case h.Held():
+		return "Note: not printed while it is held"
+	}
+	return "Note: " + h.Note
+}
+
 // setSpan is the cabinets of set k, counted from 0.
 func setSpan(h *rig.Hung, k int) say.Span {
 	first := h.Sets.First(k)
@@ -75,6 +87,12 @@ func JointHole(at job.Hole) parts.JointHole {
 		p.Splay = say.Splay(at.Splay) + "°"
 	}
 	return p
+}
+
+// showHole is the hole of the joint above cabinet n in running words, as it flies.
+func showHole(h *rig.Hung, n int) string {
+	at := h.Cabinets[n-1].Hole
+	return say.Hole(at.Label, at.Splay)
 }
 
 // label joins a word and the end of the bar it is at.

@@ -39,7 +39,7 @@ func firstKept(h *rig.Hung, k int, s say.Span) int {
 // that of the cabinet, if it is for the joint above, else of the one above.
 func truckHoleWords(h *rig.Hung, n int) string {
 	if hole := rig.Transport(h, n); hole != nil {
-		return "pins to hole " + hole.Label
+		return "pins to hole " + say.Hole(hole.Label, hole.Splay)
 	}
 	return "NOT GIVEN: ask, and write it here __________"
 }

@@ -9,8 +9,8 @@ import (
 func (w *writer) gear() {
 	w.line("gear:\n  cabinets:")
 	above := w.one(6) // types whose holes are for the joint above them are rare, and come together
-	for _, usual := range []string{"one", "two", "three"} {
-		c := cabinet{key: w.key(usual), above: above && w.most(3)}
+	for i, usual := range []string{"one", "two", "three"} {
+		c := cabinet{key: w.key(usual), number: i + 1, above: above && w.most(3)}
 		w.cabinet(&c)
 		w.cabinets = append(w.cabinets, c)
 	}
@@ -56,7 +56,7 @@ func (w *writer) cabinet(c *cabinet) {
 	front, depth := w.between(0.12, 0.45), w.between(0.25, 0.7)
 	w.line("    %s:", c.key)
 	if w.one(2) {
-		w.line("      name: %q", w.name("Some cabinet", 32))
+		w.line("      name: %q", w.name("Some cabinet ", 31)+fmt.Sprint(c.number))
 	}
 	c.kg, c.front = w.between(8, 90), front
 	w.line("      mass: %s\n      width: %s\n      depth: %s", w.mass(c.kg), w.length(w.between(0.4, 1.3)), w.length(depth))

@@ -18,7 +18,7 @@ var Splays = []string{"0", "0.25", "0.5", "1", "2", "3", "4", "5", "6", "7.5", "
 // Job writes a whole job; the same seed writes the same one. A wild one has the
 // longest names, ids and lists too.
 func Job(seed int64, wild bool) string {
-	w := &writer{Rand: rand.New(rand.NewSource(seed)), later: rand.New(rand.NewSource(seed + laterSeeds)), edge: edgesOf(seed), wild: wild}
+	w := &writer{Rand: rand.New(rand.NewSource(seed)), later: rand.New(rand.NewSource(seed + laterSeeds)), notes: rand.New(rand.NewSource(seed + noteSeeds)), edge: edgesOf(seed), wild: wild}
 	w.units = w.pick("metric", "metric", "imperial", "both")
 	w.head()
 	w.practice()
@@ -33,10 +33,15 @@ func Job(seed int64, wild bool) string {
 // whether it is given with writer.rarely, and its value with writer.apart.
 const laterSeeds = 1 << 40
 
+// noteSeeds keep what is drawn for notes apart: no figure knows of them, and with and
+// without them a job is the same.
+const noteSeeds = 1 << 42
+
 // A writer writes one job. What a stack may name is kept as the gear is written.
 type writer struct {
 	*rand.Rand
 	later    *rand.Rand // see laterSeeds
+	notes    *rand.Rand // see noteSeeds
 	text     strings.Builder
 	wild     bool
 	units    string // metric, imperial or both
@@ -50,10 +55,11 @@ type writer struct {
 	limits   []limit
 }
 
-// A cabinet is the key of a type, whether its holes are for the joint above it, and
+// A cabinet is the key of a type and its number, whether its holes are for the joint above it, and
 // about what it is like; metres from its hinge pin.
 type cabinet struct {
 	key           string
+	number        int
 	above         bool
 	kg            float64
 	front, arm    float64
@@ -98,7 +104,17 @@ func (w *writer) name(usual string, most int) string {
 	if !w.wild || w.one(2) {
 		return usual
 	}
-	return w.pick(strings.Repeat("W", most), (strings.Repeat("Wm ", most/3) + "Ww")[:most-1]+"W", strings.Repeat("a long name of a thing ", 9)[:most-1]+"x")
+	return w.pick(strings.Repeat("W", most), (strings.Repeat("Wm ", most/3) + "Ww")[:most-1]+"W", strings.Repeat("a long name of a thing ", 11)[:most-1]+"x")
+}
+
+// note is something else to say, in a third of jobs and stacks.
+func (w *writer) note(indent string) {
+	usual := w.Rand
+	w.Rand = w.notes
+	defer func() { w.Rand = usual }()
+	if w.one(3) {
+		w.line("%snote: %q", indent, w.name("Ask for the long ladder", 240))
+	}
 }
 
 // key is the usual key of a gear entry, or the longest there may be if wild.
@@ -122,6 +138,7 @@ func (w *writer) head() {
 	if w.one(3) {
 		w.line("  prepared_by: %q\n  contact: %q", w.name("the shop", 120), w.name("the shop's desk", 120))
 	}
+	w.note("  ")
 	if w.one(3) {
 		w.line("  spares: %d %%", w.Intn(30))
 	}

@@ -18,6 +18,7 @@ func (w *writer) stacks() {
 		if i == 0 || w.most(4) {
 			w.line("    name: %q", w.name("Main", 48))
 		}
+		w.note("    ")
 		if w.one(2) {
 			w.line("    shape: %s", w.pick("square", "circle", "triangle", "diamond"))
 		}
