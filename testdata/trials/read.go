@@ -67,16 +67,16 @@ func InkIn(pdf paper.Drawn) string {
 	return b.String()
 }
 
-var pageNumbers = regexp.MustCompile(`(\bpage |#page=)[0-9]+( of [0-9]+)?`)
+var ofTheMoment = regexp.MustCompile(`(#page=|REV \S+ )[2-9A-Z]+`)
 
-// textOfMark is where a text stands, how tall it is and what it says. One that names
-// a page may start elsewhere for a wider number.
+// textOfMark is where a text stands, how tall it is and what it says. Codes name a page
+// or the mark of their sheet.
 func textOfMark(m paper.Mark) string {
-	says, x := pageNumbers.ReplaceAllString(m.Text, "$1…"), fmt.Sprintf("%6.1f", m.X0)
-	if says != m.Text {
-		x = "     …"
+	says := m.Text
+	if m.Kind == "code" {
+		says = ofTheMoment.ReplaceAllString(says, "$1…")
 	}
-	return fmt.Sprintf("%s %6.1f %5.1f  %s", x, m.Y1, m.Pt, says)
+	return fmt.Sprintf("%6.1f %6.1f %5.1f  %s", m.X0, m.Y1, m.Pt, says)
 }
 
 // A Word is one text of a page as it stands in the PDF: its baseline from the
