@@ -16,7 +16,7 @@ type Checked struct {
 	Measures Measures // one of each kind
 
 	PassedOver []PassedOver // nearer pick holes, the nearest first
-	NotHeldAt  *int         // of a held stack: another pick hole of the bar at which it would not be held; nil where there is none
+	OtherHole  bool         // of a held stack: whether it would not be held at another pick hole of the bar
 }
 
 // A PassedOver is a pick hole that is nearer to the wanted aim than the one in use, and
