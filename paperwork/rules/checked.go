@@ -47,6 +47,15 @@ type Finding struct {
 	Title string  `json:"-"` // of the rule: begins its sentences on paper
 	Of    string  `json:"-"` // which part, or which way, where a rule has several at one place
 	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule and part; 0 where it has no more and less
+
+	ifHeld string // of a caution that tells a hole or an aim: what it says where the stack is held; else ""
+}
+
+// so adds to a finding the condition under which it comes up.
+func (f Finding) so(condition string) Finding {
+	condition = " (" + condition + ")"
+	f.Says, f.ifHeld = f.Says+condition, say.Before(f.ifHeld, condition)
+	return f
 }
 
 // Lead begins a sentence with its rule: 'Hoist: ', and "" where it needs none.

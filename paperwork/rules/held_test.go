@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"hangpack/paperwork/rules"
 	"hangpack/testdata/trials"
@@ -42,4 +43,27 @@ func cautionsOf(h *rules.Checked, rule string) (all []string) {
 		}
 	}
 	return all
+}
+
+// TestCautionsOfAHeldStack: cautions that tell a hole or an aim say what to do without it
+// where the stack is held, also where that comes up with a centre of gravity elsewhere.
+func TestCautionsOfAHeldStack(t *testing.T) {
+	edits := []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 12]", trials.OnePick, "{picks: 1, hoist: hoist, pick_hole: 28}",
+		"practice: {", "practice: {lift_tilt: 0.2 deg, "}
+	free := trials.OpenJob(t, trials.Edited(t, edits...)).Stacks[0]
+	held := trials.OpenJob(t, trials.Edited(t, append(edits, "capacity: 500 kg", "capacity: 250 kg")...)).Stacks[0]
+	require.False(t, free.Held())
+	require.True(t, held.Held())
+	assert.Equal(t, []string{"a splay of 12° with room for 8.8°: the backs may meet before the pin goes in"}, cautionsOf(free, "backs_meet"))
+	for rule, says := range map[string]string{
+		"backs_meet": "it opens further than its wedges leave room for: the backs may meet before the pin goes in",
+		"aim_missed": "cabinet 1 looks more than the tolerance of 1° off the aim wanted",
+		"lift_tilt":  "the bar tilts further than 0.2°: hold it before the dolly is free",
+	} {
+		assert.Equal(t, []string{says}, cautionsOf(held, rule))
+	}
+	assert.Equal(t, trials.Found(free.Cautions), trials.Found(held.Cautions))
+	unknown := append(edits, "capacity: 500 kg", "capacity: 250 kg", "centre_of_gravity: {behind_hinge: 190 mm, below_hinge: 145 mm}", "centre_of_gravity: not_known")
+	said := cautionsOf(trials.OpenJob(t, trials.Edited(t, unknown...)).Stacks[0], "lift_tilt")
+	assert.Equal(t, []string{"the bar tilts further than 0.2°: hold it before the dolly is free (if the centre of gravity that is not known lies: front and high)"}, said)
 }
