@@ -55,9 +55,9 @@ func aloneUsed(c *check, one AloneCheck) {
 
 // checkPinsAlone holds the pins of a kind of joint k, counted from 0. Asked first whether that
 // says anything, since there are many pins.
-func checkPinsAlone(c *check, swung *rig.State, i int, p pinsOf, k int) {
-	force, pins, rating := p.of(c.Hung, swung, k)
-	load, limit := c.Job.Practice.PinLoad(force, pins), rating*c.Job.Practice.GearUse
+func checkPinsAlone(c *check, swung *rig.State, i int, p kindOfPins, k int) {
+	pins, rating := p.at(c.Hung, k)
+	load, limit := c.Job.Practice.PinLoad(p.force(swung.Joints[k]), pins), rating*c.Job.Practice.GearUse
 	if limit > 0 && (c.Alone.more(p.part, load/limit) || rig.Over(load, limit)) {
 		aloneUsed(c, alonePins(c.Hung, swung, i, p, k))
 	}
