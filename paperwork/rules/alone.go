@@ -61,8 +61,8 @@ func (c AloneCheck) sum() string {
 	return designSum(c.of, c.swung.InBar.Mass)
 }
 
-// Most writes the sum of the limit: '600 kg x 80 % = 480 kg'.
-func (c AloneCheck) Most() string {
+// LimitWords write the sum of the limit: '600 kg x 80 % = 480 kg'.
+func (c AloneCheck) LimitWords() string {
 	switch {
 	case c.Joint >= 0:
 		return gearLimit(c.of, c.of.Unit().ForceLimit, c.rating)

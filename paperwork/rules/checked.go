@@ -11,9 +11,9 @@ type Checked struct {
 	Twin     *Checked // nil where it has none, and until CompareStacks
 	Holds    []Finding
 	Cautions []Finding
-	Uses     Uses     // one of each kind of part that has a rating
-	Alone    Uses     // the same with one of two hoists alone
-	Measures Measures // one of each kind
+	Uses     MostUsed // of parts that have a rating
+	Alone    MostUsed // the same with one of two hoists alone
+	Measures Closest
 
 	PassedOver []PassedOver // nearer pick holes, the nearest first
 	OtherHole  bool         // of a held stack: whether it would not be held at another pick hole of the bar

@@ -138,15 +138,15 @@ func rule(id string) *Rule {
 }
 
 // takeUses keeps the uses of a corner that are more than those of the stack.
-func takeUses(kept *Uses, uses []Use, said string) {
+func takeUses(kept *MostUsed, uses []Use, said string) {
 	for _, u := range uses {
-		kept.take(Use{u.Part, u.Of, u.Says.so(said)})
+		kept.take(Use{u.Part, u.Share, u.Says.so(said)})
 	}
 }
 
 // takeMeasures keeps the measures of a corner that are closer than those of the stack.
 func takeMeasures(h *Checked, measures []Measure, said string) {
 	for _, m := range measures {
-		h.Measures.take(Measure{m.Of, m.Spare, m.Says.so(said)})
+		h.Measures.take(Measure{m.What, m.Spare, m.Says.so(said)})
 	}
 }
