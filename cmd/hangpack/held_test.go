@@ -160,12 +160,24 @@ func printedAndWritten(t *testing.T, command string) string {
 	pdf, err := os.ReadFile("written.pdf")
 	require.NoError(t, err)
 	for _, page := range trials.Contents(t, pdf) {
-		for _, w := range trials.WordsOn(page) {
-			said = append(said, w.S)
+		if _, read := pagesSaid[page]; !read {
+			pagesSaid[page] = textsOn(t, page)
 		}
-		said = append(said, trials.CodesOn(t, page)...)
+		said = append(said, pagesSaid[page]...)
 	}
 	return strings.Join(said, "\n")
+}
+
+// pagesSaid are the texts of pages that were read: chosen sheets are those of the pack.
+var pagesSaid = map[string][]string{}
+
+// textsOn are the texts of a page, and what its codes say.
+func textsOn(t *testing.T, page string) (all []string) {
+	t.Helper()
+	for _, w := range trials.WordsOn(page) {
+		all = append(all, w.S)
+	}
+	return append(all, trials.CodesOn(t, page)...)
 }
 
 // sentencesOf are all sentences of the figures: what holds and cautions say.
