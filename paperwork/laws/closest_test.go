@@ -47,16 +47,16 @@ func closestChecks(t *testing.T) (cases int, worst float64) {
 			}
 			for _, u := range h.Uses {
 				seen.Cases++
-				seen.InDelta(t, want.most[u.Part], u.Of, 1e-8, "%s, %s: %s", name, h.ID, u.Part)
+				seen.InDelta(t, want.most[u.Part], u.Share, 1e-8, "%s, %s: %s", name, h.ID, u.Part)
 			}
 			assert.Len(t, h.Uses, len(want.most), "%s, %s", name, h.ID)
 			spares := map[string]float64{}
 			for _, m := range h.Measures {
 				seen.Cases++
-				spares[m.Of] = m.Spare
+				spares[m.What] = m.Spare
 			}
 			assert.InDeltaMapValues(t, want.least, spares, 1e-8, "%s, %s", name, h.ID)
-			assert.InDelta(t, most(want.most), h.Uses.Most().Of, 1e-8, "%s, %s", name, h.ID)
+			assert.InDelta(t, most(want.most), h.Uses.MostOfAll().Share, 1e-8, "%s, %s", name, h.ID)
 		}
 	}
 	return seen.Cases, seen.Worst

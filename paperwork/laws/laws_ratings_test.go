@@ -85,7 +85,7 @@ func (t *trial) usesAre(is *worked.Job, factor float64) {
 	}
 	for i, h := range is.Stacks {
 		for k, u := range h.Uses {
-			t.near(h.ID+": use of "+u.Part, t.Stacks[i].Uses[k].Of*factor, u.Of)
+			t.near(h.ID+": use of "+u.Part, t.Stacks[i].Uses[k].Share*factor, u.Share)
 		}
 	}
 }
@@ -112,9 +112,9 @@ func partsUsedAsLoaded(t *trial) {
 			load("link pin", math.Abs(c.Link)*1000*share[h.Cabinets[k].LinkPins], rated.Link)
 		}
 		for _, u := range h.Uses {
-			t.atLeast(f.ID+": use of "+u.Part, least[u.Part], u.Of)
+			t.atLeast(f.ID+": use of "+u.Part, least[u.Part], u.Share)
 			if u.Part == "bar" { // others are used more with the tilt off, and with masses off one by one
-				t.near(f.ID+": use of "+u.Part, least[u.Part], u.Of)
+				t.near(f.ID+": use of "+u.Part, least[u.Part], u.Share)
 			}
 		}
 	})

@@ -80,11 +80,23 @@ func window(h *Hung, of func(*Hung) *State, i int) (r Reading, least float64) {
 // hookMayHold is how much hook i may hold at rest, in kg: what practice allows of
 // its hoist, and of its pick hole with the dynamic factor.
 func hookMayHold(h *Hung, i int) float64 {
-	p, most := h.Job.Practice, h.HoistMost(i)/calc.G
-	if r := h.Bar.PickRating; r > 0 {
-		most = math.Min(most, h.Picks[i].Below.Mass+r*p.GearUse/p.DynamicFactor/calc.G)
+	return math.Min(h.HoistMost(i)/calc.G, h.Picks[i].Below.Mass+holeMayCarry(h))
+}
+
+// pickMayCarry is the most that pick i may carry, in kg, with all masses at their most:
+// what practice allows of its hoist, less the rigging below, and of its pick hole.
+func pickMayCarry(h *Hung, i int) float64 {
+	below := h.Picks[i].Below.Mass * (1 + h.Job.Practice.MassTolerance)
+	return math.Min(h.HoistMost(i)/calc.G-below, holeMayCarry(h))
+}
+
+// holeMayCarry is what practice allows of a pick hole with the dynamic factor, in kg;
+// infinite where no rating is given.
+func holeMayCarry(h *Hung) float64 {
+	if h.Bar.PickRating == 0 {
+		return math.Inf(1)
 	}
-	return most
+	return h.Bar.PickRating * h.Job.Practice.GearUse / h.Job.Practice.DynamicFactor / calc.G
 }
 
 // mayGrow is how many times as heavy all of a state may be before its bar or a pin

@@ -146,12 +146,12 @@ func workStart(h *Hung) {
 	}
 }
 
-// bears reports whether over all of the reach of a state both hooks pull, and neither
-// they nor their pick holes hold more than they may.
+// bears reports whether over all of the reach of a state both picks pull, and neither
+// carries more than it may.
 func bears(h *Hung, s *State) bool {
 	for _, at := range s.Reach {
 		for i, l := range at.Loads {
-			if h.Least(l)*calc.G < Alike || Over(h.Most(l)+h.Picks[i].Below.Mass, hookMayHold(h, i)) || Over(h.MostOnHook(i, l), h.HoistMost(i)) {
+			if h.Least(l)*calc.G < Alike || Over(h.Most(l), pickMayCarry(h, i)) {
 				return false
 			}
 		}

@@ -17,7 +17,8 @@ var aimMissed = Rule{ID: AimMissed, Title: "Aim missed", Severity: Caution, Grav
 func checkAim(c *check) {
 	got := c.Finished.Poses[0].Aim
 	if off := math.Abs(got - c.Aim); off > c.Job.Practice.AimTolerance+rig.Within {
-		c.caution(rig.Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°",
-			say.Aim(got), say.Aim(c.Aim), say.Angle(off), say.Trimmed(calc.Degrees(c.Job.Practice.AimTolerance))).By = off
+		tolerance := say.Trimmed(calc.Degrees(c.Job.Practice.AimTolerance))
+		f := c.caution(rig.Where{}, "cabinet 1 looks %s, wanted %s: %s off, tolerance %s°", say.Aim(got), say.Aim(c.Aim), say.Angle(off), tolerance)
+		f.ifHeld, f.By = "cabinet 1 looks more than the tolerance of "+tolerance+"° off the aim wanted", off
 	}
 }

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"hangpack/calc"
-	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
 )
 
@@ -62,8 +61,8 @@ func (c AloneCheck) sum() string {
 	return designSum(c.of, c.swung.InBar.Mass)
 }
 
-// Most writes the sum of the limit: '600 kg x 80 % = 480 kg'.
-func (c AloneCheck) Most() string {
+// LimitWords write the sum of the limit: '600 kg x 80 % = 480 kg'.
+func (c AloneCheck) LimitWords() string {
 	switch {
 	case c.Joint >= 0:
 		return gearLimit(c.of, c.of.Unit().ForceLimit, c.rating)
@@ -164,33 +163,9 @@ func aloneGear(h *rig.Hung, swung *rig.State, i int) [2]AloneCheck {
 
 // alonePins holds the pins of a kind that share a force of joint k, counted from 0,
 // against the rating of one: 0 where that is not given.
-func alonePins(h *rig.Hung, swung *rig.State, i int, p pinsOf, k int) AloneCheck {
-	force, pins, rating := p.of(h, swung, k)
+func alonePins(h *rig.Hung, swung *rig.State, i int, p kindOfPins, k int) AloneCheck {
+	force := p.force(swung.Joints[k])
+	pins, rating := p.at(h, k)
 	return AloneCheck{of: h, swung: swung, Part: p.part, pick: i, Joint: k, Load: h.Job.Practice.PinLoad(force, pins), Limit: rating * h.Job.Practice.GearUse,
 		force: force, pins: pins, rating: rating}
-}
-
-// pinsOf is a kind of pins, and how to find out of a joint, counted from 0, what force
-// they share in a state, how many they are and what one is rated.
-type pinsOf struct {
-	part string
-	of   func(h *rig.Hung, s *rig.State, k int) (force float64, pins int, rating float64)
-}
-
-// kindsOfPins are those of hinges and of links.
-var kindsOfPins = [...]pinsOf{
-	{"hinge pin", func(h *rig.Hung, s *rig.State, k int) (float64, int, float64) {
-		return s.Joints[k].Hinge(), h.Cabinets[k].HingePins, ratingOf(h.Ratings(k)).Hinge
-	}},
-	{"link pin", func(h *rig.Hung, s *rig.State, k int) (float64, int, float64) {
-		return s.Joints[k].Link, h.Cabinets[k].LinkPins, ratingOf(h.Ratings(k)).Link
-	}},
-}
-
-// ratingOf is a rating, or noughts where it is not given.
-func ratingOf(r *job.PinRatings) job.PinRatings {
-	if r == nil {
-		return job.PinRatings{}
-	}
-	return *r
 }

@@ -22,11 +22,11 @@ func checkChain(c *check) {
 		}
 		at, reach, low := rig.Where{End: c.End(i)}, c.LowestHook(i), c.LowestPlace(i)
 		c.measured("chain reach", low.Hook-reach, func() (rig.Where, string, string) {
-			return at, reachSum(c.Hung, i, c.Unit().Length), "down to " + LowWords(c.Hung, low) + ": " + placeSum(c.Hung, i, low, c.Unit().Length)
+			return at, reachSum(c.Hung, i, c.Unit().Length), "down to " + LowWords(c.Hung, low) + ": " + placeSum(c.Hung, i, low, c.Unit().Length, seatWords(c.Hung, low))
 		})
 		if reach > low.Hook+rig.Within {
 			write := c.Unit().Apart(reach, low.Hook)
-			c.hold(at, "%s, and it has to come to %s, %s: %s", reachSum(c.Hung, i, write), write(low.Hook), LowFor(low), placeSum(c.Hung, i, low, write)).By = reach - low.Hook
+			c.hold(at, "%s, and it has to come to %s, %s: %s", reachSum(c.Hung, i, write), write(low.Hook), LowFor(low), placeSum(c.Hung, i, low, write, "")).By = reach - low.Hook
 		}
 	}
 }
@@ -56,8 +56,18 @@ func LowFor(low rig.LowPlace) string {
 	return "at trim"
 }
 
-// placeSum writes how high hook i is at a place that it has to come down to.
-func placeSum(h *rig.Hung, i int, low rig.LowPlace, write func(float64) string) string {
+// seatWords say how the lowest cabinet on dolly A looks where a hook comes down onto it,
+// and "" elsewhere. A hold does without them: no aims of a held stack are told.
+func seatWords(h *rig.Hung, low rig.LowPlace) string {
+	if low.To != rig.OntoDolly {
+		return ""
+	}
+	return fmt.Sprintf(" (cabinet %d %s)", h.Sets[0], say.Aim(rig.Seat(h, 0)))
+}
+
+// placeSum writes how high hook i is at a place that it has to come down to; seat stands
+// beside dolly A as it stands.
+func placeSum(h *rig.Hung, i int, low rig.LowPlace, write func(float64) string, seat string) string {
 	below, hole := h.Picks[i].Below.Length, -h.Hole(i).Below
 	bar := fmt.Sprintf("pick hole %s above the hinge", write(hole))
 	if hole < 0 {
@@ -65,8 +75,8 @@ func placeSum(h *rig.Hung, i int, low rig.LowPlace, write func(float64) string) 
 	}
 	switch low.To {
 	case rig.OntoDolly:
-		return fmt.Sprintf("floor %s, deck %s, dolly A as it stands %s (cabinet %d %s), %s, rigging %s", write(h.Floor), write(h.Dolly.DeckHeight),
-			write(rig.Standing(h, 0)), h.Sets[0], say.Aim(rig.Seat(h, 0)), bar, write(below))
+		return fmt.Sprintf("floor %s, deck %s, dolly A as it stands %s%s, %s, rigging %s", write(h.Floor), write(h.Dolly.DeckHeight),
+			write(rig.Standing(h, 0)), seat, bar, write(below))
 	case rig.OntoFloor:
 		return fmt.Sprintf("floor %s, %s, rigging %s", write(h.Floor), bar, write(below))
 	}

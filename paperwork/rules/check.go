@@ -45,8 +45,8 @@ func (c *check) rated(part string, load, limit float64, says Wording) {
 
 // measured keeps the measure of its kind that is closest to its limit; spare is how far
 // inside it is, in SI units.
-func (c *check) measured(of string, spare float64, says Wording) {
-	c.Measures.take(Measure{of, spare, says})
+func (c *check) measured(what string, spare float64, says Wording) {
+	c.Measures.take(Measure{what, spare, says})
 }
 
 // heaviest is the tilt of a state's reach at which pick i carries most.

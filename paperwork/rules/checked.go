@@ -11,12 +11,12 @@ type Checked struct {
 	Twin     *Checked // nil where it has none, and until CompareStacks
 	Holds    []Finding
 	Cautions []Finding
-	Uses     Uses     // one of each kind of part that has a rating
-	Alone    Uses     // the same with one of two hoists alone
-	Measures Measures // one of each kind
+	Uses     MostUsed // of parts that have a rating
+	Alone    MostUsed // the same with one of two hoists alone
+	Measures Closest
 
 	PassedOver []PassedOver // nearer pick holes, the nearest first
-	NotHeldAt  *int         // of a held stack: another pick hole of the bar at which it would not be held; nil where there is none
+	OtherHole  bool         // of a held stack: whether it would not be held at another pick hole of the bar
 }
 
 // A PassedOver is a pick hole that is nearer to the wanted aim than the one in use, and
@@ -47,6 +47,15 @@ type Finding struct {
 	Title string  `json:"-"` // of the rule: begins its sentences on paper
 	Of    string  `json:"-"` // which part, or which way, where a rule has several at one place
 	By    float64 `json:"-"` // how bad it is, to be held only against findings of the same rule and part; 0 where it has no more and less
+
+	ifHeld string // of a caution that tells a hole or an aim: what it says where the stack is held; else ""
+}
+
+// so adds to a finding the condition under which it comes up.
+func (f Finding) so(condition string) Finding {
+	condition = " (" + condition + ")"
+	f.Says, f.ifHeld = f.Says+condition, say.Before(f.ifHeld, condition)
+	return f
 }
 
 // Lead begins a sentence with its rule: 'Hoist: ', and "" where it needs none.

@@ -18,45 +18,45 @@ func (w Wording) so(condition string) Wording {
 	}
 }
 
-// A Use is how much of its rating a kind of part is used, as a fraction of one,
-// where it is used most: the finished stack or a lift.
+// A Use is how much of its rating a kind of part is used, where it is used most: the
+// finished stack or a lift.
 type Use struct {
-	Part string
-	Of   float64
-	Says Wording
+	Part  string
+	Share float64 // of the rating, as a fraction of one
+	Says  Wording
 }
 
-// Uses are one of each kind of part.
-type Uses []Use
+// MostUsed is the largest use of each kind of part.
+type MostUsed []Use
 
 // more reports whether a use is more than what is kept of its part.
-func (u Uses) more(part string, of float64) bool {
-	i := u.index(part)
-	return i < 0 || of > u[i].Of+rig.Within
+func (m MostUsed) more(part string, share float64) bool {
+	i := m.index(part)
+	return i < 0 || share > m[i].Share+rig.Within
 }
 
 // take keeps a use if it is more than the one of its part.
-func (u *Uses) take(one Use) {
-	if !u.more(one.Part, one.Of) {
+func (m *MostUsed) take(one Use) {
+	if !m.more(one.Part, one.Share) {
 		return
 	}
-	if i := u.index(one.Part); i >= 0 {
-		(*u)[i] = one
+	if i := m.index(one.Part); i >= 0 {
+		(*m)[i] = one
 	} else {
-		*u = append(*u, one)
+		*m = append(*m, one)
 	}
 }
 
-func (u Uses) index(part string) int {
-	return slices.IndexFunc(u, func(one Use) bool { return one.Part == part })
+func (m MostUsed) index(part string) int {
+	return slices.IndexFunc(m, func(one Use) bool { return one.Part == part })
 }
 
-// Most returns the use of the part that is used most. Every stack has a hoist, so
+// MostOfAll returns the use of the part that is used most. Every stack has a hoist, so
 // there is always one.
-func (u Uses) Most() Use {
-	most := u[0]
-	for _, one := range u {
-		if one.Of > most.Of+rig.Within {
+func (m MostUsed) MostOfAll() Use {
+	most := m[0]
+	for _, one := range m {
+		if one.Share > most.Share+rig.Within {
 			most = one
 		}
 	}
@@ -66,33 +66,33 @@ func (u Uses) Most() Use {
 // A Measure is a height, an angle or a number of things held against what it
 // may be, where that is closest: the finished stack or a lift.
 type Measure struct {
-	Of    string
+	What  string
 	Spare float64 // how far inside its limit, in its own SI unit
 	Says  Wording
 }
 
-// Measures are one of each kind.
-type Measures []Measure
+// Closest is the measure of each kind that is closest to its limit.
+type Closest []Measure
 
 // closer reports whether a measure is closer to its limit than what is kept of its
 // kind.
-func (m Measures) closer(of string, spare float64) bool {
-	i := m.index(of)
-	return i < 0 || spare < m[i].Spare-rig.Within
+func (c Closest) closer(what string, spare float64) bool {
+	i := c.index(what)
+	return i < 0 || spare < c[i].Spare-rig.Within
 }
 
 // take keeps a measure if it is closer to its limit than the one of its kind.
-func (m *Measures) take(one Measure) {
-	if !m.closer(one.Of, one.Spare) {
+func (c *Closest) take(one Measure) {
+	if !c.closer(one.What, one.Spare) {
 		return
 	}
-	if i := m.index(one.Of); i >= 0 {
-		(*m)[i] = one
+	if i := c.index(one.What); i >= 0 {
+		(*c)[i] = one
 	} else {
-		*m = append(*m, one)
+		*c = append(*c, one)
 	}
 }
 
-func (m Measures) index(of string) int {
-	return slices.IndexFunc(m, func(one Measure) bool { return one.Of == of })
+func (c Closest) index(what string) int {
+	return slices.IndexFunc(c, func(one Measure) bool { return one.What == what })
 }

@@ -60,18 +60,17 @@ func TestPassedOver(t *testing.T) {
 	assert.Equal(t, []string{"18", "19"}, []string{auto.Label(over.Hole).Text, auto.Label(auto.Holes[0]).Text})
 	assert.Equal(t, "bar_tilt", over.Why.Rule)
 	assert.Less(t, over.Aim, auto.Options[auto.Holes[0]].Aim) // both are up; 1.9 degrees are wanted
-	assert.Nil(t, auto.NotHeldAt)
+	assert.False(t, auto.OtherHole)
 	asAuto := "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist"
 	named := trials.OpenJob(t, strings.Replace(trials.Text(t, "testdata/jobs/end-of-reach.yaml"), asAuto, asAuto+", pick_hole: 18", 1)).Stack("AUTO")
 	require.True(t, named.Held())
-	require.NotNil(t, named.NotHeldAt)
-	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
-	assert.Nil(t, trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("HOIST").NotHeldAt, "every hole has the same load")
+	assert.True(t, named.OtherHole)
+	assert.False(t, trials.OpenFile(t, "testdata/jobs/end-of-reach.yaml").Stack("HOIST").OtherHole, "every hole has the same load")
 }
 
 // TestPassedOverInOrder: with twice the tolerance several holes are nearer than the first
-// that is not held, and all of them are named, the nearest first; from a hole that is named
-// in the job the closest one that would not be held is told, and no further one.
+// that is not held, and all of them are named, the nearest first; of a hole that is named
+// in the job it is known that another one would do.
 func TestPassedOverInOrder(t *testing.T) {
 	wide := func(aim, hole string) *rules.Checked {
 		return trials.OpenJob(t, strings.NewReplacer("mass_tolerance: 2 %", "mass_tolerance: 2 %, aim_tolerance: 2 deg", "aim: 1.9 deg up\n    hang: {picks: 1, hoist: hoist",
@@ -85,10 +84,8 @@ func TestPassedOverInOrder(t *testing.T) {
 		off = math.Abs(p.Aim - auto.Aim)
 	}
 	assert.GreaterOrEqual(t, last, off-1e-9)
-	named := wide("1.9", ", pick_hole: 18")
-	require.NotNil(t, named.NotHeldAt)
-	assert.Equal(t, "19", named.Label(*named.NotHeldAt).Text)
-	assert.False(t, wide("1.9", ", pick_hole: 20").Held(), "a further one that would do")
+	assert.True(t, wide("1.9", ", pick_hole: 18").OtherHole)
+	assert.False(t, wide("1.9", ", pick_hole: 19").Held(), "one that would do")
 }
 
 // TestAloneAtALift: at a lift one hoist alone pushes a link, and that is found there too.

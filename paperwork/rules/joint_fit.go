@@ -23,7 +23,7 @@ func checkBacks(c *check) {
 		if calc.Radians(lower.Hole.Splay) > room+calc.Radians(backsSpare)+rig.Within {
 			f := c.caution(rig.Where{Joint: k + 1}, "a splay of %s° with room for %s°: the backs may meet before the pin goes in",
 				say.Splay(lower.Hole.Splay), say.Fixed(math.Floor(calc.Degrees(room)*10)/10, 1))
-			f.By = calc.Radians(lower.Hole.Splay) - room
+			f.ifHeld, f.By = "it opens further than its wedges leave room for: the backs may meet before the pin goes in", calc.Radians(lower.Hole.Splay)-room
 		}
 	}
 }

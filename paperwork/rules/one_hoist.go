@@ -45,7 +45,7 @@ func aloneUsed(c *check, one AloneCheck) {
 	}
 	if use := one.Load / one.Limit; c.Alone.more(one.Part, use) {
 		kept := one // or each one asked of would be kept
-		c.Alone.take(Use{one.Part, use, func() (rig.Where, string, string) { return kept.where(), kept.sum(), kept.Most() }})
+		c.Alone.take(Use{one.Part, use, func() (rig.Where, string, string) { return kept.where(), kept.sum(), kept.LimitWords() }})
 	}
 	if one.Over() {
 		f := findAlone(c, one.where(), aloneWords(c.Hung, one))
@@ -55,9 +55,9 @@ func aloneUsed(c *check, one AloneCheck) {
 
 // checkPinsAlone holds the pins of a kind of joint k, counted from 0. Asked first whether that
 // says anything, since there are many pins.
-func checkPinsAlone(c *check, swung *rig.State, i int, p pinsOf, k int) {
-	force, pins, rating := p.of(c.Hung, swung, k)
-	load, limit := c.Job.Practice.PinLoad(force, pins), rating*c.Job.Practice.GearUse
+func checkPinsAlone(c *check, swung *rig.State, i int, p kindOfPins, k int) {
+	pins, rating := p.at(c.Hung, k)
+	load, limit := c.Job.Practice.PinLoad(p.force(swung.Joints[k]), pins), rating*c.Job.Practice.GearUse
 	if limit > 0 && (c.Alone.more(p.part, load/limit) || rig.Over(load, limit)) {
 		aloneUsed(c, alonePins(c.Hung, swung, i, p, k))
 	}
@@ -94,9 +94,9 @@ func findAlone(c *check, at rig.Where, says string) *Finding {
 func aloneWords(h *rig.Hung, c AloneCheck) string {
 	switch {
 	case c.Part != "hoist":
-		return c.Part + ", with the " + string(h.End(c.pick)) + " hoist alone: " + c.sum() + " is more than " + c.Most()
+		return c.Part + ", with the " + string(h.End(c.pick)) + " hoist alone: " + c.sum() + " is more than " + c.LimitWords()
 	case h.Job.Practice.OneMustHold:
-		return "alone it would hold " + c.sum() + ", more than " + c.Most()
+		return "alone it would hold " + c.sum() + ", more than " + c.LimitWords()
 	}
-	return "alone it would hold " + c.sum() + ", more than " + c.Most() + ": run both together, watch the tilt"
+	return "alone it would hold " + c.sum() + ", more than " + c.LimitWords() + ": run both together, watch the tilt"
 }

@@ -39,7 +39,20 @@ func Check(h *rig.Hung) *Checked {
 	c := &Checked{Hung: h}
 	run(c)
 	takeWorst(c)
+	settle(c)
 	return c
+}
+
+// settle gives the cautions of a stack the words that they keep, now that it is known
+// whether it is held.
+func settle(h *Checked) {
+	for i := range h.Cautions {
+		f := &h.Cautions[i]
+		if h.Held() && f.ifHeld != "" {
+			f.Says = f.ifHeld
+		}
+		f.ifHeld = ""
+	}
 }
 
 // run holds every rule against the states of a stack, then against all of it.
@@ -86,7 +99,7 @@ func FirstHold(way *rig.Hung) (f Finding, held bool) {
 	}
 	f = c.Holds[0]
 	if way.Third.Name != "" {
-		f.Says += " (" + ifSo(way.Third) + ")"
+		f = f.so(ifSo(way.Third))
 	}
 	return f, true
 }
@@ -95,7 +108,7 @@ func FirstHold(way *rig.Hung) (f Finding, held bool) {
 // of two that are the same keeps the worse. It writes over found.
 func worse(found, elsewhere []Finding, said string, same func(a, b Finding) bool) []Finding {
 	for _, f := range elsewhere {
-		f.Says += " (" + said + ")"
+		f = f.so(said)
 		i := slices.IndexFunc(found, func(old Finding) bool { return same(old, f) })
 		switch {
 		case i < 0:
@@ -125,15 +138,15 @@ func rule(id string) *Rule {
 }
 
 // takeUses keeps the uses of a corner that are more than those of the stack.
-func takeUses(kept *Uses, uses []Use, said string) {
+func takeUses(kept *MostUsed, uses []Use, said string) {
 	for _, u := range uses {
-		kept.take(Use{u.Part, u.Of, u.Says.so(said)})
+		kept.take(Use{u.Part, u.Share, u.Says.so(said)})
 	}
 }
 
 // takeMeasures keeps the measures of a corner that are closer than those of the stack.
 func takeMeasures(h *Checked, measures []Measure, said string) {
 	for _, m := range measures {
-		h.Measures.take(Measure{m.Of, m.Spare, m.Says.so(said)})
+		h.Measures.take(Measure{m.What, m.Spare, m.Says.so(said)})
 	}
 }

@@ -50,7 +50,8 @@ func checkLiftTilt(c *check) {
 		}
 	}
 	if worst != nil {
-		c.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, further than %s°: hold it before the dolly is free",
-			say.Aim(worst.Tilt), say.Trimmed(calc.Degrees(c.Job.Practice.LiftTilt))).By = most
+		further := "further than " + say.Trimmed(calc.Degrees(c.Job.Practice.LiftTilt)) + "°: hold it before the dolly is free"
+		f := c.caution(rig.Where{Lift: worst.Lift}, "the bar tilts to %s, %s", say.Aim(worst.Tilt), further)
+		f.ifHeld, f.By = "the bar tilts "+further, most
 	}
 }

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hangpack/calc"
@@ -18,6 +19,8 @@ var twinDiffers = Rule{ID: "twin_differs", Title: "Twins differ", Severity: Caut
 type Difference struct {
 	Joint           int // counted from 1; 0 for what is of no one joint
 	Of, This, Other string
+
+	ofHoles bool // to set: of a joint or of picks
 }
 
 // compareTwins makes the twins among the stacks of a job known to each other, and
@@ -27,18 +30,49 @@ func compareTwins(stacks []*Checked) {
 		for _, other := range stacks {
 			if h.TwinOf == other.ID {
 				h.Twin, other.Twin = other, h
-				cautionTwin(h, other)
-				cautionTwin(other, h)
+				held := heldTwins(other, h)
+				cautionTwin(h, other, held)
+				cautionTwin(other, h, held)
 			}
 		}
 	}
 }
 
-func cautionTwin(h, other *Checked) {
+// cautionTwin cautions a stack of what is told of its differences from its twin; where
+// held says that one of them is held, of that too, unless they differ in nothing.
+func cautionTwin(h, other *Checked, held string) {
 	c := &check{h, &twinDiffers}
-	for _, d := range differences(h.Hung, other.Hung) {
+	for _, d := range toldDifferences(h, other) {
 		c.caution(rig.Where{Joint: d.Joint}, "%s: %s %s, %s %s: on purpose? Ask", d.Of, h.ID, d.This, other.ID, d.Other)
 	}
+	if held != "" && len(differences(h.Hung, other.Hung)) > 0 {
+		c.caution(rig.Where{}, "%s", held)
+	}
+}
+
+// heldTwins say that the holes of two twins are not compared, for one of them or both are
+// held; "" where neither is.
+func heldTwins(h, other *Checked) string {
+	switch {
+	case h.Held() && other.Held():
+		return h.ID + " and " + other.ID + " are held, so their holes are not compared"
+	case h.Held():
+		return h.ID + " is held, so its holes are not compared"
+	case other.Held():
+		return other.ID + " is held, so its holes are not compared"
+	}
+	return ""
+}
+
+// toldDifferences are the differences of two twins that may be told. Where one of them is
+// held none is of holes: those of the other stand on its sheets, and would tell which the
+// held one has.
+func toldDifferences(h, other *Checked) []Difference {
+	all := differences(h.Hung, other.Hung)
+	if h.Held() || other.Held() {
+		all = slices.DeleteFunc(all, func(d Difference) bool { return d.ofHoles })
+	}
+	return all
 }
 
 // differences are those of two stacks, how h has it as This: joint by joint, then of all
@@ -47,10 +81,10 @@ func differences(h, other *rig.Hung) (all []Difference) {
 	for k := range min(len(h.Cabinets), len(other.Cabinets)) {
 		a, b := h.Cabinets[k], other.Cabinets[k]
 		if a.Key != b.Key {
-			all = append(all, Difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key})
+			all = append(all, Difference{k + 1, fmt.Sprintf("cabinet %d", k+1), a.Key, b.Key, false})
 		}
 		if a.Hole != b.Hole {
-			all = append(all, Difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), say.Hole(a.Hole.Label, a.Hole.Splay), say.Hole(b.Hole.Label, b.Hole.Splay)})
+			all = append(all, Difference{k + 1, fmt.Sprintf("hole of joint %d", k+1), say.Hole(a.Hole.Label, a.Hole.Splay), say.Hole(b.Hole.Label, b.Hole.Splay), true})
 		}
 	}
 	return append(all, PartDifferences(h, other)...)
@@ -60,20 +94,20 @@ func differences(h, other *rig.Hung) (all []Difference) {
 func PartDifferences(h, other *rig.Hung) (all []Difference) {
 	for _, p := range twinParts {
 		if this, that := p.of(h), p.of(other); this != that {
-			all = append(all, Difference{0, p.what, this, that})
+			all = append(all, Difference{0, p.what, this, that, p.what == OfPickHoles})
 		}
 	}
 	return all
 }
 
-// TwinWords gather in what a stack differs from its twin: 'joints 5, 6; trim', and
-// "" where in nothing.
+// TwinWords gather in what a stack is told to differ from its twin: 'joints 5, 6; trim',
+// and "" where in nothing.
 func TwinWords(h *Checked) string {
 	if h.Twin == nil {
 		return ""
 	}
 	var joints, parts []string
-	for _, d := range differences(h.Hung, h.Twin.Hung) {
+	for _, d := range toldDifferences(h, h.Twin) {
 		switch k := fmt.Sprint(d.Joint); {
 		case d.Joint == 0:
 			parts = append(parts, d.Of)

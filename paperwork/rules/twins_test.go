@@ -63,7 +63,7 @@ func TestTwinsDiffer(t *testing.T) {
 		{"    cabinets: [{type: box, count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]}]", "", "number of cabinets: SL 8, TWIN 7"},
 		{"    aim: 1.25 deg up", "", "aim wanted: SL 1° down, TWIN 1.25° up"},
 		{"    trim: {highest_pick: 9 m}", "", "trim: SL lowest corner at 4.5 m, TWIN highest pick hole at 9 m"},
-		{"    hang: {picks: 1, hoist: hoist, pick_hole: 30}", "", "pick holes: SL pick hole 22, TWIN pick hole 30"},
+		{"    hang: {picks: 1, hoist: hoist, pick_hole: 23}", "", "pick holes: SL pick hole 22, TWIN pick hole 23"},
 		{"    hang: {picks: 1, hoist: hoist, load_cell: above_hoist}", "", "load cell: SL not given, TWIN above_hoist"},
 		{"    steel: 14.001 m", "", "steel: SL 14 m, TWIN 14.001 m"},
 		{"    rigging_below: {mass: 0.25 kg}", "", "rigging below: SL 0 kg, 0 m, TWIN 0.25 kg, 0 m"},

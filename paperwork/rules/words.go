@@ -15,9 +15,9 @@ const NoHold = "no hold found by this calculation"
 // MostUsedWords names the most used part: 'link pin, joint 1, 29 %', of two hoists with
 // one of them alone too, and says how many parts have no rating to be used of.
 func (h *Checked) MostUsedWords() string {
-	m := h.Uses.Most()
+	m := h.Uses.MostOfAll()
 	at, _, _ := m.Says()
-	words := say.Listed(m.Part, at.String(), say.Percent(m.Of)) + say.After("; ", aloneMost(h))
+	words := say.Listed(m.Part, at.String(), say.Percent(m.Share)) + say.After("; ", aloneMost(h))
 	switch n := unrated(h.Hung); n {
 	case 0:
 		return words
@@ -34,7 +34,7 @@ func aloneMost(h *Checked) string {
 	if len(h.Alone) == 0 {
 		return ""
 	}
-	return "alone " + say.Percent(h.Alone.Most().Of)
+	return "alone " + say.Percent(h.Alone.MostOfAll().Share)
 }
 
 // unrated counts the parts of a stack for which the job gives no rating.

@@ -62,9 +62,9 @@ func aloneCell(h *rig.Hung, c rules.AloneCheck) (says, used string) {
 	if c.Limit == 0 {
 		return at + c.Worked() + ". NOT CHECKED: no rating given", "not rated"
 	}
-	says = at + c.Worked() + " of " + c.Most()
+	says = at + c.Worked() + " of " + c.LimitWords()
 	if c.Over() {
-		says = at + c.Worked() + ", MORE THAN " + c.Most()
+		says = at + c.Worked() + ", MORE THAN " + c.LimitWords()
 	}
 	if joints := unratedJoints(h); c.Joint >= 0 && joints != "" {
 		says += ". NOT CHECKED: " + say.Joints(joints) + ", not rated"

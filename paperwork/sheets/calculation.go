@@ -93,13 +93,13 @@ func checkRows(h *rules.Checked) (rows [][]string) {
 		rows = append(rows, []string{of, told.WhereWords(at), worked, most, used})
 	}
 	for _, u := range h.Uses {
-		row(u.Part, u.Says, say.Percent(u.Of))
+		row(u.Part, u.Says, say.Percent(u.Share))
 	}
 	for _, u := range h.Alone {
-		row(u.Part+", alone", u.Says, say.Percent(u.Of))
+		row(u.Part+", alone", u.Says, say.Percent(u.Share))
 	}
 	for _, m := range h.Measures {
-		row(m.Of, m.Says, "-")
+		row(m.What, m.Says, "-")
 	}
 	return rows
 }

@@ -36,7 +36,7 @@ func TestWorstJoint(t *testing.T) {
 			}
 			for _, u := range h.Uses {
 				if strings.HasSuffix(u.Part, " pin") {
-					checked = math.Max(checked, u.Of)
+					checked = math.Max(checked, u.Share)
 				}
 			}
 			assert.InDelta(t, most, pinsUsed(h, worst, w.at.Joints[worst]), 1e-9, "%s, %s", name, h.ID)

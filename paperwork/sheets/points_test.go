@@ -207,7 +207,7 @@ func TestPinsUsedOfWhatIsAllowed(t *testing.T) {
 	}
 	for i, u := range half.Stacks[0].Uses {
 		if u.Part == "hinge pin" || u.Part == "link pin" {
-			assert.InDelta(t, 2*whole.Stacks[0].Uses[i].Of, u.Of, 1e-9, u.Part)
+			assert.InDelta(t, 2*whole.Stacks[0].Uses[i].Share, u.Share, 1e-9, u.Part)
 		}
 	}
 }

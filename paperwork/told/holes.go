@@ -17,17 +17,17 @@ func PassedOverWords(h *rules.Checked) (all []string) {
 	return all
 }
 
-// OtherHoleWords say of a held stack on one pick whether another pick hole would do; ""
-// of others.
+// OtherHoleWords say of a held stack on one pick whether another pick hole would do, and
+// not which; "" of others.
 func OtherHoleWords(h *rules.Checked) string {
-	tolerance := say.Trimmed(calc.Degrees(h.Job.Practice.AimTolerance))
+	within := fmt.Sprintf("within %s° of the wanted aim", say.Trimmed(calc.Degrees(h.Job.Practice.AimTolerance)))
 	switch {
 	case !h.Held() || len(h.Picks) > 1:
 		return ""
-	case h.NotHeldAt == nil:
-		return fmt.Sprintf("No other pick hole within %s° of the wanted aim is without a hold.", tolerance)
+	case h.OtherHole:
+		return "From another pick hole " + within + " no hold is found."
 	}
-	return fmt.Sprintf("From pick hole %s (cabinet 1 looks %s, wanted %s) no hold is found.", h.Label(*h.NotHeldAt).Text, say.Aim(h.Options[*h.NotHeldAt].Aim), say.Aim(h.Aim))
+	return "No other pick hole " + within + " is without a hold."
 }
 
 // sentence is a finding as one sentence: 'Hoist: … is more than … (lift 1, front)'.

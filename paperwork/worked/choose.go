@@ -31,7 +31,7 @@ func choose(h *rig.Hung) (*rules.Checked, error) {
 			there.PassedOver = passed
 			return there, nil
 		default:
-			c.NotHeldAt = &hole
+			c.OtherHole = true
 			return c, nil
 		}
 	}
