@@ -9,16 +9,14 @@ import (
 )
 
 // Changes is the sheet of what moved between two revisions: which pins go to
-// which hole, what the venue has to accept anew, which sheets to bin.
+// which hole, what the venue has to accept anew, which sheets to throw away, print, keep.
 type Changes struct {
 	Says     string // 'REV A 3f9a1c07, now REV B …'
 	Warnings []string
-	Stacks   []ChangedStack
-	Points   [][]string // id, static was and now, design was and now, by how much, place
-	Job      []string
-	Venue    []string // what it has to accept anew
-	Paper    []string // what to bin and to print again
-	Closing  string   // '5 joints move (10 pins), 11 stay.'
+	Stacks   []ChangedStack // the last of them is the whole job, without an id
+	Venue    []string       // what it has to accept anew
+	Closing  string         // '5 joints are set anew (10 link pins), 11 stay.'
+	Keep     string         // why a sheet that is kept stays true
 }
 
 // A ChangedStack is a stack with the joints that move and what else changes.
@@ -26,18 +24,21 @@ type ChangedStack struct {
 	ID, Name, Shape string
 	Joints          []ChangedJoint
 	Says            []string
+	Points          [][]string   // id, static was and now, design was and now, by how much, place
+	Sheets          []parts.Fact // which to throw away, to print, to keep
 }
 
 // A ChangedJoint is a joint whose link goes from one hole to another.
 type ChangedJoint struct {
 	Above, Below, Type string
+	Why                string // 'other cabinet above'
 	From, To           parts.JointHole
 	Dolly              string
 	Pins               int // link pins of the joint: 1 or 2
 }
 
 var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
-	paper.Figures("design", 25), paper.Texts("place", 0)}
+	paper.Figures("by how much", 25), paper.Texts("place", 0)}
 
 // Name is what the sheet is called.
 func (Changes) Name() string { return "CHANGES" }
@@ -51,14 +52,7 @@ func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	for _, s := range v.Stacks {
 		pieces = append(pieces, changedStack(c, s)...)
 	}
-	if len(v.Points) > 0 {
-		pieces = append(append(pieces, parts.Heading("Points: what the roof carries")), paper.Table(c, changeColumns, v.Points, paper.Text)...)
-	}
-	if len(v.Job) > 0 {
-		pieces = append(append(pieces, parts.Heading("The job")), paragraphs(c, v.Job)...)
-	}
-	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, v.Venue)...)
-	pieces = append(append(pieces, parts.Heading("Paper")), paragraphs(c, v.Paper)...)
+	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, append(v.Venue, v.Keep))...)
 	pieces = append(pieces, paper.Gap(3), accepted())
 	return paper.Flow(c, "", parts.PlainHead("CHANGES", "what moved since the revision before"), pieces)
 }
@@ -118,15 +112,23 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	for _, j := range s.Joints {
 		rows = append(rows, changedJoint(c, j))
 	}
-	head := changedHead(c, s)
-	pieces := paper.Headed(head, rows)
-	return append(pieces, paragraphs(c, s.Says)...)
+	pieces := append(paper.Headed(changedHead(c, s), rows), paragraphs(c, s.Says)...)
+	if len(s.Points) > 0 {
+		pieces = append(pieces, paper.Table(c, changeColumns, s.Points, paper.Text)...)
+	}
+	for _, f := range s.Sheets {
+		pieces = append(pieces, f.Piece(c, c.Body().W))
+	}
+	return append(pieces, paper.Gap(3))
 }
 
 // changedHead is a stack's name, over the headings of its joints where it has any.
 func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
 	id := paper.Bold(18)
 	x := 8 + c.Width(id, s.ID) + 4
+	if s.ID == "" {
+		x = 0
+	}
 	name := c.Wrap(paper.TextBold, c.Body().W-x, s.Name)
 	h := max(10, 5+float64(len(name))*paper.TextBold.Lead())
 	if len(s.Joints) > 0 {
@@ -156,7 +158,7 @@ func changedHeads(c *paper.Canvas, room mm.Box) {
 // changedJoint draws a joint on the line between its two bodies: the old hole
 // struck through, an arrow, the new one.
 func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
-	name := c.Wrap(paper.Small, changeOld-14, j.Type)
+	name := c.WrapAll(paper.Small, changeOld-14, []string{j.Type, j.Why})
 	h := max(changeRow, 2*(float64(len(name))*paper.Small.Lead()+2))
 	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
 		y := room.Y + h/2
@@ -177,15 +179,18 @@ func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
 // changeTicks is where the boxes of a joint begin, two a side.
 func changeTicks(room mm.Box) float64 { return room.Right() - 4*changeTick - 3 }
 
-// changedHoles draws the old hole struck through, and an arrow to the new one.
+// changedHoles draws the old hole struck through, and an arrow to the new one; or the new
+// one alone where it is the same hole.
 func changedHoles(c *paper.Canvas, x, y float64, j ChangedJoint) {
 	fit := func(h parts.JointHole) parts.Tabs {
 		return parts.TabsWithin(c, changeRoom-9, changeTab, changeDigit, []parts.JointHole{h})
 	}
 	old, next := fit(j.From), fit(j.To)
-	c.Round(mm.BoxAt(x, y-changeTab/2, old.Width(), changeTab), 1.5, paper.Light, paper.White)
-	old.Label(c, x+(old.Width()-old.Labels())/2, y+(old.Digit-old.Tail)/2, j.From.Label)
-	c.Line(x-1, y+changeTab/2, x+old.Width()+1, y-changeTab/2, paper.Heavy)
-	parts.Arrow(c, x+old.Width()+2, x+changeRoom-2, y, 2.5)
+	if j.From != j.To {
+		c.Round(mm.BoxAt(x, y-changeTab/2, old.Width(), changeTab), 1.5, paper.Light, paper.White)
+		old.Label(c, x+(old.Width()-old.Labels())/2, y+(old.Digit-old.Tail)/2, j.From.Label)
+		c.Line(x-1, y+changeTab/2, x+old.Width()+1, y-changeTab/2, paper.Heavy)
+		parts.Arrow(c, x+old.Width()+2, x+changeRoom-2, y, 2.5)
+	}
 	next.Draw(c, x+changeRoom, y, j.To)
 }

@@ -37,7 +37,7 @@ var rooms = []struct{ path, imports string }{
 	{"paperwork/laws", ""},
 	{"paperwork/sheets", "calc layouts layouts/paper layouts/drawings layouts/parts layouts/plan paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked"},
 	{"paperwork/report", "layouts/paper paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked"},
-	{"paperwork/changes", "calc layouts layouts/paper layouts/parts paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/worked paperwork/sheets"},
+	{"paperwork/changes", "calc layouts layouts/paper layouts/parts paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked paperwork/sheets"},
 	{"paperwork", "layouts/paper paperwork/job paperwork/worked paperwork/sheets"},
 	{"cmd/hangpack", "paperwork/job paperwork/worked paperwork/sheets paperwork/report paperwork/changes paperwork"},
 }

@@ -7,6 +7,7 @@ import (
 
 	"hangpack/paperwork/job"
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/rules"
 	"hangpack/paperwork/worked"
 )
 
@@ -14,7 +15,9 @@ import (
 // degrees, loads in kg, design loads where nothing else is said. A stack that is held in
 // either has none of its holes in it.
 type List struct {
-	Move   int           `json:"move"` // joints whose link pins go to another hole
+	Move   int           `json:"move"` // joints of both revisions that are set anew
+	Set    int           `json:"set"`  // all joints that are: with those that only the new revision has
+	Pins   int           `json:"pins"` // link pins of all those
 	Stay   int           `json:"stay"`
 	Joints []JointChange `json:"joints"`
 	Picks  []PickChange  `json:"picks"`
@@ -32,16 +35,25 @@ type List struct {
 	PointsAdded   []string        `json:"points_added"`
 	PointsGone    []string        `json:"points_gone"`
 
+	Holds         []FoundChange `json:"holds"` // of the new revision, all of them
+	HoldsGone     []FoundChange `json:"holds_gone"`
+	CautionsAdded []FoundChange `json:"cautions_added"`
+	CautionsGone  []FoundChange `json:"cautions_gone"`
+
 	old, new *worked.Job
-	pages    func() (pageChanges, error) // of both packs, which are drawn once
+	papers   func() (papers, error) // of both packs, which are cut once
 }
 
-// A JointChange is the joint above a cabinet whose link goes to another hole.
+// A JointChange is the joint above a cabinet that is set anew: its link goes to another
+// hole, or one of its two bodies is another.
 type JointChange struct {
-	Stack   string  `json:"stack"`
-	Cabinet int     `json:"cabinet"`
-	From    float64 `json:"from"`
-	To      float64 `json:"to"`
+	Stack     string   `json:"stack"`
+	Cabinet   int      `json:"cabinet"`
+	From      float64  `json:"from"`
+	To        float64  `json:"to"`
+	FromLabel string   `json:"from_label"`
+	ToLabel   string   `json:"to_label"`
+	Why       []string `json:"why"` // hole, above, below: what of it is another
 }
 
 // A CabinetChange is a cabinet that only one revision has, with the splay of the
@@ -69,7 +81,18 @@ type PointChange struct {
 	ToStatic   float64 `json:"to_static_kg"`
 	FromMost   float64 `json:"from_most_kg"` // design load, at the lift or wherever it is most
 	ToMost     float64 `json:"to_most_kg"`
-	Moved      bool    `json:"moved"` // in plan or in height
+	Moved      bool    `json:"moved"`        // in plan
+	StageLeft  float64 `json:"stage_left_m"` // by how much, to stage left
+	Downstage  float64 `json:"downstage_m"`  // and downstage
+	Raised     float64 `json:"raised_m"`     // its pick, or the hook of another point
+
+	hook string // which of them
+}
+
+// A FoundChange is a hold or a caution, with the stack that it is of.
+type FoundChange struct {
+	Stack string `json:"stack"`
+	rules.Finding
 }
 
 // An OtherChange is anything else of a stack, in words, or of the job where Stack
@@ -95,10 +118,12 @@ func Compare(old, new *worked.Job) List {
 			c.compareStacks(was, h)
 		} else {
 			c.Added = append(c.Added, h.ID)
+			c.findingsOf(h)
 		}
 		if h.Held() {
 			c.Held = append(c.Held, h.ID)
 		}
+		c.countNew(in.Stack(h.ID), h)
 	}
 	for _, h := range old.Stacks {
 		if new.Stack(h.ID) == nil {
@@ -106,6 +131,7 @@ func Compare(old, new *worked.Job) List {
 		}
 	}
 	c.comparePoints()
+	c.compareHooked()
 	return c
 }
 
@@ -115,8 +141,9 @@ func unchanged(old, new *worked.Job) List {
 		Joints: []JointChange{}, Picks: []PickChange{}, Points: []PointChange{},
 		Added: []string{}, Gone: []string{}, CabinetsAdded: []CabinetChange{}, CabinetsGone: []CabinetChange{},
 		Held: []string{}, WasHeld: []string{}, Others: []OtherChange{}, PointsAdded: []string{}, PointsGone: []string{},
+		Holds: []FoundChange{}, HoldsGone: []FoundChange{}, CautionsAdded: []FoundChange{}, CautionsGone: []FoundChange{},
 		Old: old.Fingerprint, New: new.Fingerprint, old: old, new: new,
-		pages: sync.OnceValues(func() (pageChanges, error) { return changedPages(old, new) }),
+		papers: sync.OnceValues(func() (papers, error) { return comparePapers(old, new) }),
 	}
 }
 

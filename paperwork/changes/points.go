@@ -2,14 +2,16 @@ package changes
 
 import (
 	"math"
+	"strings"
 
 	"hangpack/paperwork/rig"
+	"hangpack/paperwork/say"
 	"hangpack/paperwork/worked"
 )
 
 // A pointAt is where a point is and what it carries.
 type pointAt struct {
-	id                 string
+	id, hook           string // hook: what its height is of
 	left, down, height float64
 	most               float64 // design load, kg
 	rig.Carried
@@ -19,11 +21,11 @@ type pointAt struct {
 func pointsAt(j *worked.Job) (all []pointAt) {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
-			all = append(all, pointAt{p.ID, p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
+			all = append(all, pointAt{p.ID, "pick", p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
 		}
 	}
 	for _, o := range j.Figures.Others {
-		all = append(all, pointAt{o.ID, o.StageLeft, o.Downstage, o.Height, o.Design, o.Carried})
+		all = append(all, pointAt{o.ID, "hook", o.StageLeft, o.Downstage, o.Height, o.Design, o.Carried})
 	}
 	return all
 }
@@ -35,10 +37,13 @@ const (
 	placeDust = 0.005
 )
 
-// movedFrom reports whether a point lies elsewhere than it did in q.
+// movedFrom reports whether a point lies elsewhere in plan than it did in q.
 func (p pointAt) movedFrom(q pointAt) bool {
-	return math.Abs(p.left-q.left) > placeDust || math.Abs(p.down-q.down) > placeDust || math.Abs(p.height-q.height) > placeDust
+	return math.Abs(p.left-q.left) > placeDust || math.Abs(p.down-q.down) > placeDust
 }
+
+// raisedFrom reports whether a point's pick is higher or lower than it was in q.
+func (p pointAt) raisedFrom(q pointAt) bool { return math.Abs(p.height-q.height) > placeDust }
 
 // loadedUnlike reports whether a point carries something else than it did in q.
 func (p pointAt) loadedUnlike(q pointAt) bool {
@@ -48,7 +53,10 @@ func (p pointAt) loadedUnlike(q pointAt) bool {
 
 // change is how a point differs from what it was in q.
 func (p pointAt) change(q pointAt) PointChange {
-	return PointChange{p.id, q.Design, p.Design, q.Static, p.Static, q.most, p.most, p.movedFrom(q)}
+	return PointChange{
+		ID: p.id, From: q.Design, To: p.Design, FromStatic: q.Static, ToStatic: p.Static, FromMost: q.most, ToMost: p.most,
+		Moved: p.movedFrom(q), StageLeft: p.left - q.left, Downstage: p.down - q.down, Raised: p.height - q.height, hook: p.hook,
+	}
 }
 
 // pointCalled finds a point by its id.
@@ -68,13 +76,50 @@ func (c *List) comparePoints() {
 		switch q, both := pointCalled(was, p.id); {
 		case !both:
 			c.PointsAdded = append(c.PointsAdded, p.id)
-		case p.movedFrom(q) || p.loadedUnlike(q):
+		case p.movedFrom(q) || p.raisedFrom(q) || p.loadedUnlike(q):
 			c.Points = append(c.Points, p.change(q))
 		}
 	}
 	for _, p := range was {
 		if _, both := pointCalled(now, p.id); !both {
 			c.PointsGone = append(c.PointsGone, p.id)
+		}
+	}
+}
+
+// placeWords say where a point went: 'moved 0.40 m to stage left; pick 0.50 m lower'.
+func (p PointChange) placeWords(u say.Units) string {
+	var words []string
+	move := func(by float64, to, away string) {
+		if by < 0 {
+			by, to = -by, away
+		}
+		if by > placeDust {
+			words = append(words, u.Length(by)+" "+to)
+		}
+	}
+	move(p.StageLeft, "to stage left", "to stage right")
+	move(p.Downstage, "downstage", "upstage")
+	plan := "same place"
+	if p.Moved {
+		plan = "MOVED " + strings.Join(words, ", ")
+	}
+	words = nil
+	if move(p.Raised, "higher", "lower"); len(words) == 0 {
+		return plan
+	}
+	return p.hook + " " + words[0] + ", " + plan
+}
+
+// compareHooked names other points that carry something else.
+func (c *List) compareHooked() {
+	was := map[string]string{}
+	for _, o := range c.old.OtherPoints {
+		was[o.ID] = o.What
+	}
+	for _, o := range c.new.OtherPoints {
+		if what, both := was[o.ID]; both && what != o.What {
+			c.Others = append(c.Others, OtherChange{What: "point " + o.ID, From: what, To: o.What})
 		}
 	}
 }

@@ -5,15 +5,14 @@ import (
 	"slices"
 	"strings"
 
-	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 )
 
-// Report writes the changes for a person at a terminal, at most 100 columns; the
-// count of joints last. It draws both packs to tell which sheets change, and returns
-// an error where one does not fit on paper.
+// Report writes the changes for a person at a terminal, at most 100 columns: stack by
+// stack, then the whole job; the count of joints last. It cuts both packs to tell which
+// sheets say something else, and returns an error where one does not fit on paper.
 func (c List) Report() (string, error) {
-	sheets, err := c.paperWords()
+	blocks, err := c.blocks()
 	if err != nil {
 		return "", err
 	}
@@ -22,48 +21,37 @@ func (c List) Report() (string, error) {
 	for _, s := range c.warnings() {
 		say.Inset(&b, s)
 	}
-	for _, id := range c.changedStacks() {
-		c.writeStack(&b, c.new.Stack(id).Hung)
+	for _, one := range blocks {
+		one.write(&b, c.new.Unit())
 	}
-	c.writePoints(&b)
 	b.WriteString("\n")
-	for _, s := range slices.Concat(c.jobWords(), c.venueWords(), sheets, []string{c.closing()}) {
+	for _, s := range slices.Concat(c.venueWords(), []string{keepWords, c.closing()}) {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
 	return b.String(), nil
 }
 
-// writeStack writes what changes of a stack that both revisions have: its joints in
-// columns, then all else.
-func (c List) writeStack(b *strings.Builder, h *rig.Hung) {
-	fmt.Fprintf(b, "\n%s  %s\n", h.ID, h.Name)
-	was := c.old.Stack(h.ID)
-	for i, j := range c.jointsOf(h.ID) {
-		if i == 0 {
-			fmt.Fprintf(b, "  %5s  %-37s %5s  %5s  %s\n", "joint", "cabinet", "from", "to", "dolly")
-		}
-		k := j.Cabinet - 1
-		fmt.Fprintf(b, "  %5d  %-37s %5s  %5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, h.Cabinets[k].Name), was.Cabinets[k].Hole.Label, h.Cabinets[k].Hole.Label, say.Dolly(h.Sets.Of(j.Cabinet)))
-	}
-	for _, s := range c.stackWords(h) {
-		say.Inset(b, s)
-	}
-}
+// keepWords say how a sheet that stays is told from one that goes.
+const keepWords = "A sheet that is kept stays true, whatever REV stands on it: go by its name and its mark."
 
-// writePoints writes what changes of points, in columns.
-func (c List) writePoints(b *strings.Builder) {
-	u := c.new.Unit()
-	for i, p := range c.Points {
+// write writes a block: its joints in columns, then all else.
+func (b block) write(to *strings.Builder, u say.Units) {
+	to.WriteString("\n" + strings.TrimSpace(b.id+"  "+b.name) + "\n")
+	for i, j := range b.joints {
 		if i == 0 {
-			fmt.Fprintf(b, "\n%-12s %10s %10s  %10s %10s  %s\n", "point", "static was", "static now", "design was", "design now", "design")
+			fmt.Fprintf(to, "  %5s  %-35s %-13s %-13s %-5s  %s\n", "joint", "cabinet", "from", "to", "dolly", "set anew for")
 		}
-		moved := ""
-		if p.Moved {
-			moved = "; MOVED"
-		}
-		fmt.Fprintf(b, "%-12s %10s %10s  %10s %10s  %s%s\n", p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), moved)
-		if most := mostWords(u, p); most != "" {
-			say.Inset(b, p.ID+": "+most)
-		}
+		from, to2 := j.holes()
+		fmt.Fprintf(to, "  %5d  %-35s %-13s %-13s %-5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, b.hung.Cabinets[j.Cabinet-1].Name),
+			say.Hole(from.Label, from.Splay), say.Hole(to2.Label, to2.Splay), say.Dolly(b.hung.Sets.Of(j.Cabinet)), j.whyWords())
+	}
+	for _, s := range b.says {
+		say.Inset(to, s)
+	}
+	for _, p := range b.points {
+		say.Inset(to, pointWords(u, p))
+	}
+	for _, s := range b.sheetWords() {
+		say.Inset(to, s[0]+": "+s[1])
 	}
 }

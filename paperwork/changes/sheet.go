@@ -5,6 +5,7 @@ import (
 
 	"hangpack/layouts"
 	"hangpack/layouts/paper"
+	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
@@ -27,41 +28,47 @@ func (c List) Paper() (paper.Drawn, error) {
 // sheet is the sheet of changes, for the crew that has set its pins already and
 // for the venue.
 func (c List) sheet() (layouts.Changes, error) {
-	words, err := c.paperWords()
+	blocks, err := c.blocks()
 	if err != nil {
 		return layouts.Changes{}, err
 	}
-	s := layouts.Changes{
-		Says: c.revisions(), Warnings: c.warnings(), Job: c.jobWords(), Venue: c.venueWords(), Paper: words, Closing: c.closing() + ".",
-	}
-	for _, id := range c.changedStacks() {
-		s.Stacks = append(s.Stacks, c.stackBlock(c.new.Stack(id).Hung))
-	}
-	for _, p := range c.Points {
-		s.Points = append(s.Points, changedPoint(c.new.Unit(), p))
+	s := layouts.Changes{Says: c.revisions(), Warnings: c.warnings(), Venue: c.venueWords(), Closing: c.closing() + ".", Keep: keepWords}
+	for _, b := range blocks {
+		s.Stacks = append(s.Stacks, b.onPaper(c.new.Unit()))
 	}
 	return s, nil
 }
 
-// changedPoint is a point's row, cell by cell as layouts.Changes has them.
-func changedPoint(u say.Units, p PointChange) []string {
-	place := "where it was"
-	if p.Moved {
-		place = "MOVED: see POINTS"
+// onPaper is a block as layouts has it.
+func (b block) onPaper(u say.Units) layouts.ChangedStack {
+	s := layouts.ChangedStack{ID: b.id, Name: b.name, Shape: string(b.shape), Says: b.says}
+	for _, j := range b.joints {
+		s.Joints = append(s.Joints, j.onPaper(b.hung))
 	}
-	return []string{p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), place + say.After("; ", mostWords(u, p))}
-}
-
-// stackBlock is what changes of one stack.
-func (c List) stackBlock(h *rig.Hung) layouts.ChangedStack {
-	s := layouts.ChangedStack{ID: h.ID, Name: h.Name, Shape: string(h.Shape), Says: c.stackWords(h)}
-	was := c.old.Stack(h.ID)
-	for _, j := range c.jointsOf(h.ID) {
-		k := j.Cabinet - 1
-		s.Joints = append(s.Joints, layouts.ChangedJoint{
-			Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: h.Cabinets[k].Name, Pins: h.Cabinets[k].LinkPins,
-			From: sheets.JointHole(was.Cabinets[k].Hole), To: sheets.JointHole(h.Cabinets[k].Hole), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
-		})
+	for _, p := range b.points {
+		s.Points = append(s.Points, changedPoint(u, p))
+	}
+	for _, w := range b.sheetWords() {
+		s.Sheets = append(s.Sheets, parts.Fact{Of: say.Capital(w[0]), Is: w[1]})
 	}
 	return s
+}
+
+// onPaper is a joint of a stack of the new revision.
+func (j JointChange) onPaper(h *rig.Hung) layouts.ChangedJoint {
+	at := h.Cabinets[j.Cabinet-1]
+	from, to := j.holes()
+	why := j.whyWords()
+	if why == otherHole {
+		why = "" // which the two tabs show
+	}
+	return layouts.ChangedJoint{
+		Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: at.Name, Why: why, Pins: at.LinkPins,
+		From: sheets.JointHole(from), To: sheets.JointHole(to), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
+	}
+}
+
+// changedPoint is a point's row, cell by cell as layouts.Changes has them.
+func changedPoint(u say.Units, p PointChange) []string {
+	return []string{p.ID, u.Load(p.FromStatic), u.Load(p.ToStatic), u.Load(p.From), u.Load(p.To), u.Difference(p.From, p.To), p.placeWords(u) + say.After("; ", mostWords(u, p))}
 }

@@ -28,7 +28,7 @@ func TestChangedAtALift(t *testing.T) {
 	text, err := c.Report()
 	require.NoError(t, err)
 	flat := strings.Join(strings.Fields(text), " ")
-	assert.Contains(t, flat, "SL-front: at the most, at a lift, design "+say.Units{}.Load(p.FromMost)+", now "+say.Units{}.Load(p.ToMost))
+	assert.Contains(t, flat, "point SL-front: finished, loads as they were; same place; at the most, at a lift, design "+say.Units{}.Load(p.FromMost)+", now "+say.Units{}.Load(p.ToMost))
 	assert.Contains(t, flat, "Ask the venue again, before it flies: point SL-front.")
 }
 

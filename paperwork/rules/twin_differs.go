@@ -162,7 +162,7 @@ var twinParts = []struct {
 		return h.Dolly.Key
 	}},
 	{"sets", func(h *rig.Hung) string { return strings.Trim(fmt.Sprint(h.Sets), "[]") }},
-	{"pins set", func(h *rig.Hung) string { return say.Given(string(h.PinsSet)) }},
+	{"pins set", func(h *rig.Hung) string { return say.Given(strings.ReplaceAll(string(h.PinsSet), "_", " ")) }},
 	{"floor", func(h *rig.Hung) string { return h.Unit().ExactLength(h.Floor) }},
 	{"extras", func(h *rig.Hung) string { return extraWords(h) }},
 	{OfSecondary, func(h *rig.Hung) string {

@@ -69,7 +69,7 @@ func TestTwinsDiffer(t *testing.T) {
 		{"    rigging_below: {mass: 0.25 kg}", "", "rigging below: SL 0 kg, 0 m, TWIN 0.25 kg, 0 m"},
 		{"    rigging_above: {length: 0.25 m}", "", "rigging above: SL 0 kg, 0 m, TWIN 0 kg, 0.25 m"},
 		{"    sets: [3, 3, 2]", "", "sets: SL 4 4, TWIN 3 3 2"},
-		{"    pins_set: in_the_air", "", "pins set: SL not given, TWIN in_the_air"},
+		{"    pins_set: in_the_air", "", "pins set: SL not given, TWIN in the air"},
 		{"    floor: 0.5 m", "", "floor: SL 0 m, TWIN 0.5 m"},
 		{"    extras: [{name: laser, mass: 2 kg, on_cabinet: 3, behind_hinge: 0, below_hinge: 0}]", "", "extras: SL none, TWIN laser 2 kg on cabinet 3, 0 m behind, 0 m below its hinge"},
 		{"    secondary: {what: steel bond, rating: 2 t}", "", "secondary: SL not given, TWIN steel bond, rated 2000 kg"},

@@ -155,6 +155,9 @@ func openItems(j *worked.Job) (items []parts.Remark) {
 	if j.Datum == "" {
 		items = append(items, parts.Remark{Where: "job", Says: "Not known: the datum that every place in plan is measured from"})
 	}
+	if strings.Contains(j.URL, "{page}") {
+		items = append(items, parts.Remark{Where: "job", Says: "Codes lead to pages of this pack, as job.url has {page}: on a sheet that is kept through a revision they may lead to another sheet. Without {page} they go by name"})
+	}
 	return append(items, openOfStacks(j)...)
 }
 
