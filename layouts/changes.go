@@ -187,9 +187,7 @@ func changedHoles(c *paper.Canvas, x, y float64, j ChangedJoint) {
 	}
 	old, next := fit(j.From), fit(j.To)
 	if j.From != j.To {
-		c.Round(mm.BoxAt(x, y-changeTab/2, old.Width(), changeTab), 1.5, paper.Light, paper.White)
-		old.Label(c, x+(old.Width()-old.Labels())/2, y+(old.Digit-old.Tail)/2, j.From.Label)
-		c.Line(x-1, y+changeTab/2, x+old.Width()+1, y-changeTab/2, paper.Heavy)
+		old.Struck(c, x, y, j.From)
 		parts.Arrow(c, x+old.Width()+2, x+changeRoom-2, y, 2.5)
 	}
 	next.Draw(c, x+changeRoom, y, j.To)

@@ -98,9 +98,17 @@ func (t Tabs) Labels() float64 { return max(t.whole+t.rest, t.other) }
 
 // Draw draws the hole of a joint on the line between two bodies, which it
 // straddles: x is its left edge, y the line.
-func (t Tabs) Draw(c *paper.Canvas, x, y float64, h JointHole) {
+func (t Tabs) Draw(c *paper.Canvas, x, y float64, h JointHole) { t.draw(c, x, y, paper.Heavy, h) }
+
+// Struck draws a hole that is no longer used: struck through.
+func (t Tabs) Struck(c *paper.Canvas, x, y float64, h JointHole) {
+	t.draw(c, x, y, paper.Light, h)
+	c.Line(x-1, y+t.Height/2, x+t.Width()+1, y-t.Height/2, paper.Heavy)
+}
+
+func (t Tabs) draw(c *paper.Canvas, x, y, pen float64, h JointHole) {
 	w := t.Width()
-	c.Round(mm.BoxAt(x, y-t.Height/2, w, t.Height), t.Height*0.15, paper.Heavy, paper.White)
+	c.Round(mm.BoxAt(x, y-t.Height/2, w, t.Height), t.Height*0.15, pen, paper.White)
 	if t.below {
 		t.labelOver(c, x+w/2, y, h)
 		return

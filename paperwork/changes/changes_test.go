@@ -257,6 +257,9 @@ func TestChangesReadBack(t *testing.T) {
 			if from+" "+to == to+" "+from {
 				from = "" // another cabinet in the same hole
 			}
+			if hole := sheets.JointHole(was.Cabinets[m.Cabinet-1].Hole); from != "" && hole.Splay != "" {
+				from += " " + hole.Splay
+			}
 			_, after, found := strings.Cut(" "+rest, strings.TrimRight(" "+from, " ")+" "+to+" ")
 			assert.True(t, found && trials.InOrder(" "+after, []string{sheets.SetName(h.Hung, h.Sets.Of(m.Cabinet))}), "seed %d: %v: %.200s", seed, m, rest)
 		}
