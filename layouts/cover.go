@@ -23,10 +23,11 @@ type Cover struct {
 	Note   string // beside the stacks: which hangpack, and what a hold is
 }
 
-// A SheetGroup is some sheets of the pack: those of a stack, or of the whole job.
+// A SheetGroup is some sheets of the pack: those of a stack with its side mark, or of the
+// whole job.
 type SheetGroup struct {
-	Of     string // 'SL'
-	Sheets []string
+	Of, Shape string
+	Sheets    []string
 }
 
 // A StackRow is one stack on the cover.
@@ -55,7 +56,7 @@ func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	// who signs sees on the same page what is open, unless that is very long
 	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 1))
 	pieces = append(pieces, paper.Together(end, c.Body().H*0.6)...)
-	pieces = append(pieces, contents(c, v.Sheets, v.Venue)...)
+	pieces = append(pieces, paper.Together(contents(c, v.Sheets, v.Venue), c.Body().H*0.6)...)
 	return paper.Flow(c, "", coverHead(c), pieces)
 }
 
@@ -77,7 +78,7 @@ func coverHead(c *paper.Canvas) paper.Top {
 	}
 	return parts.HeadOf("COVER", 24+lower, func(c *paper.Canvas, room mm.Box) {
 		c.Text(room.X, room.Y+14, paper.Small, "plan for approval until all three boxes are signed")
-		parts.DrawRev(c, room.Right(), room.Y+14+lower, parts.RevTall)
+		parts.DrawRev(c, room.Right(), room.Y+14+lower)
 	})
 }
 

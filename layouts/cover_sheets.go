@@ -3,80 +3,70 @@ package layouts
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 )
 
-// Room in a line of the list, in mm: for what a group is of, between a sheet's name, its
-// mark and its page, and between two sheets.
+// Room in a line of the list, in mm: for the side mark of a stack, between a sheet's name,
+// its mark and its page, and between two sheets.
 const (
-	groupWidth = 16.0
-	listGap    = 1.5
-	listApart  = 4.0
+	markRoom  = 6.0
+	listGap   = 1.5
+	listApart = 3.0
 )
 
-// contents lists the sheets of the pack, each with its mark and its page, as many to a
-// line as fit, under a heading that says which of them the venue reads.
+// contents lists the sheets of the pack as they call themselves, each with its mark and
+// its page, as many to a line as fit, under a heading that says which of them the venue
+// reads.
 func contents(c *paper.Canvas, groups []SheetGroup, venue string) []paper.Piece {
-	columns := columnsFor(c, groups)
-	var pieces []paper.Piece
+	cell := cellFor(c, groups)
+	across := max(int((c.Body().W-markRoom+listApart)/(cell.w+listApart)), 1)
+	rule := paper.Words(c, paper.SmallBold, "Throw away every sheet that is not in this list with this mark. Two COVERs of one REV: ask.", 0.5)
+	rule.Keep = true
+	pieces := []paper.Piece{rule}
 	for _, g := range groups {
-		rows := slices.Collect(slices.Chunk(g.Sheets, len(columns)))
-		pieces = append(pieces, paper.Piece{H: float64(len(rows)) * paper.Small.Lead(), Draw: func(c *paper.Canvas, room mm.Box) {
-			c.Text(room.X, room.Y+paper.Small.Lead()*0.85, paper.SmallBold, g.Of)
+		rows := slices.Collect(slices.Chunk(g.Sheets, across))
+		pieces = append(pieces, paper.Piece{H: float64(len(rows))*paper.Text.Lead() + 1, Draw: func(c *paper.Canvas, room mm.Box) {
+			paper.SideMark(c, g.Shape, mm.BoxAt(room.X, room.Y+0.6, 3.6, 3.6))
 			for i, row := range rows {
-				drawListed(c, mm.At(room.X+groupWidth, room.Y+float64(i)*paper.Small.Lead()), columns, g.Of, row)
+				drawListed(c, mm.At(room.X+markRoom, room.Y+float64(i)*paper.Text.Lead()), cell, row)
 			}
 		}})
 	}
-	pieces[len(pieces)-1].H += 2
-	return paper.Headed(headingWith("Sheets: mark and page", venue), pieces)
+	return paper.Headed(headingWith("Sheets: mark, page", venue), pieces)
 }
 
-// columnsFor are the widths of the names in as many columns as fit.
-func columnsFor(c *paper.Canvas, groups []SheetGroup) (names []float64) {
-	const most = 6
-	for n := most; n > 0; n-- {
-		names = make([]float64, n)
-		all := groupWidth - listApart
-		for _, g := range groups {
-			for i, sheet := range g.Sheets {
-				names[i%n] = max(names[i%n], c.Width(paper.Small, shortName(g.Of, sheet)))
-			}
-		}
-		for _, name := range names {
-			all += name + besideName(c) + listApart
-		}
-		if all <= c.Body().W {
-			break
+// A listCell is the room of one sheet in the list: its name, its mark, all of it.
+type listCell struct{ name, mark, w float64 }
+
+// cellFor has room for the pages of a pack whose sheets take five pages each.
+func cellFor(c *paper.Canvas, groups []SheetGroup) (cell listCell) {
+	sheets := 20 // at least, for a number of three digits
+	for _, g := range groups {
+		for _, sheet := range g.Sheets {
+			cell.name = max(cell.name, c.Width(paper.Small, sheet)+listGap)
+			sheets++
 		}
 	}
-	return names
+	cell.mark = c.Width(paper.TextBold, paper.WidestMark) + listGap
+	cell.w = cell.name + cell.mark + c.Width(paper.Small, pageWords(min(5*sheets, 9999)))
+	return cell
 }
 
-// besideName is the room for mark and page beside a name.
-func besideName(c *paper.Canvas) float64 {
-	return listGap + c.Width(paper.SmallBold, paper.WidestMark) + listGap + c.Width(paper.Small, "9999")
-}
-
-// shortName is a sheet's name in a group of its stack: 'DOLLY A'.
-func shortName(of, sheet string) string { return strings.TrimPrefix(sheet, of+" ") }
+func pageWords(page int) string { return fmt.Sprintf("p. %d", page) }
 
 // drawListed draws a row of the list. Each sheet is a click to its page.
-func drawListed(c *paper.Canvas, at mm.Spot, names []float64, of string, row []string) {
-	lead := paper.Small.Lead()
-	base := at.Y + lead*0.85
-	for k, sheet := range row {
-		w := names[k] + besideName(c)
+func drawListed(c *paper.Canvas, at mm.Spot, cell listCell, row []string) {
+	base := at.Y + paper.Text.Lead()*0.85
+	for _, sheet := range row {
 		page, mark := c.Listed(sheet)
-		c.Text(at.X, base, paper.Small, shortName(of, sheet))
+		c.Text(at.X, base, paper.Small, sheet)
 		c.Apart(func() {
-			c.Text(at.X+names[k]+listGap, base, paper.SmallBold, mark)
-			c.Right(at.X+w, base, paper.Small, fmt.Sprint(page))
+			c.Text(at.X+cell.name, base, paper.TextBold, mark)
+			c.Text(at.X+cell.name+cell.mark, base, paper.Small, pageWords(page))
 		})
-		c.LeadsTo(mm.BoxAt(at.X, at.Y, w, lead), sheet)
-		at.X += w + listApart
+		c.LeadsTo(mm.BoxAt(at.X, at.Y, cell.w, paper.Text.Lead()), sheet)
+		at.X += cell.w + listApart
 	}
 }

@@ -41,7 +41,7 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+4+column <= w:
 		t.column = column
-		t.height = first + 12.4 // below the tail of a J
+		t.height = first + 17 // below the words beside the side mark
 		return t
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev + 3 // below the tail of a Q
@@ -91,7 +91,7 @@ func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
 		if t.column > 0 {
 			parts.DrawRevOver(c, room.Right(), room.Y+t.rev, t.column, markSide+3)
 		} else {
-			parts.DrawRev(c, room.Right(), room.Y+t.rev, parts.RevTall)
+			parts.DrawRev(c, room.Right(), room.Y+t.rev)
 		}
 		paper.SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
 		c.Lines(room.X, room.Y+t.height-4.6, paper.Text, joins)

@@ -3,6 +3,7 @@ package paper
 import (
 	"fmt"
 	"strings"
+	"unicode/utf8"
 
 	qrcode "github.com/skip2/go-qrcode"
 
@@ -29,7 +30,12 @@ func (c *Canvas) Filled(code Code) string {
 
 // Widest returns the code's text to measure with. A page number takes at most four
 // digits while pages are still being counted.
-func (c *Canvas) Widest(code Code) string { return code.filled(c.Revision, WidestMark, 9999) }
+func (c *Canvas) Widest(code Code) string { return code.filled(c.widestRevision(), WidestMark, 9999) }
+
+// widestRevision takes as much room as any revision of as many characters.
+func (c *Canvas) widestRevision() string {
+	return strings.Repeat("W", utf8.RuneCountInString(c.Revision))
+}
 
 // CodeSide returns how wide the square of a code is, with its quiet zone: the usual
 // size, or more where modules would be too small. Asking for it makes a note that the

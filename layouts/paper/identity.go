@@ -1,12 +1,11 @@
 package paper
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"encoding/binary"
 	"encoding/hex"
-	"hash"
 	"math"
+	"strconv"
 )
 
 // An Identity is a sheet of a pack by what it says: its name, the mark that is printed
@@ -42,39 +41,37 @@ type inked struct {
 // elsewhere, and the sheet says the same.
 const anyRevision = "A"
 
-// ink draws a sheet into no PDF, to take a digest of its ink.
-func (p Pack) ink(s Sheet) (inked, error) {
-	c := newCanvas(p.Letter, anyRevision)
-	pages := s.Pages(c)
+// ink draws the pages of a sheet, cut with some canvas, into no PDF to take a digest of
+// its ink.
+func (p Pack) ink(s Sheet, c *Canvas, pages []Page) (inked, error) {
 	for i, pg := range pages {
 		c.page, c.before = i+1, len(c.blocks)
 		c.drawPage(p.Spine, s.Name(), pg, i, len(pages))
 	}
-	sum := sha256.New()
+	var seen []byte
 	for _, m := range c.marks {
 		if !m.Apart {
-			m.write(sum)
+			seen = m.appendSeen(seen)
 		}
 	}
-	return inked{sum.Sum(nil), c.shows}, c.err
+	sum := sha256.Sum256(seen)
+	return inked{sum[:], c.shows}, c.err
 }
 
-// write adds all that is seen of a piece of ink to a digest, lengths to 0.01 mm.
-func (m Mark) write(to hash.Hash) {
-	var b bytes.Buffer
-	number := func(x float64) { b.Write(binary.AppendVarint(nil, int64(math.Round(x*100)))) }
-	for _, x := range []float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill)} {
+// appendSeen appends all that is seen of a piece of ink, lengths to 0.01 mm.
+func (m Mark) appendSeen(to []byte) []byte {
+	number := func(x float64) { to = binary.AppendVarint(to, int64(math.Round(x*100))) }
+	for _, x := range [...]float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill), float64(len(m.Corners))} {
 		number(x)
 	}
 	for _, corner := range m.Corners {
 		number(corner[0])
 		number(corner[1])
 	}
-	for _, is := range []bool{m.Bold, m.White, m.Dashed} {
-		b.WriteByte(map[bool]byte{true: 1}[is])
+	for _, is := range [...]bool{m.Bold, m.White, m.Dashed} {
+		to = strconv.AppendBool(to, is)
 	}
-	b.WriteString(m.Kind + "\x00" + m.Text + "\x00")
-	to.Write(b.Bytes())
+	return append(append(append(append(to, m.Kind...), 0), m.Text...), 0)
 }
 
 // identify gives every sheet its digest and its mark. A sheet that shows the marks of

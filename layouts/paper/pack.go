@@ -3,6 +3,7 @@ package paper
 import (
 	"errors"
 	"fmt"
+	"unicode/utf8"
 )
 
 // A Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
@@ -60,13 +61,17 @@ func Lay(p Pack) (l *Laid, err error) {
 	return l, errors.Join(append(faults, l.twoOfOneName())...)
 }
 
-// lay cuts one sheet, and finds out what ink it has.
+// lay cuts one sheet, and finds out what ink it has. Where its lines break depends on how
+// many characters a revision has and on nothing else of it.
 func (p Pack) lay(s Sheet) (laidSheet, error) {
-	c := newCanvas(p.Letter, p.Revision)
-	cut := laidSheet{Identity: Identity{Name: s.Name()}, pages: s.Pages(c), codes: c.wanted}
-	ink, err := p.ink(s)
-	cut.inked = ink
-	return cut, errors.Join(c.err, err)
+	plain := newCanvas(p.Letter, anyRevision)
+	c, pages := plain, s.Pages(plain)
+	ink, err := p.ink(s, plain, pages)
+	if utf8.RuneCountInString(p.Revision) != utf8.RuneCountInString(anyRevision) {
+		c = newCanvas(p.Letter, p.Revision)
+		pages = s.Pages(c)
+	}
+	return laidSheet{Identity{Name: s.Name()}, pages, 0, c.wanted, ink}, errors.Join(c.err, err)
 }
 
 // number counts the pages of the pack.

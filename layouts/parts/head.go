@@ -3,6 +3,8 @@
 package parts
 
 import (
+	"strings"
+
 	"hangpack/layouts/mm"
 	"hangpack/layouts/paper"
 )
@@ -14,7 +16,13 @@ type Head struct {
 	Shape    string
 }
 
-const headHeight = 22.0
+// headHeight is how tall a head is, and kindRoom the room in it for which sheet it is, in
+// mm.
+const (
+	headHeight = 22.0
+	namesRoom  = 16.0 // above the words under REV
+	kindRoom   = 38.0
+)
 
 var idFace = paper.Bold(40)
 
@@ -32,14 +40,14 @@ type headStyle struct {
 // to stand beside the id.
 func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	id := c.Width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c, RevTall)-6, headHeight-3)}
-	if s.names.W < 30 {
-		s.names.W = w - id
+	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c, RevTall)-6, namesRoom)}
+	if s.names.W < kindRoom || id+throwAwayWidth(c, h.ID) > w {
+		s.names.W, s.names.H = w-id, headHeight-3
 		s.rev, s.height = s.rev+15, s.height+15
 	}
 	lines := func() float64 {
 		s.name, s.says = c.Wrap(paper.TextBold, s.names.W, h.Name), c.Wrap(paper.Small, s.names.W, h.Says)
-		return float64(len(s.name))*paper.TextBold.Lead() + float64(len(s.says))*paper.Small.Lead()
+		return paper.Section.Lead() + float64(len(s.name))*paper.TextBold.Lead() + float64(len(s.says))*paper.Small.Lead()
 	}
 	if tall := lines(); tall > s.names.H {
 		s.names = mm.BoxAt(0, s.height-3, w, 0)
@@ -62,9 +70,11 @@ func (h Head) Draw(c *paper.Canvas, room mm.Box) mm.Box {
 	s := headFor(c, h, room.W)
 	c.In("head", mm.BoxAt(room.X, room.Y, room.W, s.height), func() {
 		c.Text(room.X, room.Y+14, idFace, h.ID)
-		y := c.Lines(room.X+s.names.X, room.Y+s.names.Y+4, paper.TextBold, s.name)
-		c.Lines(room.X+s.names.X, y, paper.Small, s.says)
-		DrawRev(c, room.Right(), room.Y+s.rev, RevTall)
+		x, y := room.X+s.names.X, room.Y+s.names.Y+4.4
+		c.Text(x, y, paper.Section, strings.TrimPrefix(c.Sheet(), h.ID+" "))
+		y = c.Lines(x, y+paper.Section.Lead()*0.85, paper.TextBold, s.name)
+		c.Lines(x, y, paper.Small, s.says)
+		DrawRev(c, room.Right(), room.Y+s.rev)
 		c.Line(room.X, room.Y+s.height-2, room.Right(), room.Y+s.height-2, paper.Heavy)
 	})
 	return h.Below(c, room)
@@ -83,9 +93,9 @@ func (h Head) Top(c *paper.Canvas) paper.Top {
 // PlainHead is the head of a sheet that belongs to no stack: its name over a rule, what
 // it is for, and at the right REV and mark.
 func PlainHead(name, says string) paper.Top {
-	return HeadOf(name, 19, func(c *paper.Canvas, room mm.Box) {
-		c.Text(room.X, room.Y+13, paper.Small, says)
-		DrawRev(c, room.Right(), room.Y+9.4, headTall)
+	return HeadOf(name, 19.4, func(c *paper.Canvas, room mm.Box) {
+		c.Text(room.X, room.Y+12, paper.Small, says)
+		drawSmallRev(c, room.Right(), room.Y+7.4)
 	})
 }
 
@@ -94,7 +104,7 @@ func HeadOf(name string, height float64, rest func(c *paper.Canvas, room mm.Box)
 	return func(c *paper.Canvas, room mm.Box, which string) mm.Box {
 		if c != nil {
 			c.In("head", mm.BoxAt(room.X, room.Y, room.W, height), func() {
-				c.Text(room.X, room.Y+8.4, paper.Title, name+which)
+				c.Text(room.X, room.Y+7.4, paper.Title, name+which)
 				rest(c, room)
 				c.Line(room.X, room.Y+height-3.4, room.Right(), room.Y+height-3.4, paper.Heavy)
 			})

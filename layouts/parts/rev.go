@@ -1,6 +1,7 @@
 package parts
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -32,15 +33,35 @@ func MarkWidth(c *paper.Canvas, tall float64) float64 {
 	return c.Width(paper.Capitals(tall/2), paper.WidestMark)
 }
 
-// DrawRev draws REV and the sheet's mark with their right end at x, and under them which
-// sheets to throw away.
-func DrawRev(c *paper.Canvas, x, y, tall float64) {
+// DrawRev draws REV and the sheet's mark with their right end at x, and under them in one
+// line which sheets to throw away.
+func DrawRev(c *paper.Canvas, x, y float64) {
+	drawRev(c, x, y, RevTall)
+	c.Apart(func() { c.Right(x, y+underRev, paper.Small, strings.Join(throwAway(c), " ")) })
+}
+
+// drawRev draws REV, so tall, and the sheet's mark beside it.
+func drawRev(c *paper.Canvas, x, y, tall float64) {
 	c.Apart(func() {
 		mark := paper.Capitals(tall / 2)
 		c.Right(x, y, mark, c.SheetMark())
 		c.Right(x-c.Width(mark, c.SheetMark())-besideRev, y, paper.Capitals(tall), "REV "+c.Revision)
-		c.Right(x, y+underRev, paper.Small, throwAway(c))
 	})
+}
+
+// drawSmallRev does the same for a sheet of the whole job, in two lines.
+func drawSmallRev(c *paper.Canvas, x, y float64) {
+	drawRev(c, x, y, headTall)
+	c.Apart(func() {
+		for i, line := range throwAway(c) {
+			c.Right(x, y+4+float64(i)*3.6, paper.Small, line)
+		}
+	})
+}
+
+// throwAwayWidth is the room of that line on the widest sheet of a stack.
+func throwAwayWidth(c *paper.Canvas, id string) float64 {
+	return c.Width(paper.Small, "throw away any "+id+" CALCULATION without mark "+paper.WidestMark+", unless the newest COVER has another")
 }
 
 // DrawRevOver draws REV with its right end at x, and below it, so far left of that end
@@ -51,14 +72,20 @@ func DrawRevOver(c *paper.Canvas, x, y, column, left float64) {
 		c.Right(x, y, paper.Capitals(RevTall), "REV "+c.Revision)
 		x, y = x-left, y+RevTall/2+2.4
 		c.Right(x, y, paper.Capitals(RevTall/2), c.SheetMark())
-		for _, line := range c.Wrap(paper.Small, column-left, throwAway(c)) {
+		for _, line := range c.Wrap(paper.Small, column-left, strings.Join(throwAway(c), " ")) {
 			y += paper.Small.Lead()
 			c.Right(x, y+0.4, paper.Small, line)
 		}
 	})
 }
 
-// throwAway says which sheets of the same name are old ones.
-func throwAway(c *paper.Canvas) string {
-	return "throw away any " + c.Sheet() + " without mark " + c.SheetMark()
+// throwAway says which sheets of the same name are old ones, in two lines. An old sheet
+// says so of the new one, so both leave it to the cover, which lists all sheets but itself
+// and that of changes.
+func throwAway(c *paper.Canvas) []string {
+	words := "throw away any " + c.Sheet() + " without mark " + c.SheetMark()
+	if slices.Contains([]string{"COVER", "CHANGES"}, c.Sheet()) {
+		return []string{words}
+	}
+	return []string{words + ",", "unless the newest COVER has another"}
 }

@@ -23,7 +23,7 @@ func coverSheet(j *worked.Job, others []Sheet) layouts.Cover {
 		Title: j.Title, Facts: jobFacts(j), Open: openItems(j),
 		Total: fmt.Sprintf("Roof total: %s static, %s design%s%s.", u.Both(t.Static), u.Both(t.Design), includesOthers(j), say.After("; ", j.IncludesHeld())),
 		Alone: aloneWords(j), Again: approvedAgain,
-		Sheets: sheetGroups(others), Venue: venueReads(j),
+		Sheets: sheetGroups(j, others), Venue: venueReads(j),
 		Note: Version + ", job " + j.Fingerprint + ". A hold is a reason not to fly. Planning data: it approves nothing.",
 	}
 	for _, h := range j.Stacks {
@@ -34,15 +34,15 @@ func coverSheet(j *worked.Job, others []Sheet) layouts.Cover {
 
 // sheetGroups are the sheets of a pack but its cover: those of the whole job, then those
 // of each stack.
-func sheetGroups(others []Sheet) []layouts.SheetGroup {
-	groups := []layouts.SheetGroup{{Of: "job"}}
+func sheetGroups(j *worked.Job, others []Sheet) []layouts.SheetGroup {
+	groups := make([]layouts.SheetGroup, 1)
 	for _, s := range others {
 		g := &groups[len(groups)-1]
 		switch {
 		case s.Stack == "":
 			g = &groups[0]
 		case s.Stack != g.Of:
-			groups = append(groups, layouts.SheetGroup{Of: s.Stack})
+			groups = append(groups, layouts.SheetGroup{Of: s.Stack, Shape: string(j.Stack(s.Stack).Shape)})
 			g = &groups[len(groups)-1]
 		}
 		g.Sheets = append(g.Sheets, s.Name())
@@ -65,7 +65,7 @@ func venueReads(j *worked.Job) string {
 // approvedAgain is what the venue has to accept anew. Common practice: venues ask
 // that any addition or deviation is approved before it flies.
 const approvedAgain = "Ask the venue again, with a new revision, before it flies if any of these changes: a point's place or load; a hoist, its class or its rigging; " +
-	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall. Throw away every sheet whose mark is not in the list of sheets."
+	"what a stack is made of or how many cabinets it has; a pick hole; a trim or the height of the steel; a secondary; the date or the hall."
 
 // includesOthers says that the total counts other points too, where there are any.
 func includesOthers(j *worked.Job) string {

@@ -13,7 +13,7 @@ import (
 // and what is done at each joint. The order at a joint: common practice.
 func downSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
-		Sheet: h.ID + " DOWN", Head: headOf(h.Hung, "Coming down"),
+		Sheet: h.ID + " DOWN", Head: stackHead(h.Hung),
 		Says: []string{"The lifts in reverse, the lowest first. Floor cleared again, nobody below, one voice to the hoists. " + cellWords(h.Hung) + " " + heightWords(h.Hung) + say.After(" ", betweenWords(h.Hung))},
 		Stop: []string{
 			"Reads outside 'may read', or a pin is tight? Stop: weight is on it. Never drive a pin out.",

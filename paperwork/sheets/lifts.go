@@ -15,7 +15,7 @@ import (
 // read, and how to get down.
 func liftSheet(h *rules.Checked) layouts.Sequence {
 	s := layouts.Sequence{
-		Sheet: h.ID + " LIFTS", Head: headOf(h.Hung, "Going up, lift by lift"),
+		Sheet: h.ID + " LIFTS", Head: stackHead(h.Hung),
 		Says:  []string{cellWords(h.Hung) + " Zero it with nothing hanging on it. " + heightWords(h.Hung) + " Inclinometer on the flat of front or back, where its maker marks it, not on the lid." + say.After(" ", steerWords(h.Hung)) + say.After(" ", betweenWords(h.Hung))},
 		Stop:  stopWords(h.Hung),
 		Ruler: drawings.Ruler{Imperial: h.Job.Imperial}, Cards: []layouts.Card{startCard(h.Hung)},

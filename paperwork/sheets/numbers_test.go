@@ -75,14 +75,13 @@ func TestPageNumbers(t *testing.T) {
 
 var (
 	onlyMark = regexp.MustCompile(`^[2-9AC-HJ-NP-RT-Y]{4}$`)
-	onlyPage = regexp.MustCompile(`^[0-9]+$`)
+	onlyPage = regexp.MustCompile(`^p\. [0-9]+$`)
 )
 
 // coverRows are the mark and the page that the cover has for each sheet: three words on
-// a line, behind the stack's id where it begins the line.
+// a line.
 func coverRows(pages []string, all []printedPage) map[string][2]string {
 	rows := map[string][2]string{}
-	of := ""
 	for i, page := range pages {
 		if all[i].sheet != "COVER" {
 			continue
@@ -92,10 +91,7 @@ func coverRows(pages []string, all []printedPage) map[string][2]string {
 			if !onlyMark.MatchString(words[k+1].S) || !onlyPage.MatchString(words[k+2].S) || words[k].Y != words[k+1].Y {
 				continue
 			}
-			if before := words[k-1]; before.Y == words[k].Y && !onlyPage.MatchString(before.S) {
-				of = strings.TrimPrefix(before.S+" ", "job ")
-			}
-			rows[of+words[k].S] = [2]string{words[k+1].S, words[k+2].S}
+			rows[words[k].S] = [2]string{words[k+1].S, strings.TrimPrefix(words[k+2].S, "p. ")}
 		}
 	}
 	return rows

@@ -25,13 +25,6 @@ func stackHead(h *rig.Hung) parts.Head {
 	}
 }
 
-// headOf is the head of a stack's sheet, with what the sheet is of.
-func headOf(h *rig.Hung, what string) parts.Head {
-	head := stackHead(h)
-	head.Says = what + " · " + head.Says
-	return head
-}
-
 // SetName names set k, counted from 0, as what rolls in and out: 'dolly A', or 'the
 // cabinets' where there is no dolly.
 func SetName(h *rig.Hung, k int) string {
