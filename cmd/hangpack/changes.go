@@ -65,7 +65,7 @@ func (c *call) writeChanges(moved changes.List, out outlet, files []string) int 
 		say(c.stderr, "%s: %v", c.operands[1], err)
 		return exitFailed
 	}
-	if !c.put(out, pdf.PDF) {
+	if !c.put(placed{out, pdf.PDF}) {
 		return exitFailed
 	}
 	return exitDone

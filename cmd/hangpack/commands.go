@@ -29,7 +29,7 @@ var commands = []command{{
 	example: "hangpack pack examples/concert.yaml -o concert.pdf",
 	notes: `Chosen sheets keep the page numbers and codes of the whole pack, and stand beside it
 as JOB-pins-SL.pdf unless -o says otherwise. A held stack's one sheet is written where
-any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf.
+any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf; all of them are replaced, or none.
 A file of the job itself is never written over.
 
 Several jobs, without -o, are packed side by side, and each fails alone. What is said
