@@ -65,8 +65,12 @@ func (t *task) wrong(err error) int {
 	return exitWrong
 }
 
-// write draws what goes into the job's files, and then puts it there.
+// write draws what goes into the job's files, and then puts it there, over nothing that is
+// not their own.
 func (t *task) write() int {
+	if _, err := t.overOwn(); err != nil {
+		return t.wrong(err)
+	}
 	pdf, stacks, err := t.draw()
 	if err != nil {
 		say(t.stderr, "%s: %v", t.operand(), err)
