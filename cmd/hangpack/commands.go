@@ -31,7 +31,8 @@ var commands = []command{{
 as JOB-pins-SL.pdf unless -o says otherwise. A held stack's one sheet is written where
 any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf; all of them are replaced, or none.
 No job and no gear file is written over, nor a PDF of hangpack's but the same job's own: title,
-venue and date tell which job it is, whatever its revision.
+venue and date tell which job it is, whatever its revision. Over a pack of the same
+revision that says something else, standard error says so: raise the revision.
 
 Several jobs, without -o, are packed side by side, and each fails alone. What is said
 of them stands in their order, with a line for each job and each held stack, then how

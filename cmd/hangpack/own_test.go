@@ -57,6 +57,22 @@ func TestReplaces(t *testing.T) {
 	}
 }
 
+// TestMixedUpNamesSome: of many sheets a dozen are named.
+func TestMixedUpNamesSome(t *testing.T) {
+	pack := func(digest string, names ...string) paper.Colophon {
+		c := paper.Colophon{Kind: paper.WholePack, Revision: "B"}
+		for _, name := range names {
+			c.Sheets = append(c.Sheets, paper.Identity{Name: name, Digest: digest})
+		}
+		return c
+	}
+	names := strings.Fields("COVER A B C D E F G H I J K")
+	assert.Empty(t, mixedUp("x.pdf", pack("1", names...), pack("1", names...)))
+	assert.Equal(t, "x.pdf replaces a pack of the same revision B that says something else: A, B, C, D, E, F, G, H, I, J, K, COVER; raise the revision, or sheets of both will be mixed up",
+		mixedUp("x.pdf", pack("1", names...), pack("2", names...)))
+	assert.Contains(t, mixedUp("x.pdf", pack("1", append(names, "L", "M")...), pack("2", names...)), ": A, B, C, D, E, F, G, H, I, J, K, L (gone) and 2 more; ")
+}
+
 // TestNotLookedAt: what is too large to be a pack is not read.
 func TestNotLookedAt(t *testing.T) {
 	copied(t)

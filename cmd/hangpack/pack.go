@@ -68,7 +68,8 @@ func (t *task) wrong(err error) int {
 // write draws what goes into the job's files, and then puts it there, over nothing that is
 // not their own.
 func (t *task) write() int {
-	if _, err := t.overOwn(); err != nil {
+	old, err := t.overOwn()
+	if err != nil {
 		return t.wrong(err)
 	}
 	pdf, stacks, err := t.draw()
@@ -81,6 +82,9 @@ func (t *task) write() int {
 	}
 	t.pages = pdf.Pages
 	t.tellWritten(pdf, stacks)
+	if says := mixedUp(t.out.name, old, pdf.Colophon); says != "" {
+		say(t.stderr, "%s", says)
+	}
 	return verdict(t.job)
 }
 
