@@ -38,7 +38,7 @@ func DrawStacks(j *worked.Job) (papers []StackPaper, err error) {
 		return nil, err
 	}
 	for _, h := range j.Stacks {
-		drawn, err := laid.Draw(func(i int) bool { return all[i].Stack == h.ID })
+		drawn, err := laid.DrawStack(h.ID, func(i int) bool { return all[i].Stack == h.ID })
 		if err != nil {
 			return nil, err
 		}

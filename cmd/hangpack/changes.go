@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"hangpack/layouts/paper"
 	"hangpack/paperwork/changes"
 	"hangpack/paperwork/worked"
 )
@@ -25,7 +26,7 @@ func changesOf(c *call) int {
 	}
 	moved := changes.Compare(old, new)
 	if c.has("o") {
-		if code := c.writeChanges(moved, out, append(old.Files(), new.Files()...)); code != exitDone {
+		if code := c.writeChanges(moved, out, old, new); code != exitDone {
 			return code
 		}
 	}
@@ -54,9 +55,14 @@ func (c *call) both() (old, new *worked.Job, code int) {
 	return old, new, exitDone
 }
 
-// writeChanges writes the sheet of changes, over none of the files of both jobs.
-func (c *call) writeChanges(moved changes.List, out outlet, files []string) int {
-	if err := out.clash(files); err != nil {
+// writeChanges writes the sheet of changes, over none of the files of both jobs and
+// over no PDF of ours but the sheet of changes of the new one.
+func (c *call) writeChanges(moved changes.List, out outlet, old, new *worked.Job) int {
+	err := out.clash(append(old.Files(), new.Files()...))
+	if err == nil {
+		_, err = out.over(colophon(new, paper.ChangesSheet, ""), "name another file with -o")
+	}
+	if err != nil {
 		say(c.stderr, "changes: %v", err)
 		return exitWrong
 	}
@@ -65,7 +71,7 @@ func (c *call) writeChanges(moved changes.List, out outlet, files []string) int 
 		say(c.stderr, "%s: %v", c.operands[1], err)
 		return exitFailed
 	}
-	if !c.put(out, pdf.PDF) {
+	if !c.put(placed{out, pdf.PDF}) {
 		return exitFailed
 	}
 	return exitDone

@@ -14,7 +14,8 @@ import (
 )
 
 // asChild names what the test binary does in place of running tests: 'main' is
-// hangpack itself, 'half' stops in the middle of writing files.
+// hangpack itself, 'half' stops in the middle of writing files, 'whole' in the middle of
+// the last of those that are written together.
 const asChild = "HANGPACK_TEST_CHILD"
 
 func TestMain(m *testing.M) {
@@ -23,6 +24,8 @@ func TestMain(m *testing.M) {
 		main()
 	case "half":
 		os.Exit(half(os.Args[1:]))
+	case "whole":
+		os.Exit(allTogether(os.Args[1:]))
 	}
 	os.Exit(m.Run())
 }
@@ -49,6 +52,26 @@ func half(outs []string) int {
 	fmt.Println("half")
 	done.Wait()
 	if failed.Load() {
+		return exitFailed
+	}
+	return exitDone
+}
+
+// allTogether replaces files by 'new one', together, and stops in the last of them until
+// its standard input ends.
+func allTogether(outs []string) int {
+	var files []fresh
+	for i, out := range outs {
+		files = append(files, fresh{out, func(w io.Writer) error {
+			if i == len(outs)-1 {
+				fmt.Println("half")
+				io.Copy(io.Discard, os.Stdin)
+			}
+			_, err := io.WriteString(w, "new one")
+			return err
+		}})
+	}
+	if _, err := together(files...); err != nil {
 		return exitFailed
 	}
 	return exitDone

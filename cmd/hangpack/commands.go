@@ -29,8 +29,10 @@ var commands = []command{{
 	example: "hangpack pack examples/concert.yaml -o concert.pdf",
 	notes: `Chosen sheets keep the page numbers and codes of the whole pack, and stand beside it
 as JOB-pins-SL.pdf unless -o says otherwise. A held stack's one sheet is written where
-any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf.
-A file of the job itself is never written over.
+any sheet of that stack is wanted. Where job.url has {stack}, the whole pack also writes a PDF of each stack beside it, named by its id: SL.pdf; all of them are replaced, or none.
+No job and no gear file is written over, nor a PDF of hangpack's but the same job's own: title,
+venue and date tell which job it is, whatever its revision. Over a pack of the same
+revision that says something else, standard error says so: raise the revision.
 
 Several jobs, without -o, are packed side by side, and each fails alone. What is said
 of them stands in their order, with a line for each job and each held stack, then how
@@ -60,7 +62,8 @@ read from, are not packed. The exit code is the worst of them: 1, then 2, then 3
 	},
 	means:   "print what moves from one revision to the next",
 	example: "hangpack changes examples/concert.yaml examples/concert-c.yaml",
-	notes:   "Holes of a stack that is held in either revision are not listed.",
+	notes: `Holes of a stack that is held in either revision are not listed. The sheet is written over
+no job or gear file, nor over any PDF of hangpack's but the sheet of changes of the same job.`,
 	exits: `0 done, whether anything changes or not
 1 something could not be read or written
 2 the command line or a job is wrong; nothing is written`,

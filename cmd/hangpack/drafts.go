@@ -30,13 +30,6 @@ func (d *draftList) begin(name string) (f *os.File, stop func(), err error) {
 	return f, stop, err
 }
 
-// put puts a draft in its place.
-func (d *draftList) put(name, place string) error {
-	d.Lock()
-	defer d.Unlock()
-	return os.Rename(name, place)
-}
-
 // drop removes a draft, if it is there still.
 func (d *draftList) drop(name string) {
 	d.Lock()

@@ -159,6 +159,7 @@ func printedAndWritten(t *testing.T, command string) string {
 	said := []string{printed(t, command+" -o written.pdf")}
 	pdf, err := os.ReadFile("written.pdf")
 	require.NoError(t, err)
+	require.NoError(t, os.Remove("written.pdf")) // which is not the next one's own
 	for _, page := range trials.Contents(t, pdf) {
 		if _, read := pagesSaid[page]; !read {
 			pagesSaid[page] = textsOn(t, page)

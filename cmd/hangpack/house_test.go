@@ -39,7 +39,7 @@ var rooms = []struct{ path, imports string }{
 	{"paperwork/report", "layouts/paper paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked"},
 	{"paperwork/changes", "calc layouts layouts/paper layouts/parts paperwork/job paperwork/say paperwork/rig paperwork/rules paperwork/told paperwork/worked paperwork/sheets"},
 	{"paperwork", "layouts/paper paperwork/job paperwork/worked paperwork/sheets"},
-	{"cmd/hangpack", "paperwork/job paperwork/worked paperwork/sheets paperwork/report paperwork/changes paperwork"},
+	{"cmd/hangpack", "layouts/paper paperwork/job paperwork/worked paperwork/sheets paperwork/report paperwork/changes paperwork"},
 }
 
 // libraries are what others wrote, each with the only package that imports it.

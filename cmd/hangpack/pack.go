@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 
+	"hangpack/layouts/paper"
 	"hangpack/paperwork"
 	"hangpack/paperwork/report"
 	"hangpack/paperwork/worked"
@@ -64,19 +65,47 @@ func (t *task) wrong(err error) int {
 	return exitWrong
 }
 
-// write draws the pack, and the sheets of each stack that go into files of their
-// own, and then puts them where they go.
+// write draws what goes into the job's files, and then puts it there, over nothing that is
+// not their own.
 func (t *task) write() int {
-	pdf, err := paperwork.DrawChosen(t.job, t.choice)
-	stacks, more := t.drawStacks()
-	if err = cmp.Or(err, more); err != nil {
+	old, err := t.overOwn()
+	if err != nil {
+		return t.wrong(err)
+	}
+	pdf, stacks, err := t.draw()
+	if err != nil {
 		say(t.stderr, "%s: %v", t.operand(), err)
 		return exitFailed
 	}
-	if !t.put(t.out, pdf.PDF) {
+	if !t.put(t.placed(pdf, stacks)...) {
 		return exitFailed
 	}
 	t.pages = pdf.Pages
+	t.tellWritten(pdf, stacks)
+	if says := mixedUp(t.out.name, old, pdf.Colophon); says != "" {
+		say(t.stderr, "%s", says)
+	}
+	return verdict(t.job)
+}
+
+// draw draws the pack, and the sheets of each stack that go into files of their own.
+func (t *task) draw() (paper.Drawn, []paperwork.StackPaper, error) {
+	pdf, err := paperwork.DrawChosen(t.job, t.choice)
+	stacks, more := t.drawStacks()
+	return pdf, stacks, cmp.Or(err, more)
+}
+
+// placed are the PDFs of the job with where they go.
+func (t *task) placed(pdf paper.Drawn, stacks []paperwork.StackPaper) []placed {
+	all := []placed{{t.out, pdf.PDF}}
+	for i, s := range stacks {
+		all = append(all, placed{t.stacks[i].outlet, s.PDF})
+	}
+	return all
+}
+
+// tellWritten says which files were written.
+func (t *task) tellWritten(pdf paper.Drawn, stacks []paperwork.StackPaper) {
 	summary := report.Summary
 	if t.among {
 		summary = report.ShortSummary
@@ -84,12 +113,8 @@ func (t *task) write() int {
 	t.tell(t.out, summary(t.job, plain(t.out.name), pdf))
 	for i, s := range stacks {
 		out := t.stacks[i].outlet
-		if !t.put(out, s.PDF) {
-			return exitFailed
-		}
 		t.tell(out, fmt.Sprintf("wrote %s, %d of %d pages\n", plain(out.name), s.Pages, s.Of))
 	}
-	return verdict(t.job)
 }
 
 // tell says what was written, unless the call is to be quiet.
@@ -99,18 +124,29 @@ func (c *call) tell(out outlet, says string) {
 	}
 }
 
-// put puts a PDF where it goes and reports whether it is there.
-func (c *call) put(out outlet, pdf []byte) bool {
-	fill := func(w io.Writer) error {
-		_, err := w.Write(pdf)
-		return err
+// A placed PDF is one with where it goes.
+type placed struct {
+	outlet
+	pdf []byte
+}
+
+// put puts PDFs where they go, all or none, and reports whether they are there. On
+// standard output one stands alone.
+func (c *call) put(papers ...placed) bool {
+	var files []fresh
+	for _, p := range papers {
+		fill := func(w io.Writer) error {
+			_, err := w.Write(p.pdf)
+			return err
+		}
+		if p.stdout != nil {
+			return fill(p.stdout) == nil // which keeps it to be said
+		}
+		files = append(files, fresh{p.name, fill})
 	}
-	if out.stdout != nil {
-		return fill(out.stdout) == nil // which keeps it to be said
+	failed, err := together(files...)
+	if err != nil {
+		say(c.stderr, "cannot write %s: %v", failed, err)
 	}
-	if err := replace(out.name, fill); err != nil {
-		say(c.stderr, "cannot write %s: %v", out.name, err)
-		return false
-	}
-	return true
+	return err == nil
 }

@@ -16,25 +16,8 @@ import (
 // replaced; what is no regular file, as a device, is written into and stays
 // what it is. Errors do not name a file: only the user's name for it is of use.
 func replace(out string, fill func(io.Writer) error) error {
-	old, err := os.Stat(out)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return redraft(followed(out), nil, fill)
-	case err != nil:
-		return reason(err)
-	case old.IsDir():
-		return errors.New("it is a folder; name a file in it")
-	}
-	// Opening it shows whether it may be written, which a rename would not ask.
-	f, err := os.OpenFile(out, os.O_WRONLY, 0)
-	if err != nil {
-		return reason(err)
-	}
-	if !old.Mode().IsRegular() {
-		return finish(f, fill(f))
-	}
-	f.Close()
-	return redraft(followed(out), old, fill)
+	_, err := together(fresh{out, fill})
+	return err
 }
 
 // followed returns what a link leads to in the end, also where nothing is
@@ -56,23 +39,64 @@ func followed(out string) string {
 	return out
 }
 
-// redraft writes a draft and puts it in place. A signal is waited for while the
-// draft is there.
-func redraft(place string, old os.FileInfo, fill func(io.Writer) error) error {
-	dir, _ := filepath.Split(place)
-	f, stop, err := drafts.begin(dir + fmt.Sprintf(".hangpack-%016x", rand.Uint64()))
-	defer stop()
+// A draft is a fresh file on its way to its place.
+type draft struct {
+	fresh
+	place string      // links followed
+	old   os.FileInfo // of what is there; nil where nothing is
+	f     *os.File    // nil where what is there is no regular file
+	stop  func()      // lets signals be; nil before
+
+	there bool   // in its place
+	kept  string // the old file, until all are in place; "" where there was none
+}
+
+// begin looks at the place of a file and begins its draft there. A signal is waited for
+// while the draft is there.
+func begin(file fresh) (*draft, error) {
+	d := &draft{fresh: file, place: followed(file.name)}
+	old, err := os.Stat(file.name)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return d, d.open()
+	case err != nil:
+		return d, reason(err)
+	case old.IsDir():
+		return d, errors.New("it is a folder; name a file in it")
+	case !old.Mode().IsRegular():
+		return d, nil
+	}
+	// Opening it shows whether it may be written, which a rename would not ask.
+	f, err := os.OpenFile(file.name, os.O_WRONLY, 0)
+	if err != nil {
+		return d, reason(err)
+	}
+	f.Close()
+	d.old = old
+	return d, d.open()
+}
+
+// open makes the draft's file.
+func (d *draft) open() (err error) {
+	dir, _ := filepath.Split(d.place)
+	d.f, d.stop, err = drafts.begin(dir + draftName())
 	if errors.Is(err, fs.ErrNotExist) {
 		return errors.New("there is no such folder")
 	}
-	if err != nil {
-		return reason(err)
+	return reason(err)
+}
+
+// draftName is one that no other file has.
+func draftName() string { return fmt.Sprintf(".hangpack-%016x", rand.Uint64()) }
+
+// drop removes a draft, in vain once it is renamed.
+func (d *draft) drop() {
+	if d.f != nil {
+		drafts.drop(d.f.Name())
 	}
-	defer drafts.drop(f.Name()) // in vain once it is renamed
-	if err := finish(f, written(f, old, fill)); err != nil {
-		return err
+	if d.stop != nil {
+		d.stop()
 	}
-	return reason(drafts.put(f.Name(), place))
 }
 
 // written writes the draft down to the disk, with the mode of what it replaces.

@@ -145,6 +145,8 @@ func TestPermissions(t *testing.T) {
 	t.Cleanup(func() { os.Chmod("show", 0o777) })
 	require.NoError(t, os.WriteFile("kept.pdf", []byte("the signed pack"), 0o444))
 	require.NoError(t, os.WriteFile("secret.yaml", nil, 0o000))
+	require.NoError(t, os.WriteFile("blind.pdf", nil, 0o222))
+	require.NoError(t, os.Chmod("blind.pdf", 0o222))
 	for line, says := range map[string]string{
 		"pack examples/club.yaml -o show/x.pdf":   "cannot write show/x.pdf: permission denied",
 		"pack examples/club.yaml -o show/new.pdf": "cannot write show/new.pdf: permission denied",
@@ -158,6 +160,11 @@ func TestPermissions(t *testing.T) {
 			assert.Equal(t, "hangpack: "+says+"\n", errs)
 		})
 	}
+	ordinary(func() {
+		_, errs, code := apart(t, "hangpack pack examples/club.yaml -o blind.pdf")
+		assert.Equal(t, exitWrong, code)
+		assert.Equal(t, "hangpack: pack: what blind.pdf is cannot be read (permission denied); it is not written over: move it away, or name another file with -o\n", errs)
+	})
 	holds(t, "show", map[string]string{"x.pdf": "the old pack"})
 	text, err := os.ReadFile("kept.pdf")
 	require.NoError(t, err)

@@ -39,7 +39,7 @@ func TestAnyWriteFails(t *testing.T) {
 		"help", "help pack", "version", "--version",
 		"check examples/club.yaml", "check -json examples/held.yaml", "check -json testdata/slips.yaml",
 		"points examples/club.yaml", "points -csv examples/arena.yaml",
-		"pack examples/club.yaml -o x.pdf", "pack examples/held.yaml -o x.pdf", "pack examples/club.yaml examples/held.yaml",
+		"pack examples/club.yaml -o x.pdf", "pack examples/held.yaml -o y.pdf", "pack examples/club.yaml examples/held.yaml",
 	} {
 		args := strings.Fields(line)
 		var whole bytes.Buffer

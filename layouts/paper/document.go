@@ -22,7 +22,7 @@ func newDrawingCanvas(p Pack) *Canvas {
 	c.pdf.SetCompression(false) // finish does it
 	c.pdf.SetCreationDate(p.Day.UTC())
 	c.pdf.SetModificationDate(p.Day.UTC())
-	c.pdf.SetProducer("hangpack", true)
+	c.pdf.SetProducer(producer, true)
 	c.pdf.SetTitle(p.Title, true)
 	c.pdf.SetLang("en")
 	// The PDF library writes into the bytes it is given.
@@ -32,11 +32,11 @@ func newDrawingCanvas(p Pack) *Canvas {
 	return c
 }
 
-// bound returns the finished PDF.
-func (c *Canvas) bound() ([]byte, error) {
+// bound returns the finished PDF, which says of itself what it is.
+func (c *Canvas) bound(says Colophon) ([]byte, error) {
 	var out bytes.Buffer
 	if err := c.pdf.Output(&out); err != nil {
 		return nil, fmt.Errorf("writing the PDF: %w", err)
 	}
-	return finish(out.Bytes(), c.destinations)
+	return finish(out.Bytes(), c.destinations, says)
 }

@@ -12,16 +12,20 @@ import (
 )
 
 // finish makes the file that is written of what the PDF library put together:
-// streams deflated on all cores, an identifier, names for its sheets, and the wish that a
+// streams deflated on all cores, a colophon, an identifier, names for its sheets, and the wish that a
 // viewer prints at full size, without which a scale is not true. Source: ISO 32000-1, 7.4.4
 // (FlateDecode), 7.5 (file structure), 12.2 (viewer preferences), 14.4 (file
 // identifiers).
-func finish(plain []byte, to []destination) ([]byte, error) {
+func finish(plain []byte, to []destination, says Colophon) ([]byte, error) {
 	objects, trailer, err := apart(plain)
 	if err != nil {
 		return nil, fmt.Errorf("finishing the PDF: %w", err)
 	}
 	onAllCores(len(objects), func(i int) { objects[i] = deflated(objects[i]) })
+	info := &objects[len(objects)-2]
+	if *info, err = withColophon(*info, says); err != nil {
+		return nil, fmt.Errorf("finishing the PDF: %w", err)
+	}
 	catalog := &objects[len(objects)-1]
 	*catalog = bytes.Replace(*catalog, []byte("/Type /Catalog\n"), []byte("/Type /Catalog\n/ViewerPreferences <</PrintScaling /None>>\n"), 1)
 	if *catalog, err = withNames(*catalog, nameTree(to, kids(objects[0]))); err != nil {

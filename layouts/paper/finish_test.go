@@ -48,7 +48,7 @@ func inflated(t *testing.T, object []byte) []byte {
 // maps, and fonts, which were packed before.
 func TestFinishKeepsEveryObject(t *testing.T) {
 	plain := plainPDF(t)
-	pdf, err := finish(plain, []destination{{"TWO", 2}, {"ONE", 1}})
+	pdf, err := finish(plain, []destination{{"TWO", 2}, {"ONE", 1}}, Colophon{})
 	require.NoError(t, err)
 	was, _, err := apart(plain)
 	require.NoError(t, err)
@@ -77,7 +77,7 @@ func TestFinishKeepsEveryObject(t *testing.T) {
 func TestFinishRefuses(t *testing.T) {
 	plain := plainPDF(t)
 	for _, bad := range [][]byte{nil, []byte("%PDF"), plain[:len(plain)/2], bytes.Replace(plain, []byte("\nxref\n"), []byte("\nxrex\n"), 1)} {
-		_, err := finish(bad, nil)
+		_, err := finish(bad, nil, Colophon{})
 		assert.Error(t, err)
 	}
 }

@@ -11,7 +11,11 @@ import (
 // An Identity is a sheet of a pack by what it says: its name, the mark that is printed
 // on it, and the whole digest, in hex, that the mark is made of. Two sheets of one name
 // say the same if their digests are equal, whatever pack they are in.
-type Identity struct{ Name, Mark, Digest string }
+type Identity struct {
+	Name   string `json:"name"`
+	Mark   string `json:"mark"`
+	Digest string `json:"digest"`
+}
 
 // markLetters are what marks are made of: no two of them look alike on a poor copy.
 const markLetters = "23456789ACDEFGHJKLMNPQRTUVWXY"

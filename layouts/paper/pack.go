@@ -7,12 +7,14 @@ import (
 )
 
 // A Drawn is a pack as drawn, or some of its sheets: the PDF's bytes, how many pages,
-// of how many of the whole pack, every piece of ink, and every block of it.
+// of how many of the whole pack, every piece of ink, every block of it, and what it says
+// of itself.
 type Drawn struct {
 	PDF       []byte
 	Pages, Of int
 	Marks     []Mark
 	Blocks    []Block
+	Colophon  Colophon
 }
 
 // A Laid is a pack cut into pages, its sheets with their marks, ready to be drawn whole
@@ -108,7 +110,18 @@ func (l *Laid) twoOfOneName() error {
 // Draw draws those sheets that are chosen, counted from 0. Their marks and codes, and
 // the numbers of their pages, are those of the whole pack; clicks lead to sheets that
 // are drawn.
-func (l *Laid) Draw(chosen func(sheet int) bool) (whole Drawn, err error) {
+func (l *Laid) Draw(chosen func(sheet int) bool) (Drawn, error) {
+	return l.draw(chosen, l.colophon(chosen))
+}
+
+// DrawStack draws the chosen sheets, which are those of a stack, for a file of its own.
+func (l *Laid) DrawStack(id string, chosen func(sheet int) bool) (Drawn, error) {
+	says := l.colophon(chosen)
+	says.Kind, says.Stack = StackSheets, id
+	return l.draw(chosen, says)
+}
+
+func (l *Laid) draw(chosen func(sheet int) bool, says Colophon) (whole Drawn, err error) {
 	defer caught(&err)
 	c := l.canvas(chosen)
 	texts := l.codeTexts(chosen)
@@ -122,8 +135,8 @@ func (l *Laid) Draw(chosen func(sheet int) bool) (whole Drawn, err error) {
 	if c.err != nil {
 		return Drawn{}, c.err
 	}
-	pdf, err := c.bound()
-	return Drawn{pdf, c.pdf.PageCount(), l.all(), c.marks, c.blocks}, err
+	pdf, err := c.bound(says)
+	return Drawn{pdf, c.pdf.PageCount(), l.all(), c.marks, c.blocks, says}, err
 }
 
 // drawSheet draws all pages of a sheet.

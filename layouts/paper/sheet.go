@@ -15,6 +15,7 @@ type Pack struct {
 	Revision string
 	Spine    Spine
 	Sheets   []Sheet
+	Changes  bool // from one revision to this one; else what this one is
 }
 
 // A Spine is what the strip on the left edge of every page says of the job.

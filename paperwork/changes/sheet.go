@@ -22,6 +22,7 @@ func (c List) Paper() (paper.Drawn, error) {
 	if err != nil {
 		return paper.Drawn{}, err
 	}
+	pack.Changes = true
 	return paper.DrawAll(pack)
 }
 
