@@ -95,7 +95,7 @@ func (p PointChange) placeWords(u say.Units) string {
 			by, to = -by, away
 		}
 		if by > placeDust {
-			words = append(words, u.Length(by)+" "+to)
+			words = append(words, moveWords(u, by)+" "+to)
 		}
 	}
 	move(p.StageLeft, "to stage left", "to stage right")
@@ -109,6 +109,14 @@ func (p PointChange) placeWords(u say.Units) string {
 		return plan
 	}
 	return p.hook + " " + words[0] + ", " + plan
+}
+
+// moveWords write how far something went, in metres: finer where it would be nothing.
+func moveWords(u say.Units, by float64) string {
+	if words := u.Length(by); words != u.Length(0) {
+		return words
+	}
+	return u.Fine(by)
 }
 
 // compareHooked names other points that carry something else.

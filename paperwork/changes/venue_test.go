@@ -60,3 +60,24 @@ func TestVenueIsAskedAgain(t *testing.T) {
 		assert.Contains(t, strings.Split(list, ", "), asks)
 	}
 }
+
+// TestPlacesInWords: how far and which way a point went, and never by nothing.
+func TestPlacesInWords(t *testing.T) {
+	metric, imperial := say.Units{}, say.Units{Imperial: true}
+	for _, tt := range []struct {
+		u     say.Units
+		p     PointChange
+		words string
+	}{
+		{metric, PointChange{hook: "pick"}, "same place"},
+		{metric, PointChange{hook: "pick", Raised: 0.5}, "pick 0.50 m higher, same place"},
+		{metric, PointChange{hook: "hook", Raised: -0.25}, "hook 0.25 m lower, same place"},
+		{metric, PointChange{hook: "pick", Moved: true, StageLeft: 0.4, Downstage: -0.1}, "MOVED 0.40 m to stage left, 0.10 m upstage"},
+		{metric, PointChange{hook: "pick", Moved: true, StageLeft: -2, Raised: -1}, "pick 1.00 m lower, MOVED 2.00 m to stage right"},
+		{metric, PointChange{hook: "pick", Moved: true, Downstage: 0.3, StageLeft: 0.001}, "MOVED 0.30 m downstage"},
+		{imperial, PointChange{hook: "pick", Raised: 0.3048}, "pick 1 ft 0 in higher, same place"},
+		{imperial, PointChange{hook: "pick", Raised: 0.0055}, "pick 3/16 in higher, same place"},
+	} {
+		assert.Equal(t, tt.words, tt.p.placeWords(tt.u))
+	}
+}
