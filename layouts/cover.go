@@ -56,8 +56,8 @@ func (v Cover) Pages(c *paper.Canvas) []paper.Page {
 	// who signs sees on the same page what is open, unless that is very long
 	end := append(openItems(c, v.Open), signOff(), paper.Words(c, paper.Small, v.Again, 1))
 	pieces = append(pieces, paper.Together(end, c.Body().H*0.6)...)
-	pieces = append(pieces, paper.Together(contents(c, v.Sheets, v.Venue), c.Body().H*0.6)...)
-	return paper.Flow(c, "", coverHead(c), pieces)
+	head := coverHead(c)
+	return paper.Flow(c, "", head, append(pieces, v.list(c, pieces, head(nil, c.Body(), "").H)...))
 }
 
 // showTitle is the show's title across the page.
@@ -78,7 +78,7 @@ func coverHead(c *paper.Canvas) paper.Top {
 	}
 	return parts.HeadOf("COVER", 24+lower, func(c *paper.Canvas, room mm.Box) {
 		c.Text(room.X, room.Y+14, paper.Small, "plan for approval until all three boxes are signed")
-		parts.DrawRev(c, room.Right(), room.Y+14+lower)
+		parts.DrawRev(c, room.Right(), room.Y+14+lower, 1)
 	})
 }
 

@@ -14,7 +14,7 @@ type dollyTop struct {
 	wordX     float64
 	mark      mm.Spot // corner of the side mark
 	height    float64
-	column    float64 // room for REV over the sheet's mark; 0 where they stand side by side
+	over      bool // REV over the sheet's mark; else they stand side by side
 }
 
 // Measures of the head, in mm.
@@ -40,8 +40,8 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	t.wordX = id
 	switch long := len(d.ID) > 3; {
 	case !long && id+which()+4+column <= w:
-		t.column = column
-		t.height = first + 17 // below the words beside the side mark
+		t.over = true
+		t.height = first + 16.4 // below the tail of a J
 		return t
 	case !long && id+which()+markSide+3 <= w:
 		t.rev = first + lineRev + 3 // below the tail of a Q
@@ -56,7 +56,7 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 		}
 	}
 	t.mark.Y = 6
-	t.height = t.rev + 12.6
+	t.height = t.rev + 15
 	return t
 }
 
@@ -88,13 +88,14 @@ func dollyHead(c *paper.Canvas, room mm.Box, d Dolly) mm.Box {
 		x := room.X + t.wordX + 5
 		c.Text(x, room.Y+t.word, paper.Capitals(wordTall), d.Word)
 		c.Text(x+c.Width(paper.Capitals(wordTall), d.Word)+5, room.Y+t.word, t.which, d.Which)
-		if t.column > 0 {
-			parts.DrawRevOver(c, room.Right(), room.Y+t.rev, t.column, markSide+3)
+		if t.over {
+			parts.DrawRevOver(c, room.Right(), room.Y+t.rev, markSide+3)
 		} else {
-			parts.DrawRev(c, room.Right(), room.Y+t.rev)
+			parts.DrawRevAlone(c, room.Right(), room.Y+t.rev)
 		}
 		paper.SideMark(c, d.Shape, mm.BoxAt(room.X+t.mark.X, room.Y+t.mark.Y, markSide, markSide))
-		c.Lines(room.X, room.Y+t.height-4.6, paper.Text, joins)
+		y := c.Lines(room.X, room.Y+t.height-8.4, paper.Text, joins)
+		parts.DrawThrowAway(c, room.X, y-0.6)
 		c.Line(room.X, room.Y+height-1.5, room.Right(), room.Y+height-1.5, paper.Heavy)
 	})
 	return mm.BoxAt(room.X, room.Y+height, room.W, room.H-height)

@@ -56,7 +56,7 @@ type Canvas struct {
 	pdf      *fpdf.Fpdf // nil where it only measures
 	w, h     float64
 	page     int    // of the pack
-	sheet    string // that is drawn
+	sheet    string // that is cut or drawn
 	mark     string // of that sheet
 	Revision string // of the job, for heads
 	block    string
@@ -158,7 +158,7 @@ func (m Mark) meets(b mm.Box) bool {
 	return len(m.Corners) == 0
 }
 
-// Sheet returns the name of the sheet that is drawn.
+// Sheet returns the name of the sheet that is cut or drawn.
 func (c *Canvas) Sheet() string { return c.sheet }
 
 // SheetMark returns the mark of the sheet that is drawn. What is drawn with it belongs
@@ -174,12 +174,12 @@ func (c *Canvas) Apart(draw func()) {
 	c.apart = outer
 }
 
-// Listed returns the page of a sheet, counted from 1 in the whole pack, and its mark.
-// Both belong into Apart: who shows them says something else when that sheet does.
-func (c *Canvas) Listed(sheet string) (page int, mark string) {
+// Listed returns the pages of a sheet, counted from 1 in the whole pack, and its mark.
+// They belong into Apart: who shows them says something else when that sheet does.
+func (c *Canvas) Listed(sheet string) (first, last int, mark string) {
 	c.shows = append(c.shows, sheet)
 	s := c.sheets[sheet]
-	return s.first, s.Mark
+	return s.first, s.first + len(s.pages) - 1, s.Mark
 }
 
 // LeadsTo makes some room of the page a click to a sheet, if that is drawn.

@@ -67,10 +67,12 @@ func Lay(p Pack) (l *Laid, err error) {
 // many characters a revision has and on nothing else of it.
 func (p Pack) lay(s Sheet) (laidSheet, error) {
 	plain := newCanvas(p.Letter, anyRevision)
+	plain.sheet = s.Name()
 	c, pages := plain, s.Pages(plain)
 	ink, err := p.ink(s, plain, pages)
 	if utf8.RuneCountInString(p.Revision) != utf8.RuneCountInString(anyRevision) {
 		c = newCanvas(p.Letter, p.Revision)
+		c.sheet = s.Name()
 		pages = s.Pages(c)
 	}
 	return laidSheet{Identity{Name: s.Name()}, pages, 0, c.wanted, ink}, errors.Join(c.err, err)

@@ -33,6 +33,7 @@ type headStyle struct {
 	name   []string // lines
 	says   []string
 	rev    float64 // baseline of REV
+	under  int     // lines under it
 }
 
 // headFor measures a head. REV is at least 12 mm tall: where it does not fit
@@ -41,10 +42,12 @@ type headStyle struct {
 func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	id := c.Width(idFace, h.ID) + 5
 	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c, RevTall)-6, namesRoom)}
-	if s.names.W < kindRoom || id+throwAwayWidth(c, h.ID) > w {
+	s.under = throwAwayLines(c, w-id)
+	if s.names.W < kindRoom {
 		s.names.W, s.names.H = w-id, headHeight-3
-		s.rev, s.height = s.rev+15, s.height+15
+		s.rev, s.height, s.under = s.rev+15, s.height+15, 1
 	}
+	s.height += float64(s.under-1) * (paper.Small.Lead() - 0.2)
 	lines := func() float64 {
 		s.name, s.says = c.Wrap(paper.TextBold, s.names.W, h.Name), c.Wrap(paper.Small, s.names.W, h.Says)
 		return paper.Section.Lead() + float64(len(s.name))*paper.TextBold.Lead() + float64(len(s.says))*paper.Small.Lead()
@@ -74,7 +77,7 @@ func (h Head) Draw(c *paper.Canvas, room mm.Box) mm.Box {
 		c.Text(x, y, paper.Section, strings.TrimPrefix(c.Sheet(), h.ID+" "))
 		y = c.Lines(x, y+paper.Section.Lead()*0.85, paper.TextBold, s.name)
 		c.Lines(x, y, paper.Small, s.says)
-		DrawRev(c, room.Right(), room.Y+s.rev)
+		DrawRev(c, room.Right(), room.Y+s.rev, s.under)
 		c.Line(room.X, room.Y+s.height-2, room.Right(), room.Y+s.height-2, paper.Heavy)
 	})
 	return h.Below(c, room)

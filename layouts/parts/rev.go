@@ -1,7 +1,6 @@
 package parts
 
 import (
-	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -33,11 +32,23 @@ func MarkWidth(c *paper.Canvas, tall float64) float64 {
 	return c.Width(paper.Capitals(tall/2), paper.WidestMark)
 }
 
-// DrawRev draws REV and the sheet's mark with their right end at x, and under them in one
-// line which sheets to throw away.
-func DrawRev(c *paper.Canvas, x, y float64) {
+// DrawRev draws REV and the sheet's mark with their right end at x, and under them, in so
+// many lines, which sheets to throw away.
+func DrawRev(c *paper.Canvas, x, y float64, lines int) {
 	drawRev(c, x, y, RevTall)
-	c.Apart(func() { c.Right(x, y+underRev, paper.Small, strings.Join(throwAway(c), " ")) })
+	words := throwAway(c)
+	if lines == 1 {
+		words = []string{strings.Join(words, " ")}
+	}
+	c.Apart(func() { rightLines(c, x, y+underRev, words) })
+}
+
+// rightLines writes lines with their right ends at x.
+func rightLines(c *paper.Canvas, x, y float64, lines []string) {
+	for _, line := range lines {
+		c.Right(x, y, paper.Small, line)
+		y += paper.Small.Lead() - 0.2
+	}
 }
 
 // drawRev draws REV, so tall, and the sheet's mark beside it.
@@ -52,40 +63,46 @@ func drawRev(c *paper.Canvas, x, y, tall float64) {
 // drawSmallRev does the same for a sheet of the whole job, in two lines.
 func drawSmallRev(c *paper.Canvas, x, y float64) {
 	drawRev(c, x, y, headTall)
-	c.Apart(func() {
-		for i, line := range throwAway(c) {
-			c.Right(x, y+4+float64(i)*3.6, paper.Small, line)
-		}
-	})
+	c.Apart(func() { rightLines(c, x, y+4, throwAway(c)) })
 }
 
-// throwAwayWidth is the room of that line on the widest sheet of a stack.
-func throwAwayWidth(c *paper.Canvas, id string) float64 {
-	return c.Width(paper.Small, "throw away any "+id+" CALCULATION without mark "+paper.WidestMark+", unless the newest COVER has another")
+// throwAwayLines is in how many lines those words stand in so much room.
+func throwAwayLines(c *paper.Canvas, room float64) int {
+	if c.Width(paper.Small, strings.Join(throwAwayWords(c.Sheet(), paper.WidestMark), " ")) > room {
+		return 2
+	}
+	return 1
 }
 
-// DrawRevOver draws REV with its right end at x, and below it, so far left of that end
-// and in what is left of a column so wide, the sheet's mark and which sheets to throw
-// away.
-func DrawRevOver(c *paper.Canvas, x, y, column, left float64) {
+// DrawRevOver draws REV with its right end at x, and below it, so far left of that end,
+// the sheet's mark.
+func DrawRevOver(c *paper.Canvas, x, y, left float64) {
 	c.Apart(func() {
 		c.Right(x, y, paper.Capitals(RevTall), "REV "+c.Revision)
-		x, y = x-left, y+RevTall/2+2.4
-		c.Right(x, y, paper.Capitals(RevTall/2), c.SheetMark())
-		for _, line := range c.Wrap(paper.Small, column-left, strings.Join(throwAway(c), " ")) {
-			y += paper.Small.Lead()
-			c.Right(x, y+0.4, paper.Small, line)
-		}
+		c.Right(x-left, y+RevTall/2+2.4, paper.Capitals(RevTall/2), c.SheetMark())
 	})
 }
 
-// throwAway says which sheets of the same name are old ones, in two lines. An old sheet
-// says so of the new one, so both leave it to the cover, which lists all sheets but itself
-// and that of changes.
-func throwAway(c *paper.Canvas) []string {
-	words := "throw away any " + c.Sheet() + " without mark " + c.SheetMark()
-	if slices.Contains([]string{"COVER", "CHANGES"}, c.Sheet()) {
+// DrawRevAlone draws REV and the sheet's mark side by side, without a word under them.
+func DrawRevAlone(c *paper.Canvas, x, y float64) { drawRev(c, x, y, RevTall) }
+
+// DrawThrowAway writes in one line from x which sheets to throw away.
+func DrawThrowAway(c *paper.Canvas, x, y float64) {
+	c.Apart(func() { c.Text(x, y, paper.Small, strings.Join(throwAway(c), " ")) })
+}
+
+// throwAway says which sheets of the same name are old ones.
+func throwAway(c *paper.Canvas) []string { return throwAwayWords(c.Sheet(), c.SheetMark()) }
+
+// throwAwayWords are those words in two lines. An old sheet would throw away the new one
+// as much as the other way round, so each asks the cover first, which lists all others.
+func throwAwayWords(sheet, mark string) []string {
+	words := "throw away any " + sheet + " without mark " + mark
+	switch sheet {
+	case "COVER":
+		return []string{words + "; in doubt ask who prepared it"}
+	case "CHANGES":
 		return []string{words}
 	}
-	return []string{words + ",", "unless the newest COVER has another"}
+	return []string{"Mark not on the newest COVER? Throw this away.", "Else " + words}
 }

@@ -32,10 +32,10 @@ func coverSheet(j *worked.Job, others []Sheet) layouts.Cover {
 	return c
 }
 
-// sheetGroups are the sheets of a pack but its cover: those of the whole job, then those
+// sheetGroups are the sheets of a pack, its cover among them: those of the whole job, then those
 // of each stack.
 func sheetGroups(j *worked.Job, others []Sheet) []layouts.SheetGroup {
-	groups := make([]layouts.SheetGroup, 1)
+	groups := []layouts.SheetGroup{{Sheets: []string{layouts.Cover{}.Name()}}}
 	for _, s := range others {
 		g := &groups[len(groups)-1]
 		switch {
@@ -52,7 +52,7 @@ func sheetGroups(j *worked.Job, others []Sheet) []layouts.SheetGroup {
 
 // venueReads says which sheets are the venue's.
 func venueReads(j *worked.Job) string {
-	words := "venue: COVER, POINTS, PLAN, CAUTIONS"
+	words := "for the venue: COVER, POINTS, PLAN, CAUTIONS"
 	if slices.ContainsFunc(j.Stacks, func(h *rules.Checked) bool { return !h.Held() }) {
 		words += ", CALCULATION"
 	}
