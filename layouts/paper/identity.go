@@ -63,14 +63,17 @@ func (p Pack) ink(s Sheet) (inked, error) {
 func (m Mark) write(to hash.Hash) {
 	var b bytes.Buffer
 	number := func(x float64) { b.Write(binary.AppendVarint(nil, int64(math.Round(x*100)))) }
-	for _, x := range []float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill)} {
+	for _, x := range []float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill), m.Rounded, float64(len(m.Corners)), float64(len(m.Dashes))} {
 		number(x)
 	}
 	for _, corner := range m.Corners {
 		number(corner[0])
 		number(corner[1])
 	}
-	for _, is := range []bool{m.Bold, m.White, m.Dashed} {
+	for _, dash := range m.Dashes {
+		number(dash)
+	}
+	for _, is := range []bool{m.Bold, m.White, m.Open} {
 		b.WriteByte(map[bool]byte{true: 1}[is])
 	}
 	b.WriteString(m.Kind + "\x00" + m.Text + "\x00")
