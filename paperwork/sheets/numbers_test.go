@@ -96,6 +96,7 @@ func coverRows(pages []string, all []printedPage) map[string][2]string {
 				of = strings.TrimPrefix(before.S+" ", "job ")
 			}
 			rows[of+words[k].S] = [2]string{words[k+1].S, words[k+2].S}
+			k += 2 // or 'PLAN' behind a page is taken for a mark, where its own mark is of figures
 		}
 	}
 	return rows
