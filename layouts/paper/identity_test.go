@@ -67,15 +67,17 @@ func shape(x float64) drawnWith {
 	}
 }
 
-// TestDigestsSeeWhatEyesSee: what an eye tells apart has other digests, each way to draw
+// digestsSeeWhatEyesSee: what an eye tells apart has other digests, each way to draw
 // alone, and what says nothing has the same.
-func TestDigestsSeeWhatEyesSee(t *testing.T) {
+func digestsSeeWhatEyesSee(t *testing.T) (cases int, worst float64) {
 	for what, two := range seenApart {
 		assert.NotEqual(t, digestOf(t, Pack{}, two[0]), digestOf(t, Pack{}, two[1]), what)
 		assert.Equal(t, digestOf(t, Pack{}, two[0]), digestOf(t, Pack{}, two[0]), what)
+		cases++
 	}
 	assert.NotEqual(t, digestOf(t, Pack{}, text("1")), digestOf(t, Pack{Letter: true}, text("1")), "size of paper")
 	assert.NotEqual(t, digestOf(t, Pack{}, text("1")), digestOf(t, Pack{Spine: Spine{Date: "2027-01-02"}}, text("1")), "date in the spine")
+	return cases, 0
 }
 
 // TestDigestsPassOverThePack: revision, mark and page are none of what a sheet says, nor
@@ -90,3 +92,25 @@ func TestDigestsPassOverThePack(t *testing.T) {
 		assert.Equal(t, want, digestOf(t, p, s), of)
 	}
 }
+
+// TestListsChangeWithWhatTheyList: a sheet that shows the marks of others says something
+// else when one of them does, and not when another sheet does.
+func TestListsChangeWithWhatTheyList(t *testing.T) {
+	list := drawnWith(func(c *Canvas) {
+		_, mark := c.Listed("TWO")
+		c.Apart(func() { c.Text(60, 60, Text, mark) })
+	})
+	with := func(two, three string) string {
+		return digestOf(t, Pack{Sheets: []Sheet{as{"TWO", text(two)}, as{"THREE", text(three)}}}, list)
+	}
+	assert.Equal(t, with("1", "1"), with("1", "2"))
+	assert.NotEqual(t, with("1", "1"), with("2", "1"))
+}
+
+// An as is a sheet under another name.
+type as struct {
+	name string
+	drawnWith
+}
+
+func (s as) Name() string { return s.name }

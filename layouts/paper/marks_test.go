@@ -42,10 +42,11 @@ func TestMarksAreOfTheirLetters(t *testing.T) {
 	})
 }
 
-// Each letter comes about equally often at each place. Source of the critical value:
-// NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4, upper critical values of
-// the chi-square distribution, 28 degrees of freedom, 0.001 (from memory), and gonum.
-func TestLettersOfMarksAreAlike(t *testing.T) {
+// lettersOfMarks: each letter comes about equally often at each place. Source of the
+// critical value: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4, upper
+// critical values of the chi-square distribution, 28 degrees of freedom, 0.001 (from
+// memory), and gonum.
+func lettersOfMarks(t *testing.T) (cases int, worst float64) {
 	const critical = 56.892
 	require.InDelta(t, distuv.ChiSquared{K: 28}.Quantile(0.999), critical, 0.0005)
 	counts := [4]map[rune]float64{{}, {}, {}, {}}
@@ -62,22 +63,27 @@ func TestLettersOfMarksAreAlike(t *testing.T) {
 		}
 		t.Logf("place %d: chi-square %.1f", place+1, chi)
 		assert.Less(t, chi, critical, "place %d", place+1)
+		worst = math.Max(worst, chi/critical)
 	}
+	return marksDrawn, worst
 }
 
-// Marks are equal as seldom as if each were drawn from 29^4: of n marks n(n-1)/2 pairs,
-// each with that chance, which is about a Poisson distribution; its standard deviation
-// is the root of its mean. Source: the birthday problem, as in W. Feller, An
-// Introduction to Probability Theory and Its Applications, vol. 1, II.3 (from memory).
-func TestMarksAreSeldomEqual(t *testing.T) {
+// equalMarks: marks are equal as seldom as if each were drawn from 29^4: of n marks
+// n(n-1)/2 pairs, each with that chance, which is about a Poisson distribution; its
+// standard deviation is the root of its mean. Source: the birthday problem, as in W.
+// Feller, An Introduction to Probability Theory and Its Applications, vol. 1, II.3 (from
+// memory).
+func equalMarks(t *testing.T) (cases int, worst float64) {
 	had, pairs := map[string]int{}, 0
 	eachMark(func(mark string) {
 		pairs += had[mark]
 		had[mark]++
 	})
 	mean := float64(marksDrawn) * (marksDrawn - 1) / 2 / math.Pow(29, 4)
+	most := 4 * math.Sqrt(mean)
 	t.Logf("%d equal pairs, %.0f expected", pairs, mean)
-	assert.InDelta(t, mean, float64(pairs), 4*math.Sqrt(mean))
+	assert.InDelta(t, mean, float64(pairs), most)
+	return marksDrawn, math.Abs(float64(pairs)-mean) / most
 }
 
 // A mark is made of its digest and of nothing else: whatever else is in the pack, it is

@@ -169,10 +169,10 @@ func (p pair) picturedAlike(sheet string, was, is []picture) bool {
 	return true
 }
 
-// nothingToSee reports whether two records differ in the texts of codes and in places
-// by less than a fifth of a pixel alone.
+// nothingToSee reports whether two records differ, and in the texts of codes and in
+// places by less than a fifth of a pixel alone.
 func nothingToSee(was, is record) bool {
-	if len(was.ink) != len(is.ink) || !slices.Equal(was.apart, is.apart) {
+	if how, _ := was.against(is); how == same || len(was.ink) != len(is.ink) || !slices.Equal(was.apart, is.apart) {
 		return false
 	}
 	for i, m := range was.ink {
