@@ -111,7 +111,7 @@ func TestPicturesFollowTheDigests(t *testing.T) {
 		}
 	}
 	t.Logf("%+v, of them unseen: %d", n, unseen)
-	require.Greater(t, min(n.equal, n.unequal), 10)
+	require.Greater(t, min(n.equal, n.unequal), 5)
 }
 
 // pictured compares the pictures of all sheets that both packs have, and counts those of
