@@ -27,7 +27,9 @@ type Mark struct {
 	Pen            float64      // mm, of a line or an outline; 0 for none
 	Fill           int          // 0 black to 255 white, -1 for none
 	Bold, White    bool         // a text's face, and that it is set white
-	Dashed         bool         // a broken line
+	Dashes         []float64    // of a broken line, each and its gap, in mm
+	Rounded        float64      // mm, of a rectangle's corners
+	Open           bool         // a text of holes: see Canvas.Hole
 	Apart          bool         // what the sheet says is the same without it: see Canvas.Apart
 }
 
@@ -67,7 +69,7 @@ type Canvas struct {
 	marks    []Mark
 	err      error
 	now      ink
-	dashed   bool
+	dashes   []float64
 	apart    bool
 	wanted   []Code   // by the sheets that were cut with it
 	shows    []string // sheets whose marks are shown
@@ -115,7 +117,7 @@ const dust = 1e-6
 // ink records ink and faults it if it leaves its block.
 func (c *Canvas) ink(kind string, x0, y0, x1, y1 float64) *Mark {
 	const slack = 0.5 // half of a heavy line, and the dust of rounding
-	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Dashed: c.dashed, Apart: c.apart, Fill: None, X0: x0, Y0: y0, X1: x1, Y1: y1}
+	m := Mark{Page: c.page, Block: c.block, In: c.within, Kind: kind, Dashes: c.dashes, Apart: c.apart, Fill: None, X0: x0, Y0: y0, X1: x1, Y1: y1}
 	r := c.room
 	if !(x0 >= r.X-slack && y0 >= r.Y-slack && x1 <= r.Right()+slack && y1 <= r.Bottom()+slack) {
 		c.Fault("page %d: %s at (%.1f, %.1f)-(%.1f, %.1f) leaves the block %s (%.1f, %.1f)-(%.1f, %.1f)", c.page, kind, x0, y0, x1, y1, c.block, r.X, r.Y, r.Right(), r.Bottom())

@@ -12,8 +12,9 @@ import (
 )
 
 // finish makes the file that is written of what the PDF library put together:
-// streams deflated on all cores, a colophon, an identifier, names for its sheets, and the wish that a
-// viewer prints at full size, without which a scale is not true. Source: ISO 32000-1, 7.4.4
+// streams deflated on all cores, clicks as objects, a colophon, an identifier, names for
+// its sheets, and the wish that a viewer prints at full size, without which a scale is not
+// true. Source: ISO 32000-1, 7.4.4
 // (FlateDecode), 7.5 (file structure), 12.2 (viewer preferences), 14.4 (file
 // identifiers).
 func finish(plain []byte, to []destination, says Colophon) ([]byte, error) {
@@ -31,7 +32,8 @@ func finish(plain []byte, to []destination, says Colophon) ([]byte, error) {
 	if *catalog, err = withNames(*catalog, nameTree(to, kids(objects[0]))); err != nil {
 		return nil, fmt.Errorf("finishing the PDF: %w", err)
 	}
-	return file(objects, trailer), nil
+	objects = annotationsApart(objects)
+	return file(objects, withSize(trailer, len(objects))), nil
 }
 
 // apart takes a PDF apart along its table of objects. Each object goes on to where

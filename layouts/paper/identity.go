@@ -65,14 +65,17 @@ func (p Pack) ink(s Sheet, c *Canvas, pages []Page) (inked, error) {
 // appendSeen appends all that is seen of a piece of ink, lengths to 0.01 mm.
 func (m Mark) appendSeen(to []byte) []byte {
 	number := func(x float64) { to = binary.AppendVarint(to, int64(math.Round(x*100))) }
-	for _, x := range [...]float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill), float64(len(m.Corners))} {
+	for _, x := range [...]float64{float64(m.Page), m.X0, m.Y0, m.X1, m.Y1, m.Pt, m.Pen, float64(m.Fill), m.Rounded, float64(len(m.Corners)), float64(len(m.Dashes))} {
 		number(x)
 	}
 	for _, corner := range m.Corners {
 		number(corner[0])
 		number(corner[1])
 	}
-	for _, is := range [...]bool{m.Bold, m.White, m.Dashed} {
+	for _, dash := range m.Dashes {
+		number(dash)
+	}
+	for _, is := range [...]bool{m.Bold, m.White, m.Open} {
 		to = strconv.AppendBool(to, is)
 	}
 	return append(append(append(append(to, m.Kind...), 0), m.Text...), 0)

@@ -30,9 +30,9 @@ func (c *Canvas) Dashed(dash, gap float64, draw func()) { c.broken([]float64{das
 // broken draws with lines that are broken by a pattern, in mm, until draw returns.
 func (c *Canvas) broken(pattern []float64, draw func()) {
 	c.now.on(func(p *fpdf.Fpdf) { p.SetDashPattern(pattern, 0) })
-	c.dashed = true
+	c.dashes = pattern
 	draw()
-	c.dashed = false
+	c.dashes = nil
 	c.now.on(func(p *fpdf.Fpdf) { p.SetDashPattern(nil, 0) })
 }
 
@@ -49,7 +49,9 @@ func (c *Canvas) Rect(b mm.Box, pen float64, fill int) {
 
 // Round draws a rectangle with corners rounded by r mm.
 func (c *Canvas) Round(b mm.Box, r, pen float64, fill int) {
-	c.ink("rect", b.X, b.Y, b.Right(), b.Bottom()).with(pen, fill)
+	m := c.ink("rect", b.X, b.Y, b.Right(), b.Bottom())
+	m.with(pen, fill)
+	m.Rounded = r
 	c.now.on(func(p *fpdf.Fpdf) { p.RoundedRect(b.X, b.Y, b.W, b.H, r, "1234", c.now.style(pen, fill)) })
 }
 

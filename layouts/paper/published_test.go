@@ -27,6 +27,9 @@ func TestChecked(t *testing.T) {
 				return map[string]float64{"preferred": capitalOf(t, Digits(AfarTall))}
 			})},
 		{Figure: "widths of texts", Against: "golang.org/x/image, which reads the font's glyphs, and the widths that the PDF carries", Unit: "thousandths of an em", Run: widthsAsReadersSetThem},
+		{Figure: "marks of sheets: how often each letter comes", Against: "a printed critical value of chi-square (NIST/SEMATECH e-Handbook, 1.3.6.7.4, 28 degrees of freedom, 0.001), over 100,000 random digests", Unit: "of the critical value", Run: lettersOfMarks},
+		{Figure: "marks of sheets: how often two are equal", Against: "what the birthday problem gives for 29^4, over 100,000 random digests", Unit: "of four standard deviations", Run: equalMarks},
+		{Figure: "marks of sheets: what they are made of", Against: "pairs of drawings that an eye tells apart, and pairs that it does not", Run: digestsSeeWhatEyesSee},
 	})
 }
 

@@ -12,7 +12,9 @@ import (
 // ground it stands on, white or black, the slash of each nought is wiped out
 // and each point is set as a larger square. The text stays text.
 func (c *Canvas) Hole(x, y float64, f Face, ground int, s string) {
-	c.Text(x, y, f, s)
+	if c.Text(x, y, f, s); s != "" {
+		c.marks[len(c.marks)-1].Open = true
+	}
 	for i, r := range s {
 		switch {
 		case r == '0':

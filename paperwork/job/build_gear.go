@@ -1,6 +1,11 @@
 package job
 
-import "hangpack/calc"
+import (
+	"cmp"
+	"slices"
+
+	"hangpack/calc"
+)
 
 func (b builder) cabinet(key string, v *value) *Cabinet {
 	c := &Cabinet{
@@ -83,7 +88,8 @@ func (b builder) bar(key string, v *value, cabinets map[string]*Cabinet) *Bar {
 	return bar
 }
 
-// most reads the maker's count limits, in the order of the job.
+// most reads the maker's count limits, in an order of their own: that of the keys of a
+// job says nothing.
 func (b builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 	if v == nil {
 		return nil
@@ -98,7 +104,19 @@ func (b builder) most(v *value, cabinets map[string]*Cabinet) (limits []Most) {
 		}
 		limits = append(limits, Most{name, int(limit.num)})
 	}
+	slices.SortFunc(limits, byCabinet)
 	return limits
+}
+
+// byCabinet orders limits by the keys of their types; that of all types comes last.
+func byCabinet(a, b Most) int {
+	switch {
+	case a.Cabinet == OfAnyType:
+		return 1
+	case b.Cabinet == OfAnyType:
+		return -1
+	}
+	return cmp.Compare(a.Cabinet, b.Cabinet)
 }
 
 func origin(v *value) Origin { return Origin{Source(v.word("source")), v.word("as_of")} }

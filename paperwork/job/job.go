@@ -92,7 +92,7 @@ type Bar struct {
 	LinkArm            float64    // m; 0 when not given: the first cabinet's is used
 	Holes              []Hole     // of joint 1, unless cabinet 1 brings its own
 	Rating, PickRating float64    // N; 0 when not given
-	Most               []Most     // in the order of the job; nil when not given
+	Most               []Most     // by keys, that of all types last; nil when not given
 	TiltLimit          *TiltLimit // nil when not given
 	PinRatings         *PinRatings
 }

@@ -96,6 +96,7 @@ func coverRows(pages []string, all []printedPage) map[string][2]string {
 				continue
 			}
 			rows[words[k].S] = [2]string{words[k+1].S, strings.TrimPrefix(words[k+2].S, "p. ")}
+			k += 2
 		}
 	}
 	return rows

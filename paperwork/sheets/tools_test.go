@@ -18,23 +18,6 @@ import (
 	"hangpack/testdata/trials"
 )
 
-// The pack seen by other programs: .ci/run installs them and sets
-// HANGPACK_TOOLS, and then a missing one is a failure and not a skip.
-
-// tool runs a program on a file, or skips where it is not installed.
-func tool(t *testing.T, name string, args ...string) string {
-	t.Helper()
-	if _, err := exec.LookPath(name); err != nil {
-		if os.Getenv("HANGPACK_TOOLS") != "" {
-			t.Fatalf("%s is not installed", name)
-		}
-		t.Skipf("%s is not installed", name)
-	}
-	out, err := exec.Command(name, args...).CombinedOutput()
-	require.NoError(t, err, "%s %v: %s", name, args, out)
-	return string(out)
-}
-
 // packs writes the examples' packs, and some random ones, into files.
 func packs(t *testing.T) map[string]*worked.Job {
 	t.Helper()
@@ -70,8 +53,8 @@ func wildPacks(t *testing.T, files map[string]*worked.Job) map[string]*worked.Jo
 // TestPackIsSound: the PDF has no fault of structure, and its fonts are in it.
 func TestPackIsSound(t *testing.T) {
 	for file := range wildPacks(t, packs(t)) {
-		assert.Contains(t, tool(t, "qpdf", "--check", file), "No syntax or stream encoding errors found")
-		for _, line := range strings.Split(strings.TrimSpace(tool(t, "pdffonts", file)), "\n")[2:] {
+		assert.Contains(t, trials.Tool(t, "qpdf", "--check", file), "No syntax or stream encoding errors found")
+		for _, line := range strings.Split(strings.TrimSpace(trials.Tool(t, "pdffonts", file)), "\n")[2:] {
 			fields := strings.Fields(line)
 			assert.Equal(t, "yes", fields[len(fields)-5], "font not in the file: %s", line)
 		}
@@ -90,7 +73,7 @@ func TestWordsKeepApart(t *testing.T) {
 		if j.Letter {
 			w, h = 612, 792
 		}
-		for n, page := range strings.Split(tool(t, "pdftotext", "-bbox", file, "-"), "</page>") {
+		for n, page := range strings.Split(trials.Tool(t, "pdftotext", "-bbox", file, "-"), "</page>") {
 			var words [][4]float64
 			var says []string
 			for _, m := range bbox.FindAllStringSubmatch(page, -1) {
@@ -161,7 +144,7 @@ func codesByPage(pdf paper.Drawn) map[int][]string {
 func pictureOf(t *testing.T, file string, page int) string {
 	t.Helper()
 	stem, n := filepath.Join(t.TempDir(), "page"), fmt.Sprint(page)
-	tool(t, "pdftoppm", "-r", "150", "-gray", "-png", "-singlefile", "-f", n, "-l", n, file, stem)
+	trials.Tool(t, "pdftoppm", "-r", "150", "-gray", "-png", "-singlefile", "-f", n, "-l", n, file, stem)
 	return stem + ".png"
 }
 
@@ -169,7 +152,7 @@ func pictureOf(t *testing.T, file string, page int) string {
 func readCodes(t *testing.T, image string) []string {
 	t.Helper()
 	if _, err := exec.LookPath("zbarimg"); err != nil {
-		tool(t, "zbarimg")
+		trials.Tool(t, "zbarimg")
 	}
 	out, err := exec.Command("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable", image).Output()
 	if err != nil && len(out) == 0 {
@@ -182,7 +165,7 @@ func readCodes(t *testing.T, image string) []string {
 // every hole's line of the code's text.
 func TestPagesReadByAnother(t *testing.T) {
 	for file, j := range packs(t) {
-		text := strings.Join(strings.Fields(tool(t, "pdftotext", "-layout", file, "-")), " ")
+		text := strings.Join(strings.Fields(trials.Tool(t, "pdftotext", "-layout", file, "-")), " ")
 		for _, h := range j.Stacks {
 			if len(h.Holds) == 0 {
 				assert.Regexp(t, h.ID+" REV "+strings.ToUpper(j.Revision)+" [2-9A-Z]{4} PICK", text, file)
