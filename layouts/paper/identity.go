@@ -34,11 +34,12 @@ func markOf(digest []byte) string {
 	return string(mark)
 }
 
-// An inked sheet is what it says: a digest of its ink, and the sheets whose marks it
-// shows.
+// An inked sheet is what it says: a digest of its ink, the sheets whose marks it shows,
+// and how many pieces of ink there are.
 type inked struct {
-	own   []byte
-	shows []string
+	own    []byte
+	shows  []string
+	pieces int
 }
 
 // anyRevision stands on sheets while their ink is taken: a long one makes lines break
@@ -48,18 +49,20 @@ const anyRevision = "A"
 // ink draws the pages of a sheet, cut with some canvas, into no PDF to take a digest of
 // its ink.
 func (p Pack) ink(s Sheet, c *Canvas, pages []Page) (inked, error) {
-	for i, pg := range pages {
-		c.page, c.before = i+1, len(c.blocks)
-		c.drawPage(p.Spine, s.Name(), pg, i, len(pages))
-	}
 	var seen []byte
-	for _, m := range c.marks {
-		if !m.Apart {
-			seen = m.appendSeen(seen)
+	pieces := 0
+	for i, pg := range pages {
+		c.page, c.before, c.marks = i+1, len(c.blocks), c.marks[:0]
+		c.drawPage(p.Spine, s.Name(), pg, i, len(pages))
+		for _, m := range c.marks {
+			if !m.Apart {
+				seen = m.appendSeen(seen)
+			}
 		}
+		pieces += len(c.marks)
 	}
 	sum := sha256.Sum256(seen)
-	return inked{sum[:], c.shows}, c.err
+	return inked{sum[:], c.shows, pieces}, c.err
 }
 
 // appendSeen appends all that is seen of a piece of ink, lengths to 0.01 mm.

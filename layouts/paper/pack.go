@@ -172,16 +172,18 @@ func (l *Laid) canvas(chosen func(sheet int) bool) *Canvas {
 	if l.blank = nil; c == nil {
 		c = newDrawingCanvas(l.pack)
 	}
-	next := 1
+	next, pieces := 1, 0
 	for i, s := range l.sheets {
 		c.sheets[s.Name] = s
 		if chosen(i) {
+			pieces += s.pieces
 			c.links[s.Name] = c.pdf.AddLink()
 			c.pdf.SetLink(c.links[s.Name], 0, next)
 			c.destinations = append(c.destinations, destination{Destination(s.Name), next})
 			next += len(s.pages)
 		}
 	}
+	c.marks = make([]Mark, 0, pieces)
 	return c
 }
 
