@@ -270,3 +270,21 @@ func TestChangesReadBack(t *testing.T) {
 		}
 	}
 }
+
+// TestCautionsOfAHeldStack: a caution that tells an aim is not told of a stack that either
+// revision holds.
+func TestCautionsOfAHeldStack(t *testing.T) {
+	missed := trials.Edited(t, trials.OnePick, "{picks: 1, hoist: hoist, pick_hole: 26}")
+	held := strings.Replace(trials.Plain, "trim: {lowest: 4.5 m}", "trim: {lowest: -4.5 m}", 1)
+	old, new := trials.OpenJob(t, missed), trials.OpenJob(t, held)
+	require.False(t, old.Stacks[0].Held())
+	require.True(t, new.Stacks[0].Held())
+	for _, pair := range [][2]*worked.Job{{old, new}, {new, old}} {
+		text, err := Compare(pair[0], pair[1]).Report()
+		require.NoError(t, err)
+		assert.NotContains(t, text, "wanted")
+	}
+	text, err := Compare(trials.OpenJob(t, trials.Plain), old).Report()
+	require.NoError(t, err)
+	assert.Contains(t, text, "wanted", "where neither holds it")
+}

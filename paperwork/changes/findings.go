@@ -7,10 +7,14 @@ import (
 )
 
 // compareFindings keeps the holds of a stack and those that are no longer there, and
-// which cautions were gained and lost.
+// which cautions were gained and lost. Cautions of a revision that is not held may tell
+// holes, so they are not told of a stack that the other one holds.
 func (c *List) compareFindings(was, h *rules.Checked) {
 	c.Holds = append(c.Holds, found(h.ID, h.Holds)...)
 	c.HoldsGone = append(c.HoldsGone, found(h.ID, without(was.Holds, h.Holds))...)
+	if was.Held() != h.Held() {
+		return
+	}
 	c.CautionsAdded = append(c.CautionsAdded, found(h.ID, without(h.Cautions, was.Cautions))...)
 	c.CautionsGone = append(c.CautionsGone, found(h.ID, without(was.Cautions, h.Cautions))...)
 }

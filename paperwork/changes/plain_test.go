@@ -298,6 +298,9 @@ func comparesFindings(t *testing.T, c List, old, new *worked.Job) (n int) {
 	for _, h := range new.Stacks {
 		was := old.Stack(h.ID)
 		holds = append(holds, plainFindings(h.ID, h.Holds, nil)...)
+		if was.Held() != h.Held() {
+			continue
+		}
 		added = append(added, plainFindings(h.ID, h.Cautions, was.Cautions)...)
 		gone = append(gone, plainFindings(h.ID, was.Cautions, h.Cautions)...)
 	}
