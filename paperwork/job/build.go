@@ -94,11 +94,12 @@ func (b builder) uniqueNames(cabinets *value) {
 	seen := map[string]*value{}
 	for _, key := range cabinets.names {
 		name := printedName(key, cabinets.fields[key])
-		if first := seen[name.text]; !name.bad && first != nil {
-			b.in.at(name, "a type of cabinet prints as %q already, %s; give this one another name", clipped(name.text), first.from(name.spot))
+		prints := strings.Join(strings.Fields(name.text), " ") // as lines are broken
+		if first := seen[prints]; !name.bad && first != nil {
+			b.in.at(name, "a type of cabinet prints as %q already, %s; give this one another name", clipped(prints), first.from(name.spot))
 		}
 		if !name.bad {
-			seen[name.text] = name
+			seen[prints] = name
 		}
 	}
 }
