@@ -73,7 +73,7 @@ func showTitle(c *paper.Canvas, title string) paper.Piece {
 func coverHead(c *paper.Canvas) paper.Top {
 	name := c.Width(paper.Title, "COVER 99 of 99") + 6
 	lower := 0.0
-	if name+parts.RevWidth(c, parts.RevTall) > c.Body().W {
+	if name+parts.RevWidth(c) > c.Body().W {
 		lower = 15.4
 	}
 	return parts.HeadOf("COVER", 24+lower, func(c *paper.Canvas, room mm.Box) {

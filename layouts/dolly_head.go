@@ -35,7 +35,7 @@ func dollyTopFor(c *paper.Canvas, d Dolly, w float64) dollyTop {
 	if d.Word != "dolly" {
 		t.which = paper.Capitals(wordTall)
 	}
-	id, rev, column := c.Width(t.id, d.ID), parts.RevWidth(c, parts.RevTall), parts.WordWidth(c, parts.RevTall)
+	id, rev, column := c.Width(t.id, d.ID), parts.RevWidth(c), parts.WordWidth(c)
 	which := func() float64 { return 5 + c.Width(paper.Capitals(wordTall), d.Word) + 5 + c.Width(t.which, d.Which) }
 	t.wordX = id
 	switch long := len(d.ID) > 3; {

@@ -41,7 +41,7 @@ type headStyle struct {
 // to stand beside the id.
 func headFor(c *paper.Canvas, h Head, w float64) headStyle {
 	id := c.Width(idFace, h.ID) + 5
-	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c, RevTall)-6, namesRoom)}
+	s := headStyle{height: headHeight, rev: 14.2, names: mm.BoxAt(id, 0, w-id-RevWidth(c)-6, namesRoom)}
 	s.under = throwAwayLines(c, w-id)
 	if s.names.W < kindRoom {
 		s.names.W, s.names.H = w-id, headHeight-3

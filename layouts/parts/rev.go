@@ -16,20 +16,15 @@ const (
 	underRev  = 4.4 // from their baseline to that of the words under them
 )
 
-// RevWidth is the room that REV and mark of a sheet take side by side, REV so tall: the
-// same for all revisions of as many characters, and for all marks.
-func RevWidth(c *paper.Canvas, tall float64) float64 {
-	return WordWidth(c, tall) + besideRev + MarkWidth(c, tall)
+// RevWidth is the room that REV and mark of a sheet of a stack take side by side: the same
+// for all revisions of as many characters, and for all marks.
+func RevWidth(c *paper.Canvas) float64 {
+	return WordWidth(c) + besideRev + c.Width(paper.Capitals(RevTall/2), paper.WidestMark)
 }
 
 // WordWidth is the room of REV alone.
-func WordWidth(c *paper.Canvas, tall float64) float64 {
-	return c.Width(paper.Capitals(tall), "REV "+strings.Repeat("W", utf8.RuneCountInString(c.Revision)))
-}
-
-// MarkWidth is the room of a mark beside a REV so tall.
-func MarkWidth(c *paper.Canvas, tall float64) float64 {
-	return c.Width(paper.Capitals(tall/2), paper.WidestMark)
+func WordWidth(c *paper.Canvas) float64 {
+	return c.Width(paper.Capitals(RevTall), "REV "+strings.Repeat("W", utf8.RuneCountInString(c.Revision)))
 }
 
 // DrawRev draws REV and the sheet's mark with their right end at x, and under them, in so
