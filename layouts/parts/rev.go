@@ -58,7 +58,7 @@ func drawRev(c *paper.Canvas, x, y, tall float64) {
 // drawSmallRev does the same for a sheet of the whole job, in two lines.
 func drawSmallRev(c *paper.Canvas, x, y float64) {
 	drawRev(c, x, y, headTall)
-	c.Apart(func() { rightLines(c, x, y+4, throwAway(c)) })
+	c.Apart(func() { rightLines(c, x, y+4.1, throwAway(c)) })
 }
 
 // throwAwayLines is in how many lines those words stand in so much room.
