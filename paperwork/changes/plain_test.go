@@ -254,7 +254,7 @@ func edited(t *testing.T, yaml string, first int, r *rand.Rand) *worked.Job {
 func TestChangesPlainly(t *testing.T) {
 	r := rand.New(rand.NewSource(31))
 	moves, others, found := 0, map[string]int{}, 0
-	for seed := range int64(deep.Of(120, 1200)) {
+	for seed := range int64(deep.Of(120, 600)) {
 		yaml := trials.Gamble(60_000 + seed%150).Job()
 		old, new := trials.OpenJob(t, yaml), edited(t, yaml, int(seed), r)
 		for _, pair := range [][2]*worked.Job{{old, new}, {new, old}} {

@@ -81,7 +81,7 @@ type digestCount struct{ pairs, sheets, equal, unequal, close, onlyInOne int }
 func TestDigestsFollowTheInk(t *testing.T) {
 	var n digestCount
 	var counting sync.Mutex
-	rounds := deep.Of(2, 8)
+	rounds := deep.Of(2, 5)
 	for k := range rounds {
 		r := newRound(500_000 + int64(k)*jobsOfRound)
 		onAllCores(len(edits), func(i int) {
