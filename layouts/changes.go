@@ -15,13 +15,14 @@ type Changes struct {
 	Warnings []string
 	Stacks   []ChangedStack // the last of them is the whole job, without an id
 	Venue    []string       // what it has to accept anew
-	Closing  string         // '5 joints are set anew (10 link pins), 11 stay.'
+	Closing  string         // '5 joints are set anew (link pins: 10 out, 10 in), 11 stay.'
 	Keep     string         // why a sheet that is kept stays true
 }
 
 // A ChangedStack is a stack with the joints that move and what else changes.
 type ChangedStack struct {
 	ID, Name, Shape string
+	Orders          []string // which cabinets take the place of others
 	Joints          []ChangedJoint
 	Says            []string
 	Points          [][]string   // id, static was and now, design was and now, by how much, place
@@ -38,22 +39,21 @@ type ChangedJoint struct {
 }
 
 var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
-	paper.Figures("by how much", 25), paper.Texts("place", 0)}
+	paper.Figures("design, by", 25), paper.Texts("place", 0)}
 
 // Name is what the sheet is called.
 func (Changes) Name() string { return "CHANGES" }
 
 // Pages cuts the sheet.
 func (v Changes) Pages(c *paper.Canvas) []paper.Page {
-	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 2)}
-	for _, s := range v.Warnings {
+	pieces := []paper.Piece{paper.Words(c, paper.TextBold, v.Says, 1), paper.Words(c, paper.Section, v.Closing, 1), paper.Words(c, paper.Text, v.Keep, 2)}
+	for _, s := range append(v.Warnings, v.Venue...) {
 		pieces = append(pieces, warning(c, s))
 	}
 	for _, s := range v.Stacks {
-		pieces = append(pieces, changedStack(c, s)...)
+		pieces = append(pieces, paper.Together(changedStack(c, s), c.Body().H*0.6)...)
 	}
-	pieces = append(append(pieces, parts.Heading("The venue")), paragraphs(c, append(v.Venue, v.Keep))...)
-	pieces = append(pieces, paper.Gap(3), accepted())
+	pieces = append(pieces, accepted())
 	return paper.Flow(c, "", parts.PlainHead("CHANGES", "what moved since the revision before"), pieces)
 }
 
@@ -88,7 +88,7 @@ func warning(c *paper.Canvas, s string) paper.Piece {
 func accepted() paper.Piece {
 	return paper.Piece{H: 12, Draw: func(c *paper.Canvas, room mm.Box) {
 		third := room.W / 3
-		for i, what := range []string{"pins moved, name and time", "pins checked, name and time", "venue accepted, name and time"} {
+		for i, what := range []string{"pins set, name and time", "pins checked, name and time", "venue accepted, name and time"} {
 			x := room.X + third*float64(i)
 			c.Line(x, room.Y+6, x+third-4, room.Y+6, paper.Light)
 			c.Text(x, room.Y+9.6, paper.Small, what)
@@ -112,7 +112,14 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	for _, j := range s.Joints {
 		rows = append(rows, changedJoint(c, j))
 	}
-	pieces := append(paper.Headed(changedHead(c, s), rows), paragraphs(c, s.Says)...)
+	pieces := []paper.Piece{changedName(c, s)}
+	for _, order := range s.Orders {
+		pieces = append(pieces, orderPiece(c, order))
+	}
+	if len(rows) > 0 {
+		pieces = append(pieces, paper.Headed(changedHeads(), rows)...)
+	}
+	pieces = append(pieces, paragraphs(c, s.Says)...)
 	if len(s.Points) > 0 {
 		pieces = append(pieces, paper.Table(c, changeColumns, s.Points, paper.Text)...)
 	}
@@ -122,8 +129,8 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	return append(pieces, paper.Gap(3))
 }
 
-// changedHead is a stack's name, over the headings of its joints where it has any.
-func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
+// changedName is a stack's name; it stays with what follows.
+func changedName(c *paper.Canvas, s ChangedStack) paper.Piece {
 	id := paper.Bold(18)
 	x := 8 + c.Width(id, s.ID) + 4
 	if s.ID == "" {
@@ -131,28 +138,33 @@ func changedHead(c *paper.Canvas, s ChangedStack) paper.Piece {
 	}
 	name := c.Wrap(paper.TextBold, c.Body().W-x, s.Name)
 	h := max(10, 5+float64(len(name))*paper.TextBold.Lead())
-	if len(s.Joints) > 0 {
-		h += 5
-	}
 	return paper.Piece{H: h, Keep: true, Draw: func(c *paper.Canvas, room mm.Box) {
 		paper.SideMark(c, s.Shape, mm.BoxAt(room.X, room.Y+2.5, 6, 6))
 		c.Text(room.X+8, room.Y+8.2, id, s.ID)
 		c.Lines(room.X+x, room.Y+7.6, paper.TextBold, name)
-		if len(s.Joints) > 0 {
-			changedHeads(c, room)
-		}
 	}}
 }
 
+// orderPiece is something that is done before any pin, with a box.
+func orderPiece(c *paper.Canvas, s string) paper.Piece {
+	lines := c.Wrap(paper.Reading, c.Body().W-10, s)
+	return paper.Piece{H: max(8, float64(len(lines))*paper.Reading.Lead()+2), Draw: func(c *paper.Canvas, room mm.Box) {
+		parts.Tick(c, room.X, room.Y+0.4, changeTick-0.6)
+		c.Lines(room.X+9, room.Y+5, paper.Reading, lines)
+	}, Keep: true}
+}
+
 // changedHeads stand over the columns of joints.
-func changedHeads(c *paper.Canvas, room mm.Box) {
-	y := room.Bottom() - 1
-	c.Text(room.X+changeOld, y, paper.Small, "was in hole")
-	c.Text(room.X+changeOld+changeRoom, y, paper.SmallBold, "goes to hole")
-	x := changeTicks(room)
-	c.Text(x-24, y, paper.Small, "on")
-	c.Text(x, y, paper.Small, "moved")
-	c.Text(x+2*changeTick+3, y, paper.Small, "checked")
+func changedHeads() paper.Piece {
+	return paper.Piece{H: 5, Draw: func(c *paper.Canvas, room mm.Box) {
+		y := room.Bottom() - 1
+		c.Text(room.X+changeOld, y, paper.Small, "was in hole")
+		c.Text(room.X+changeOld+changeRoom, y, paper.SmallBold, "goes to hole")
+		x := changeTicks(room)
+		c.Text(x-24, y, paper.Small, "on")
+		c.Text(x, y, paper.Small, "set")
+		c.Text(x+2*changeTick+3, y, paper.Small, "checked")
+	}, Keep: true}
 }
 
 // changedJoint draws a joint on the line between its two bodies: the old hole

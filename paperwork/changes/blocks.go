@@ -17,6 +17,7 @@ type block struct {
 	name   string
 	shape  job.Shape
 	hung   *rig.Hung // in the new revision; nil where it is in it no more
+	orders []string  // which cabinets take the place of others
 	joints []JointChange
 	says   []string
 	points []PointChange
@@ -50,6 +51,7 @@ func (c List) stackBlock(h *rules.Checked, f fate) block {
 			b.joints = append(b.joints, j)
 		}
 	}
+	b.orders = c.orders(h.Hung)
 	b.says = append(c.stackWords(h.Hung), c.findingWords(h.ID)...)
 	return b
 }
@@ -77,16 +79,16 @@ func stackOf(j *worked.Job, point string) string {
 	return ""
 }
 
-// sheetWords say what has to be done with the sheets of a block: what, and which.
+// sheetWords say what has to be done with the sheets of a block, and with which.
 func (b block) sheetWords() (all [][2]string) {
 	add := func(what, which string) {
 		if which != "" {
 			all = append(all, [2]string{what, which})
 		}
 	}
-	add("throw away", markWords(b.id, b.goes))
-	add("print", markWords(b.id, b.comes))
-	add("keep", markWords(b.id, b.stays))
+	add("throw away", markWords(b.goes))
+	add("put up", markWords(b.comes))
+	add("keep", markWords(b.stays))
 	return all
 }
 

@@ -15,9 +15,10 @@ import (
 // degrees, loads in kg, design loads where nothing else is said. A stack that is held in
 // either has none of its holes in it.
 type List struct {
-	Move   int           `json:"move"` // joints of both revisions that are set anew
-	Set    int           `json:"set"`  // all joints that are: with those that only the new revision has
-	Pins   int           `json:"pins"` // link pins of all those
+	Move   int           `json:"move"`     // joints of both revisions that are set anew
+	Set    int           `json:"set"`      // all joints that are: with those that only the new revision has
+	Pins   int           `json:"pins"`     // link pins that go into all those
+	Out    int           `json:"pins_out"` // link pins that come out of stacks that both revisions have
 	Stay   int           `json:"stay"`
 	Joints []JointChange `json:"joints"`
 	Picks  []PickChange  `json:"picks"`

@@ -20,6 +20,9 @@ func (c *List) compareJoints(was, h *rig.Hung) {
 	for k := range max(len(was.Cabinets), len(h.Cabinets)) {
 		old, new := k < len(was.Cabinets), k < len(h.Cabinets)
 		other := old && new && !sameCabinet(was.Cabinets[k].Cabinet, h.Cabinets[k].Cabinet)
+		if old && !new {
+			c.Out += was.Cabinets[k].LinkPins
+		}
 		if old && (!new || other) {
 			c.CabinetsGone = append(c.CabinetsGone, CabinetChange{h.ID, k + 1, was.Cabinets[k].Hole.Splay})
 		}
@@ -52,6 +55,7 @@ func (c *List) compareJoint(was, h *rig.Hung, k int) {
 	c.Move++
 	c.Joints = append(c.Joints, JointChange{h.ID, k + 1, from.Hole.Splay, to.Hole.Splay, from.Hole.Label, to.Hole.Label, why})
 	c.count(to)
+	c.Out += from.LinkPins
 }
 
 // count counts a joint that is to be set.

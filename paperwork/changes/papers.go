@@ -82,11 +82,11 @@ func called(all []stackSheet, name string) *stackSheet {
 	return nil
 }
 
-// markWords list sheets of a stack with their marks: 'PINS 22LG, DOLLY B V275'.
-func markWords(stack string, all []paper.Identity) string {
+// markWords list sheets with their marks: 'SL PINS: 22LG, SL DOLLY B: V275'.
+func markWords(all []paper.Identity) string {
 	var words []string
 	for _, s := range all {
-		words = append(words, strings.TrimPrefix(s.Name, stack+" ")+" "+s.Mark)
+		words = append(words, s.Name+": "+s.Mark)
 	}
 	return strings.Join(words, ", ")
 }

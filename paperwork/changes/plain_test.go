@@ -57,8 +57,8 @@ func plainBodies(t *testing.T, s *job.Stack) []string {
 
 // A plainCount is which joints are set anew, why, and how many there are.
 type plainCount struct {
-	moves           []string
-	set, pins, stay int
+	moves                []string
+	set, pins, out, stay int
 }
 
 // plainJoints compares the joints of two jobs.
@@ -87,8 +87,13 @@ func plainJoints(t *testing.T, old, new *worked.Job) (c plainCount) {
 				c.stay++
 				continue
 			}
-			c.set, c.pins = c.set+1, c.pins+at.LinkPins
+			c.set, c.pins, c.out = c.set+1, c.pins+at.LinkPins, c.out+was.Cabinets[k].LinkPins
 			c.moves = append(c.moves, fmt.Sprintf("%s %d%s", h.ID, k+1, why))
+		}
+		if was != nil && !was.Held() && len(was.Cabinets) > len(h.Cabinets) {
+			for _, gone := range was.Cabinets[len(h.Cabinets):] {
+				c.out += gone.LinkPins
+			}
 		}
 	}
 	return c
@@ -264,7 +269,7 @@ func TestChangesPlainly(t *testing.T) {
 				got = append(got, fmt.Sprintf("%s %d %s", m.Stack, m.Cabinet, strings.Join(m.Why, " ")))
 			}
 			assert.Equal(t, want.moves, got, "seed %d", seed)
-			assert.Equal(t, []int{len(want.moves), want.set, want.pins, want.stay}, []int{c.Move, c.Set, c.Pins, c.Stay}, "seed %d", seed)
+			assert.Equal(t, []int{len(want.moves), want.set, want.pins, want.out, want.stay}, []int{c.Move, c.Set, c.Pins, c.Out, c.Stay}, "seed %d", seed)
 			moves += len(got)
 			assert.Equal(t, plainOthers(pair[0], pair[1]), toldFacts(c, others), "seed %d", seed)
 			found += comparesFindings(t, c, pair[0], pair[1])

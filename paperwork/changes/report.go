@@ -18,14 +18,14 @@ func (c List) Report() (string, error) {
 	}
 	var b strings.Builder
 	b.WriteString(c.revisions() + "\n")
-	for _, s := range c.warnings() {
+	for _, s := range slices.Concat(c.warnings(), c.venueWords()) {
 		say.Inset(&b, s)
 	}
 	for _, one := range blocks {
 		one.write(&b, c.new.Unit())
 	}
 	b.WriteString("\n")
-	for _, s := range slices.Concat(c.venueWords(), []string{keepWords, c.closing()}) {
+	for _, s := range []string{keepWords, c.closing()} {
 		b.WriteString(strings.Join(say.Folded(s, say.Columns), "\n") + "\n")
 	}
 	return b.String(), nil
@@ -37,6 +37,9 @@ const keepWords = "A sheet that is kept stays true, whatever REV stands on it: g
 // write writes a block: its joints in columns, then all else.
 func (b block) write(to *strings.Builder, u say.Units) {
 	to.WriteString("\n" + strings.TrimSpace(b.id+"  "+b.name) + "\n")
+	for _, s := range b.orders {
+		say.Inset(to, s)
+	}
 	for i, j := range b.joints {
 		if i == 0 {
 			fmt.Fprintf(to, "  %5s  %-35s %-13s %-13s %-5s  %s\n", "joint", "cabinet", "from", "to", "dolly", "set anew for")

@@ -42,7 +42,7 @@ func (c List) sheet() (layouts.Changes, error) {
 
 // onPaper is a block as layouts has it.
 func (b block) onPaper(u say.Units) layouts.ChangedStack {
-	s := layouts.ChangedStack{ID: b.id, Name: b.name, Shape: string(b.shape), Says: b.says}
+	s := layouts.ChangedStack{ID: b.id, Name: b.name, Shape: string(b.shape), Orders: b.orders, Says: b.says}
 	for _, j := range b.joints {
 		s.Joints = append(s.Joints, j.onPaper(b.hung))
 	}
@@ -64,7 +64,7 @@ func (j JointChange) onPaper(h *rig.Hung) layouts.ChangedJoint {
 		why = "" // which the two tabs show
 	}
 	return layouts.ChangedJoint{
-		Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: at.Name, Why: why, Pins: at.LinkPins,
+		Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: at.Name, Why: say.After("why: ", why), Pins: at.LinkPins,
 		From: sheets.JointHole(from), To: sheets.JointHole(to), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
 	}
 }

@@ -112,5 +112,34 @@ func (c List) closing() string {
 	if c.Set == 1 {
 		verb = "is"
 	}
-	return fmt.Sprintf("%s %s set anew (%s), %d stay", say.Count(c.Set, "joint"), verb, say.Count(c.Pins, "link pin"), c.Stay)
+	return fmt.Sprintf("%s %s set anew (link pins: %d out, %d in), %d stay", say.Count(c.Set, "joint"), verb, c.Out, c.Pins, c.Stay)
+}
+
+// orders say which cabinets of a stack that both revisions have take the place of others:
+// 'cabinets 11 and 12: Long-throw cabinet out, Wide-throw cabinet in'.
+func (c List) orders(h *rig.Hung) (all []string) {
+	was := c.old.Stack(h.ID)
+	if was == nil {
+		return nil
+	}
+	at := map[string][]int{}
+	var swaps []string
+	for k := range min(len(was.Cabinets), len(h.Cabinets)) {
+		a, b := was.Cabinets[k].Cabinet, h.Cabinets[k].Cabinet
+		if sameCabinet(a, b) {
+			continue
+		}
+		swap := a.Name + " out, " + b.Name + " in"
+		if a.Name == b.Name {
+			swap = a.Name + " has other figures: is it another cabinet? Ask"
+		}
+		if at[swap] == nil {
+			swaps = append(swaps, swap)
+		}
+		at[swap] = append(at[swap], k+1)
+	}
+	for _, swap := range swaps {
+		all = append(all, say.Numbered("cabinet", at[swap])+": "+swap)
+	}
+	return all
 }

@@ -103,15 +103,20 @@ func (u Units) Limit(n float64) string {
 	return tenths(n/calc.G) + " kg"
 }
 
-// Difference writes by how much a load grew or fell, both in kg: '12 kg more'.
+// Difference writes by how much a load grew or fell, both in kg, of the two as Load writes
+// them: '12 kg more'.
 func (u Units) Difference(from, to float64) string {
-	switch d := to - from; {
-	case u.Load(max(d, -d)) == u.Load(0):
+	unit, name := 1.0, " kg"
+	if u.Imperial {
+		unit, name = PoundKg, " lb"
+	}
+	switch d := up(to/unit) - up(from/unit); {
+	case d == 0:
 		return "no change"
 	case d > 0:
-		return u.Load(d) + " more"
+		return whole(d) + name + " more"
 	default:
-		return u.Load(-d) + " less"
+		return whole(-d) + name + " less"
 	}
 }
 

@@ -52,12 +52,15 @@ func TestPaces(t *testing.T) {
 	assert.Equal(t, "16 ft/min", Units{Imperial: true}.Pace(16*0.3048/60))
 }
 
-// TestDifferences: by how much a load grew, rounded up, or that it did not.
+// TestDifferences: by how much a load grew as both are printed, or that it did not.
 func TestDifferences(t *testing.T) {
 	u := Units{}
 	assert.Equal(t, "2 kg more", u.Difference(300, 301.2))
 	assert.Equal(t, "2 kg less", u.Difference(301.2, 300))
 	assert.Equal(t, "no change", u.Difference(300, 300))
+	assert.Equal(t, "32 kg less", u.Difference(1043.1, 1011.9)) // 1044 and 1012
+	assert.Equal(t, "no change", u.Difference(300.2, 300.9))    // 301 both
+	assert.Equal(t, "1 lb more", Units{Imperial: true}.Difference(0.45359237*10, 0.45359237*10.5))
 }
 
 // TestWindowsInwards: the ends of a window are rounded inwards, a narrow one is written to
