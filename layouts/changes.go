@@ -38,8 +38,8 @@ type ChangedJoint struct {
 	Pins               int // link pins of the joint: 1 or 2
 }
 
-var changeColumns = []paper.Column{paper.Texts("point", 31), paper.Figures("static was", 20), paper.Figures("static now", 20), paper.Figures("design was", 20), paper.Figures("design now", 20),
-	paper.Figures("design, by", 25), paper.Texts("place", 0)}
+var changeColumns = []paper.Column{paper.Texts("point", 23), paper.Figures("static was", 19), paper.Figures("static now", 19), paper.Figures("design was", 19), paper.Figures("design now", 19),
+	paper.Figures("design, by", 21), paper.Texts("place", 0)}
 
 // Name is what the sheet is called.
 func (Changes) Name() string { return "CHANGES" }
@@ -50,7 +50,10 @@ func (v Changes) Pages(c *paper.Canvas) []paper.Page {
 	for _, s := range append(v.Warnings, v.Venue...) {
 		pieces = append(pieces, warning(c, s))
 	}
-	for _, s := range v.Stacks {
+	for i, s := range v.Stacks {
+		if i > 0 {
+			pieces = append(pieces, paper.Gap(2))
+		}
 		pieces = append(pieces, paper.Together(changedStack(c, s), c.Body().H*0.6)...)
 	}
 	pieces = append(pieces, accepted())
@@ -126,7 +129,7 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	for _, f := range s.Sheets {
 		pieces = append(pieces, f.Piece(c, c.Body().W))
 	}
-	return append(pieces, paper.Gap(3))
+	return pieces
 }
 
 // changedName is a stack's name; it stays with what follows.

@@ -39,7 +39,7 @@ func jobFacts(j *worked.Job, u say.Units) []parts.Fact {
 	if j.Imperial {
 		units = "imperial"
 	}
-	facts := []parts.Fact{{Of: "revision", Is: j.Revision}, {Of: "title", Is: j.Title}, {Of: "note", Is: cmp.Or(j.Note, "none")}, {Of: "prepared by", Is: say.Given(j.PreparedBy)}, {Of: "contact", Is: say.Given(j.Contact)},
+	facts := []parts.Fact{{Of: "title", Is: j.Title}, {Of: "note", Is: cmp.Or(j.Note, "none")}, {Of: "prepared by", Is: say.Given(j.PreparedBy)}, {Of: "contact", Is: say.Given(j.Contact)},
 		{Of: "address", Is: say.Given(j.URL)}, {Of: ofVenueName, Is: j.Venue}, {Of: ofDate, Is: j.Date},
 		{Of: ofDatum, Is: say.Given(j.Datum)}, {Of: ofHeights, Is: j.HeightsFrom}, {Of: "units", Is: units}}
 	for _, p := range sheets.PracticeWords(j.Practice, u.ExactLength, u.ExactMass) {
