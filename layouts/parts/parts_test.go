@@ -2,6 +2,7 @@ package parts
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -46,36 +47,32 @@ func TestTabsKeepToTheirRoom(t *testing.T) {
 	})
 }
 
-// The points of figures stand below each other, whatever stands before and after.
-func TestFiguresStandOnACommonPoint(t *testing.T) {
-	holes := []JointHole{{Label: "0.5"}, {Label: "10.25"}, {Label: "7.0"}}
-	var ends []float64
-	draw(t, func(c *paper.Canvas, room mm.Box) {
-		tabs := TabsFor(c, 12, 8, paper.Small, holes)
-		for i, h := range holes {
-			first := c.Inked()
-			tabs.Label(c, room.X, room.Y+20*float64(i+1), h.Label)
-			assert.Equal(t, first+1, c.Inked())
-			whole, _ := labelWidths(c, paper.Digits(8), h.Label)
-			ends = append(ends, whole)
-		}
-	})
+// Every label stands in the middle of its tab, or of what a splay beside it leaves.
+func TestLabelsStandInTheMiddle(t *testing.T) {
+	holes := []JointHole{{Label: "0.5"}, {Label: "1"}, {Label: "10.25"}, {Label: "A"}, {Label: "C", Splay: "1.5°"}}
+	var tabs Tabs
 	whole := draw(t, func(c *paper.Canvas, room mm.Box) {
-		tabs := TabsFor(c, 12, 8, paper.Small, holes)
+		tabs = TabsFor(c, 12, 8, paper.Small, holes)
 		for i, h := range holes {
-			tabs.Label(c, room.X, room.Y+20*float64(i+1), h.Label)
+			tabs.Draw(c, room.X, room.Y+20*float64(i+1), h)
 		}
 	})
-	var points []float64
-	for _, m := range whole.Marks {
-		for i, h := range holes {
-			if m.Text == h.Label {
-				points = append(points, m.X0+ends[i])
+	found := 0
+	for i, m := range whole.Marks {
+		if m.Pt > 20 && m.Kind == "text" && slices.ContainsFunc(holes, func(h JointHole) bool { return h.Label == m.Text }) {
+			found++
+			tab := whole.Marks[i-1]
+			if m.Text == "C" {
+				splay := whole.Marks[i+1]
+				assert.Equal(t, "1.5°", splay.Text)
+				assert.Less(t, m.X1, splay.X0)
+				assert.Greater(t, m.X0, tab.X0)
+				continue
 			}
+			assert.InDelta(t, tab.X0+tab.X1, m.X0+m.X1, 0.02, m.Text)
 		}
 	}
-	require.Len(t, points, len(holes))
-	assert.InDeltaSlice(t, []float64{points[0], points[0], points[0]}, points, 1e-9)
+	assert.Equal(t, len(holes), found)
 }
 
 // A ladder shows nine holes at most, the right one always among them.

@@ -12,8 +12,7 @@ type Tabs struct {
 	Height, Digit float64    // mm
 	Tail          float64    // mm, how deep the labels reach below their line
 	beside        paper.Face // of the splay beside a label
-	whole, rest   float64    // widest parts of the labels that are figures
-	other         float64    // widest label that is none
+	labels        float64    // widest label
 	splay         float64    // widest splay beside them, with its gap
 	below         bool       // the splays stand below the labels
 }
@@ -22,12 +21,7 @@ type Tabs struct {
 func TabsFor(c *paper.Canvas, height, digit float64, beside paper.Face, holes []JointHole) Tabs {
 	t := Tabs{Height: height, Digit: digit, beside: beside}
 	for _, h := range holes {
-		whole, rest := labelWidths(c, paper.Digits(digit), h.Label)
-		if plainNumber(h.Label) {
-			t.whole, t.rest = max(t.whole, whole), max(t.rest, rest)
-		} else {
-			t.other = max(t.other, whole)
-		}
+		t.labels = max(t.labels, c.Width(paper.Digits(digit), h.Label))
 		t.Tail = max(t.Tail, digit*tailOf(h.Label))
 		if h.Splay != "" {
 			t.splay = max(t.splay, c.Width(beside, h.Splay)+1.5)
@@ -88,13 +82,10 @@ func (t Tabs) Width() float64 { return max(t.words()+0.5*t.Digit+2, t.Height*1.5
 // words returns how wide the words of a tab are.
 func (t Tabs) words() float64 {
 	if t.below {
-		return max(t.Labels(), t.splay-1.5)
+		return max(t.labels, t.splay-1.5)
 	}
-	return t.Labels() + t.splay
+	return t.labels + t.splay
 }
-
-// Labels returns how wide the labels are: figures stand on a common point.
-func (t Tabs) Labels() float64 { return max(t.whole+t.rest, t.other) }
 
 // Draw draws the hole of a joint on the line between two bodies, which it
 // straddles: x is its left edge, y the line.
@@ -113,29 +104,26 @@ func (t Tabs) draw(c *paper.Canvas, x, y, pen float64, h JointHole) {
 		t.labelOver(c, x+w/2, y, h)
 		return
 	}
-	free := w - t.words()
 	base := y + (t.Digit-t.Tail)/2
-	t.Label(c, x+free/2, base, h.Label)
-	if h.Splay != "" {
-		c.Right(x+w-1.5, base, t.beside, h.Splay)
+	if h.Splay == "" {
+		t.label(c, x+w/2, base, h.Label)
+		return
 	}
+	t.label(c, x+(w-t.splay)/2, base, h.Label)
+	c.Right(x+w-1.5, base, t.beside, h.Splay)
 }
 
-// Label writes a label into the room of the labels that begins at x: a figure on
-// the common point, any other in the middle.
-func (t Tabs) Label(c *paper.Canvas, x, y float64, label string) {
-	room, point := t.whole+t.rest, t.whole
-	if !plainNumber(label) {
-		room, _ = labelWidths(c, paper.Digits(t.Digit), label)
-		point = room
-	}
-	drawLabel(c, x+(t.Labels()-room)/2+point, y, t.Digit, label)
+// label writes a label with its middle at x: on a common point of all, a lone 1 would look
+// as if its .5 had washed off.
+func (t Tabs) label(c *paper.Canvas, x, y float64, label string) {
+	f := paper.Digits(t.Digit)
+	c.Hole(x-c.Width(f, label)/2, y, f, paper.White, label)
 }
 
 // labelOver writes a label over its splay, both around a spot.
 func (t Tabs) labelOver(c *paper.Canvas, x, y float64, h JointHole) {
 	const gap = 0.9
 	tall := t.Digit + t.Tail + gap + t.beside.Em()*paper.DigitHeight
-	t.Label(c, x-t.Labels()/2, y-tall/2+t.Digit, h.Label)
+	t.label(c, x, y-tall/2+t.Digit, h.Label)
 	c.Centre(x, y+tall/2, t.beside, h.Splay)
 }
