@@ -25,14 +25,19 @@ type ChangedStack struct {
 	Orders          []string // which cabinets take the place of others
 	Joints          []ChangedJoint
 	Says            []string
-	Points          [][]string   // id, static was and now, design was and now, by how much, place
-	Sheets          []parts.Fact // which to throw away, to print, to keep
+	Points          [][]string // id, static was and now, design was and now, by how much, place
+	Sheets          []ChangedSheet
 }
+
+// A ChangedSheet is a sheet with the mark of the one that is thrown away and of the one that
+// takes its place: "" where there is none, and one mark where it is kept.
+type ChangedSheet struct{ Name, Out, In string }
 
 // A ChangedJoint is a joint whose link goes from one hole to another.
 type ChangedJoint struct {
 	Above, Below, Type string
-	Why                string // 'other cabinet above'
+	Why                string // 'why: hole, other cabinet above'
+	OutIn              string // 'link pins: 2 out, 1 in'; "" where as many
 	From, To           parts.JointHole
 	Dolly              string
 	Pins               int // link pins of the joint: 1 or 2
@@ -126,10 +131,49 @@ func changedStack(c *paper.Canvas, s ChangedStack) []paper.Piece {
 	if len(s.Points) > 0 {
 		pieces = append(pieces, paper.Table(c, changeColumns, s.Points, paper.Text)...)
 	}
-	for _, f := range s.Sheets {
-		pieces = append(pieces, f.Piece(c, c.Body().W))
+	return append(pieces, changedSheets(c, s.Sheets)...)
+}
+
+// changedSheets are a stack's sheets, as many to a line as fit: the name, the mark that goes
+// and the mark that comes.
+func changedSheets(c *paper.Canvas, sheets []ChangedSheet) (pieces []paper.Piece) {
+	const apart, gap = 5.0, 1.5
+	name, words := 0.0, 0.0
+	for _, s := range sheets {
+		name = max(name, c.Width(paper.Small, s.Name)+gap)
+		words = max(words, c.Width(paper.TextBold, s.fate()))
 	}
-	return pieces
+	across := max(int((c.Body().W+apart)/(name+words+apart)), 1)
+	for row := range slices.Chunk(sheets, across) {
+		pieces = append(pieces, paper.Piece{H: paper.Text.Lead() + 0.4, Draw: func(c *paper.Canvas, room mm.Box) {
+			for i, s := range row {
+				x, y := room.X+float64(i)*(name+words+apart), room.Y+paper.Text.Lead()*0.85
+				c.Text(x, y, paper.Small, s.Name)
+				c.Text(x+name, y, paper.TextBold, s.fate())
+			}
+		}})
+	}
+	return append([]paper.Piece{sheetsHead(c)}, pieces...)
+}
+
+// sheetsHead says how the sheets are to be read.
+func sheetsHead(c *paper.Canvas) paper.Piece {
+	p := paper.Words(c, paper.SmallBold, "Sheets. Mark → mark: put the new one up, throw the old one away.", 0.4)
+	p.Keep = true
+	return p
+}
+
+// fate is what becomes of a sheet: '22LG → KTYH', 'keep 9RD7', 'new KTYH', 'out 22LG'.
+func (s ChangedSheet) fate() string {
+	switch {
+	case s.Out == s.In:
+		return "keep " + s.In
+	case s.Out == "":
+		return "new " + s.In
+	case s.In == "":
+		return "out " + s.Out
+	}
+	return s.Out + " → " + s.In
 }
 
 // changedName is a stack's name; it stays with what follows.
@@ -173,7 +217,7 @@ func changedHeads() paper.Piece {
 // changedJoint draws a joint on the line between its two bodies: the old hole
 // struck through, an arrow, the new one.
 func changedJoint(c *paper.Canvas, j ChangedJoint) paper.Piece {
-	name := c.WrapAll(paper.Small, changeOld-14, []string{j.Type, j.Why})
+	name := c.WrapAll(paper.Small, changeOld-14, []string{j.Type, j.Why, j.OutIn})
 	h := max(changeRow, 2*(float64(len(name))*paper.Small.Lead()+2))
 	return paper.Piece{H: h, Draw: func(c *paper.Canvas, room mm.Box) {
 		y := room.Y + h/2

@@ -105,6 +105,14 @@ func (j JointChange) whyWords() string {
 	return say.Listed(all...)
 }
 
+// pinWords say how many link pins come out and go in, where that is not the same.
+func (j JointChange) pinWords() string {
+	if j.out == j.in {
+		return ""
+	}
+	return fmt.Sprintf("link pins: %d out, %d in", j.out, j.in)
+}
+
 // holes are the hole that the link of a joint was in and the one it goes to.
 func (j JointChange) holes() (from, to job.Hole) {
 	return job.Hole{Label: j.FromLabel, Splay: j.From}, job.Hole{Label: j.ToLabel, Splay: j.To}

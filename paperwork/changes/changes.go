@@ -55,6 +55,8 @@ type JointChange struct {
 	FromLabel string   `json:"from_label"`
 	ToLabel   string   `json:"to_label"`
 	Why       []string `json:"why"` // hole, above, below: what of it is another
+
+	out, in int // its link pins
 }
 
 // A CabinetChange is a cabinet that only one revision has, with the splay of the
@@ -104,7 +106,7 @@ type OtherChange struct {
 	From  string `json:"from"`
 	To    string `json:"to"`
 
-	ofGear bool // the figures of an entry of the gear
+	ofGear, ofPoint bool // the figures of an entry of the gear; what another point carries
 }
 
 // Compare finds what moved from an old revision of a job to a new one, in the order of

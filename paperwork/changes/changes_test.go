@@ -128,7 +128,7 @@ func TestMovesGiveTheNewSchedule(t *testing.T) {
 		assert.Len(t, there.Joints, there.Move)
 		require.Len(t, back.Joints, len(there.Joints))
 		for _, m := range there.Joints {
-			m.From, m.To, m.FromLabel, m.ToLabel = m.To, m.From, m.ToLabel, m.FromLabel
+			m.From, m.To, m.FromLabel, m.ToLabel, m.out, m.in = m.To, m.From, m.ToLabel, m.FromLabel, m.in, m.out
 			assert.Contains(t, back.Joints, m, "seed %d", seed)
 		}
 		assert.Equal(t, []any{there.Stay, there.Added, there.Gone, there.CabinetsAdded, there.CabinetsGone}, []any{back.Stay, back.Gone, back.Added, back.CabinetsGone, back.CabinetsAdded}, "seed %d", seed)
@@ -152,13 +152,13 @@ func TestEachChange(t *testing.T) {
 		not   []string
 	}{
 		{"a pin", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"5 5 box 1 2 B hole", "1 joint is set anew (link pins: 2 out, 2 in), 7 stay"}, nil},
-		{"one pin a joint", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]", "link_arm: 370 mm", "link_arm: 370 mm\n      pins: {hinge: 2, link: 1}"}, []string{"8 joints are set anew (link pins: 16 out, 8 in), 0 stay", "5 5 box 1 2 B hole, other cabinet above, other cabinet", "1 1 box 0 0 A other cabinet", "pins per joint: joints 1-8 2 hinge, 2 link, now joints 1-8 2 hinge, 1 link"}, nil},
+		{"one pin a joint", []string{"splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]", "link_arm: 370 mm", "link_arm: 370 mm\n      pins: {hinge: 2, link: 1}"}, []string{"8 joints are set anew (link pins: 16 out, 8 in), 0 stay", "5 5 box 1 2 B hole, above, below", "1 1 box 0 0 A below", "pins per joint: joints 1-8 2 hinge, 2 link, now joints 1-8 2 hinge, 1 link"}, nil},
 		{"trim", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: 4.6 m}"}, []string{"trim: lowest corner at 4.5 m, now lowest corner at 4.6 m", "0 joints are set anew (link pins: 0 out, 0 in), 8 stay", "point SL: finished, loads as they were; pick 0.10 m higher, same place", "point SL, trim of SL"}, []string{"MOVED"}},
-		{"a mass", []string{"mass: 28 kg", "mass: 29 kg"}, []string{"2 kg more; same place", "1 1 box 0 0 A other bar", "1 joint is set anew (link pins: 2 out, 2 in), 7 stay", "Ask the venue again, before it flies: point SL, figures of bar bar."}, []string{"MOVED"}},
+		{"a mass", []string{"mass: 28 kg", "mass: 29 kg"}, []string{"2 kg more; same place", "1 1 box 0 0 A above", "1 joint is set anew (link pins: 2 out, 2 in), 7 stay", "Ask the venue again, before it flies: point SL, figures of bar bar."}, []string{"MOVED"}},
 		{"the hole on the bar", []string{trials.OnePick, "{picks: 1, hoist: hoist, pick_hole: 23}"}, []string{"pick holes: pick hole 22, now pick hole 23", "pick holes of SL"}, nil},
 		{"when pins are set", []string{"    aim: 1", "    pins_set: on_dolly\n    aim: 1"}, []string{"pins set: not given, now on dolly", "Nothing that the cover wants accepted again has changed."}, nil},
 		{"a cabinet less", []string{"count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]"}, []string{"gone: cabinet 8", "cabinets: 8 box, now 7 box", "0 joints are set anew (link pins: 2 out, 0 in), 7 stay"}, nil},
-		{"another cabinet in the same hole", []string{"  cabinets:\n    box:", "  cabinets:\n" + trials.OtherBox + "    box:", "{type: box, count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]}", "{type: box, count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]}, {type: other, count: 1, splay: [4]}"}, []string{"cabinet 8: box out, other in", "8 8 other 4 4 B other cabinet", "1 joint is set anew (link pins: 2 out, 2 in), 7 stay"}, nil},
+		{"another cabinet in the same hole", []string{"  cabinets:\n    box:", "  cabinets:\n" + trials.OtherBox + "    box:", "{type: box, count: 8, splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]}", "{type: box, count: 7, splay: [0, 0.5, 0.5, 1, 1, 2, 3]}, {type: other, count: 1, splay: [4]}"}, []string{"cabinet 8: box out, other in", "8 8 other 4 4 B below", "1 joint is set anew (link pins: 2 out, 2 in), 7 stay"}, nil},
 		{"units", []string{"gear:", "paper: {units: imperial}\ngear:"}, []string{"units: metric, now imperial", "0 joints are set anew (link pins: 0 out, 0 in), 8 stay"}, []string{"trim:", "place:"}},
 		{"held now", []string{"trim: {lowest: 4.5 m}", "trim: {lowest: -4.5 m}", "splay: [0, 0.5, 0.5, 1, 1, 2, 3, 4]", "splay: [0, 0.5, 0.5, 1, 2, 2, 3, 4]"}, []string{"DO NOT FLY SL", "HELD: Below the floor:", "0 joints are set anew (link pins: 0 out, 0 in), 0 stay", "throw away: SL PINS:", "put up: SL DO NOT FLY:"}, []string{"5 box"}},
 		{"a speed", []string{"headroom: 550 mm}", "headroom: 550 mm, speed: 4 m/min}"}, []string{"figures of hoist hoist: as they were, now others"}, []string{"figures of bar"}},
@@ -170,6 +170,9 @@ func TestEachChange(t *testing.T) {
 		text, err := Compare(trials.OpenJob(t, trials.Plain), trials.OpenJob(t, trials.Edited(t, tt.edits...))).Report()
 		require.NoError(t, err, tt.name)
 		flat := strings.Join(strings.Fields(text), " ")
+		for _, line := range strings.Split(text, "\n") {
+			assert.LessOrEqual(t, len([]rune(line)), say.Columns, "%s: %s", tt.name, line)
+		}
 		for _, s := range tt.says {
 			assert.Contains(t, flat, s, tt.name)
 		}

@@ -53,7 +53,7 @@ func (c *List) compareJoint(was, h *rig.Hung, k int) {
 		return
 	}
 	c.Move++
-	c.Joints = append(c.Joints, JointChange{h.ID, k + 1, from.Hole.Splay, to.Hole.Splay, from.Hole.Label, to.Hole.Label, why})
+	c.Joints = append(c.Joints, JointChange{h.ID, k + 1, from.Hole.Splay, to.Hole.Splay, from.Hole.Label, to.Hole.Label, why, from.LinkPins, to.LinkPins})
 	c.count(to)
 	c.Out += from.LinkPins
 }

@@ -127,7 +127,7 @@ func (c *List) compareHooked() {
 	}
 	for _, o := range c.new.OtherPoints {
 		if what, both := was[o.ID]; both && what != o.What {
-			c.Others = append(c.Others, OtherChange{What: "point " + o.ID, From: what, To: o.What})
+			c.Others = append(c.Others, OtherChange{What: "point " + o.ID, From: what, To: o.What, ofPoint: true})
 		}
 	}
 }

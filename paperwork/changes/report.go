@@ -42,11 +42,11 @@ func (b block) write(to *strings.Builder, u say.Units) {
 	}
 	for i, j := range b.joints {
 		if i == 0 {
-			fmt.Fprintf(to, "  %5s  %-35s %-13s %-13s %-5s  %s\n", "joint", "cabinet", "from", "to", "dolly", "set anew for")
+			fmt.Fprintf(to, "  %5s  %-35s %-13s %-13s %-5s  %s\n", "joint", "cabinet", "from", "to", "dolly", "another")
 		}
 		from, to2 := j.holes()
 		fmt.Fprintf(to, "  %5d  %-35s %-13s %-13s %-5s  %s\n", j.Cabinet, fmt.Sprintf("%d %s", j.Cabinet, b.hung.Cabinets[j.Cabinet-1].Name),
-			say.Hole(from.Label, from.Splay), say.Hole(to2.Label, to2.Splay), say.Dolly(b.hung.Sets.Of(j.Cabinet)), j.whyWords())
+			say.Hole(from.Label, from.Splay), say.Hole(to2.Label, to2.Splay), say.Dolly(b.hung.Sets.Of(j.Cabinet)), strings.Join(j.Why, ", "))
 	}
 	for _, s := range b.says {
 		say.Inset(to, s)

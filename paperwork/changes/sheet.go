@@ -2,10 +2,10 @@ package changes
 
 import (
 	"fmt"
+	"slices"
 
 	"hangpack/layouts"
 	"hangpack/layouts/paper"
-	"hangpack/layouts/parts"
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/say"
 	"hangpack/paperwork/sheets"
@@ -49,10 +49,26 @@ func (b block) onPaper(u say.Units) layouts.ChangedStack {
 	for _, p := range b.points {
 		s.Points = append(s.Points, changedPoint(u, p))
 	}
-	for _, w := range b.sheetWords() {
-		s.Sheets = append(s.Sheets, parts.Fact{Of: say.Capital(w[0]), Is: w[1]})
-	}
+	s.Sheets = b.changedSheets()
 	return s
+}
+
+// changedSheets are the sheets of a fate with the marks that go and those that come.
+func (f fate) changedSheets() (all []layouts.ChangedSheet) {
+	for _, s := range f.comes {
+		all = append(all, layouts.ChangedSheet{Name: s.Name, In: s.Mark})
+	}
+	for _, s := range f.goes {
+		i := slices.IndexFunc(all, func(c layouts.ChangedSheet) bool { return c.Name == s.Name })
+		if i < 0 {
+			all, i = append(all, layouts.ChangedSheet{Name: s.Name}), len(all)
+		}
+		all[i].Out = s.Mark
+	}
+	for _, s := range f.stays {
+		all = append(all, layouts.ChangedSheet{Name: s.Name, Out: s.Mark, In: s.Mark})
+	}
+	return all
 }
 
 // onPaper is a joint of a stack of the new revision.
@@ -64,7 +80,7 @@ func (j JointChange) onPaper(h *rig.Hung) layouts.ChangedJoint {
 		why = "" // which the two tabs show
 	}
 	return layouts.ChangedJoint{
-		Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: at.Name, Why: say.After("why: ", why), Pins: at.LinkPins,
+		Above: sheets.Above(j.Cabinet), Below: fmt.Sprint(j.Cabinet), Type: fmt.Sprintf("joint %d, %s", j.Cabinet, at.Name), Why: say.After("why: ", why), OutIn: j.pinWords(), Pins: at.LinkPins,
 		From: sheets.JointHole(from), To: sheets.JointHole(to), Dolly: sheets.SetName(h, h.Sets.Of(j.Cabinet)),
 	}
 }

@@ -38,7 +38,7 @@ func (c List) again() (again []string) {
 		switch {
 		case o.Stack != "" && slices.Contains(ofVenue, o.What):
 			again = append(again, o.What+" of "+o.Stack)
-		case o.Stack == "" && (slices.Contains(ofVenueJob, o.What) || o.ofGear):
+		case o.Stack == "" && (slices.Contains(ofVenueJob, o.What) || o.ofGear || o.ofPoint):
 			again = append(again, o.What)
 		}
 	}
