@@ -26,8 +26,8 @@ type Cover struct {
 // A SheetGroup is some sheets of the pack: those of a stack with its side mark, or of the
 // whole job.
 type SheetGroup struct {
-	Of, Shape string
-	Sheets    []string
+	Shape  string // "" for the whole job
+	Sheets []string
 }
 
 // A StackRow is one stack on the cover.

@@ -30,10 +30,10 @@ func (c *Canvas) Filled(code Code) string {
 
 // Widest returns the code's text to measure with. A page number takes at most four
 // digits while pages are still being counted.
-func (c *Canvas) Widest(code Code) string { return code.filled(c.widestRevision(), WidestMark, 9999) }
+func (c *Canvas) Widest(code Code) string { return code.filled(c.WidestRevision(), WidestMark, 9999) }
 
-// widestRevision takes as much room as any revision of as many characters.
-func (c *Canvas) widestRevision() string {
+// WidestRevision takes as much room as any revision of as many characters.
+func (c *Canvas) WidestRevision() string {
 	return strings.Repeat("W", utf8.RuneCountInString(c.Revision))
 }
 

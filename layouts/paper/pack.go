@@ -100,11 +100,11 @@ func (l *Laid) all() (n int) {
 func (l *Laid) twoOfOneName() error {
 	had := map[string]bool{}
 	for _, s := range l.sheets {
-		if d := Destination(s.Name); had[d] {
+		d := Destination(s.Name)
+		if had[d] {
 			return fmt.Errorf("two sheets are called %s", d)
-		} else {
-			had[d] = true
 		}
+		had[d] = true
 	}
 	return nil
 }
@@ -126,7 +126,7 @@ func (l *Laid) DrawStack(id string, chosen func(sheet int) bool) (Drawn, error) 
 func (l *Laid) draw(chosen func(sheet int) bool, says Colophon) (whole Drawn, err error) {
 	defer caught(&err)
 	c := l.canvas(chosen)
-	texts := l.codeTexts(chosen)
+	texts := l.codeTexts(c, chosen)
 	c.codes = codesFor(texts)
 	go c.codes.ahead(texts)
 	for i := range l.sheets {
@@ -187,28 +187,18 @@ func (l *Laid) canvas(chosen func(sheet int) bool) *Canvas {
 	return c
 }
 
-// codeTexts are the texts of the codes of chosen sheets, in the order of their pages.
-func (l *Laid) codeTexts(chosen func(sheet int) bool) (texts []string) {
+// codeTexts are the texts of the codes of chosen sheets, in the order of their pages. The
+// canvas knows which page each sheet begins on.
+func (l *Laid) codeTexts(c *Canvas, chosen func(sheet int) bool) (texts []string) {
 	for i, s := range l.sheets {
 		if !chosen(i) {
 			continue
 		}
 		for _, code := range s.codes {
-			texts = append(texts, code.filled(l.pack.Revision, s.Mark, l.firstPage(code.To)))
+			texts = append(texts, code.filled(c.Revision, s.Mark, c.sheets[code.To].first))
 		}
 	}
 	return texts
-}
-
-// firstPage is the page of the pack that a sheet begins on, 0 where there is no such
-// sheet.
-func (l *Laid) firstPage(sheet string) int {
-	for _, s := range l.sheets {
-		if s.Name == sheet {
-			return s.first
-		}
-	}
-	return 0
 }
 
 // caught turns a panic of the PDF library into an error.

@@ -2,7 +2,6 @@ package parts
 
 import (
 	"strings"
-	"unicode/utf8"
 
 	"hangpack/layouts/paper"
 )
@@ -24,7 +23,7 @@ func RevWidth(c *paper.Canvas) float64 {
 
 // WordWidth is the room of REV alone.
 func WordWidth(c *paper.Canvas) float64 {
-	return c.Width(paper.Capitals(RevTall), "REV "+strings.Repeat("W", utf8.RuneCountInString(c.Revision)))
+	return c.Width(paper.Capitals(RevTall), "REV "+c.WidestRevision())
 }
 
 // DrawRev draws REV and the sheet's mark with their right end at x, and under them, in so

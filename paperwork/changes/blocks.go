@@ -8,7 +8,6 @@ import (
 	"hangpack/paperwork/rig"
 	"hangpack/paperwork/rules"
 	"hangpack/paperwork/say"
-	"hangpack/paperwork/worked"
 )
 
 // A block is all that is said of one stack, or of the whole job.
@@ -60,23 +59,11 @@ func (c List) stackBlock(h *rules.Checked, f fate) block {
 // "" those that carry none.
 func (c List) pointsOf(stack string) (all []PointChange) {
 	for _, p := range c.Points {
-		if stackOf(c.new, p.ID) == stack {
+		if p.stack == stack {
 			all = append(all, p)
 		}
 	}
 	return all
-}
-
-// stackOf is the stack that a point carries, "" for one that carries none.
-func stackOf(j *worked.Job, point string) string {
-	for _, s := range j.Figures.Stacks {
-		for _, p := range s.Points {
-			if p.ID == point {
-				return s.ID
-			}
-		}
-	}
-	return ""
 }
 
 // sheetWords say what has to be done with the sheets of a block, and with which.

@@ -89,7 +89,8 @@ type PointChange struct {
 	Downstage  float64 `json:"downstage_m"`  // and downstage
 	Raised     float64 `json:"raised_m"`     // its pick, or the hook of another point
 
-	hook string // which of them
+	hook  string // which of them
+	stack string // that the point carries, "" for none
 }
 
 // A FoundChange is a hold or a caution, with the stack that it is of.

@@ -12,6 +12,7 @@ import (
 // A pointAt is where a point is and what it carries.
 type pointAt struct {
 	id, hook           string // hook: what its height is of
+	stack              string // that it carries, "" for none
 	left, down, height float64
 	most               float64 // design load, kg
 	rig.Carried
@@ -21,11 +22,11 @@ type pointAt struct {
 func pointsAt(j *worked.Job) (all []pointAt) {
 	for _, s := range j.Figures.Stacks {
 		for _, p := range s.Points {
-			all = append(all, pointAt{p.ID, "pick", p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
+			all = append(all, pointAt{p.ID, "pick", s.ID, p.StageLeft, p.Downstage, p.PickHeight, p.Most.Design, p.Carried})
 		}
 	}
 	for _, o := range j.Figures.Others {
-		all = append(all, pointAt{o.ID, "hook", o.StageLeft, o.Downstage, o.Height, o.Design, o.Carried})
+		all = append(all, pointAt{o.ID, "hook", "", o.StageLeft, o.Downstage, o.Height, o.Design, o.Carried})
 	}
 	return all
 }
@@ -55,7 +56,8 @@ func (p pointAt) loadedUnlike(q pointAt) bool {
 func (p pointAt) change(q pointAt) PointChange {
 	return PointChange{
 		ID: p.id, From: q.Design, To: p.Design, FromStatic: q.Static, ToStatic: p.Static, FromMost: q.most, ToMost: p.most,
-		Moved: p.movedFrom(q), StageLeft: p.left - q.left, Downstage: p.down - q.down, Raised: p.height - q.height, hook: p.hook,
+		Moved: p.movedFrom(q), StageLeft: p.left - q.left, Downstage: p.down - q.down, Raised: p.height - q.height,
+		hook: p.hook, stack: p.stack,
 	}
 }
 
@@ -87,7 +89,7 @@ func (c *List) comparePoints() {
 	}
 }
 
-// placeWords say where a point went: 'moved 0.40 m to stage left; pick 0.50 m lower'.
+// placeWords say where a point went: 'pick 0.50 m lower, MOVED 0.40 m to stage left'.
 func (p PointChange) placeWords(u say.Units) string {
 	var words []string
 	move := func(by float64, to, away string) {

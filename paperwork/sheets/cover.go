@@ -36,14 +36,15 @@ func coverSheet(j *worked.Job, others []Sheet) layouts.Cover {
 // of each stack.
 func sheetGroups(j *worked.Job, others []Sheet) []layouts.SheetGroup {
 	groups := []layouts.SheetGroup{{Sheets: []string{layouts.Cover{}.Name()}}}
+	of := ""
 	for _, s := range others {
 		g := &groups[len(groups)-1]
 		switch {
 		case s.Stack == "":
 			g = &groups[0]
-		case s.Stack != g.Of:
-			groups = append(groups, layouts.SheetGroup{Of: s.Stack, Shape: string(j.Stack(s.Stack).Shape)})
-			g = &groups[len(groups)-1]
+		case s.Stack != of:
+			groups = append(groups, layouts.SheetGroup{Shape: string(j.Stack(s.Stack).Shape)})
+			of, g = s.Stack, &groups[len(groups)-1]
 		}
 		g.Sheets = append(g.Sheets, s.Name())
 	}
